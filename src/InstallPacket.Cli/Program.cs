@@ -1,0 +1,6 @@
+namespace InstallPacket.Cli;
+
+internal static class Program
+{
+    private static int Main() => 0;
+}
