@@ -1,0 +1,48 @@
+namespace InstallPacket.Calc.Quantities;
+
+/// <summary>A unit that an author may write.</summary>
+/// <param name="Name">As written, for example <c>ft</c>.</param>
+/// <param name="Factor">Stored value = written value x factor + offset.</param>
+/// <param name="Offset">See <paramref name="Factor"/>.</param>
+public sealed record Unit(string Name, double Factor, double Offset = 0);
+
+/// <summary>The units accepted for each dimension; the first one is the stored unit.</summary>
+public static class UnitTable
+{
+    private const double PoundForce = 4.4482216152605;
+
+    private static readonly Dictionary<Dimension, Unit[]> Units = new()
+    {
+        [Dimension.Length] =
+        [
+            new("m", 1), new("cm", 0.01), new("mm", 0.001), new("km", 1000),
+            new("ft", Length.MetresPerFoot), new("in", Length.MetresPerFoot / 12), new("mi", 1609.344),
+        ],
+        [Dimension.Angle] = [new("deg", 1)],
+        [Dimension.Level] = [new("dBm", 1), new("dBuV", 1, -Level.MicrovoltOffset), new("dBmV", 1, 60 - Level.MicrovoltOffset)],
+        [Dimension.Ratio] = [new("dB", 1)],
+        [Dimension.AntennaGain] = [new("dBi", 1), new("dBd", 1, 2.15)],
+        [Dimension.Attenuation] = [new("dB/100 m", 1), new("dB/100 ft", 1 / Length.MetresPerFoot)],
+        [Dimension.Frequency] = [new("MHz", 1), new("GHz", 1000), new("kHz", 0.001)],
+        [Dimension.Temperature] = [new("C", 1), new("F", 5.0 / 9, -160.0 / 9)],
+        [Dimension.Torque] =
+        [
+            new("N m", 1), new("lbf ft", PoundForce * Length.MetresPerFoot), new("lbf in", PoundForce * Length.MetresPerFoot / 12),
+        ],
+        [Dimension.Voltage] = [new("V", 1)],
+        [Dimension.Current] = [new("mA", 1), new("A", 1000)],
+        [Dimension.RadiatedPower] = [new("kW", 1), new("W", 0.001), new("MW", 1000)],
+        [Dimension.Mass] = [new("kg", 1), new("g", 0.001), new("lb", 0.45359237)],
+        [Dimension.Area] = [new("mm2", 1)],
+    };
+
+    /// <summary>The units of a dimension, stored unit first.</summary>
+    public static IReadOnlyList<Unit> For(Dimension dimension) => Units[dimension];
+
+    /// <summary>The unit names of a dimension as a phrase: <c>m, cm, mm or ft</c>.</summary>
+    public static string Names(Dimension dimension)
+    {
+        var names = Units[dimension].Select(u => u.Name).ToArray();
+        return names.Length == 1 ? names[0] : string.Join(", ", names[..^1]) + " or " + names[^1];
+    }
+}

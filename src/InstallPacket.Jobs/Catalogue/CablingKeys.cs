@@ -1,0 +1,26 @@
+using InstallPacket.Calc.Quantities;
+
+namespace InstallPacket.Jobs.Catalogue;
+
+/// <summary>The keys of <c>cabling</c>.</summary>
+internal static class CablingKeys
+{
+    private static readonly GroupKind Element = new(
+        new("part", new ReferenceKind(ReferenceTarget.Part), "The part.", Required: true),
+        new("at", new ReferenceKind(ReferenceTarget.Point), "The point of the house where it sits.", Required: true),
+        new("from", new ReferenceKind(ReferenceTarget.Element), "The element that feeds it, with the output number if it has several: `S1.2`. Only the antenna has none."),
+        new("run", new ReferenceKind(ReferenceTarget.Run), "The cable run that brings the signal; absent when it is screwed to the element before it."),
+        new("setting", new QuantityKind(Dimension.Ratio, 0, 60, "dB"), "Amplifier with a gain control: the gain to set."),
+        new("serves", new TextKind(60), "Outlet: the room or the set that it serves."),
+        new("fly-lead", new QuantityKind(Dimension.Length, 0, 30, "m"), "Outlet: length of the lead to the receiver.", Default: "2 m"));
+
+    private static readonly GroupKind Temperatures = new(
+        new("cold", new QuantityKind(Dimension.Temperature, -60, 30, "C"), "Coldest outdoor cable.", Default: "-20 C"),
+        new("hot", new QuantityKind(Dimension.Temperature, 20, 90, "C"), "Hottest outdoor or attic cable.", Default: "60 C"));
+
+    public static readonly GroupKind Section = new(
+        new("receiver", new ReferenceKind(ReferenceTarget.Part, "receiver"), "The receiver that the plan reckons with at each outlet.", Required: true),
+        new("fly-cable", new ReferenceKind(ReferenceTarget.Part, "cable"), "The cable of the leads from outlet to receiver.", Required: true),
+        new("temperature", Temperatures, "The range of cable temperature."),
+        new("chain", new MapKind(Element, "element", 2, 200), "The parts from the antenna to the outlets, each saying what feeds it.", Required: true));
+}

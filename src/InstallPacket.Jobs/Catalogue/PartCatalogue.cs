@@ -1,0 +1,52 @@
+using InstallPacket.Calc.Quantities;
+
+namespace InstallPacket.Jobs.Catalogue;
+
+/// <summary>The keys of a parts file (<c>_shared/parts/*.yaml</c>).</summary>
+public static class PartCatalogue
+{
+    /// <summary>The kinds of part that the program knows.</summary>
+    public static readonly WordKind Kinds = new(
+        "antenna", "balun", "filter", "attenuator", "amplifier", "power-inserter", "grounding-block", "surge-protector", "splitter", "tap",
+        "outlet", "receiver", "cable", "connector", "terminator", "mount", "mast", "fixing", "bonding", "sundry");
+
+    private static readonly CurveKind LossCurve = new(Dimension.Ratio, 0, 60, "dB");
+
+    /// <summary>The keys of one part.</summary>
+    public static readonly GroupKind Part = new(
+        new("kind", Kinds, "What the part is.", Required: true),
+        new("name", new TextKind(), "What to ask for in a shop: a generic description, no brand.", Required: true),
+        new("unit", new WordKind("piece", "length"), "Whether it is bought by the piece or by length.", Default: "piece"),
+        new("provenance", new MapKind(new TextKind(300), "figure"),
+            "For each figure of this part how it is known: `read`, `derived`, `common practice` or `memory`, then a colon and the document or a remark."),
+        new("gain", new CurveKind(Dimension.AntennaGain, -20, 30, "dBi"), "Antenna: gain on the axis."),
+        new("beamwidth", new CurveKind(Dimension.Angle, 5, 360, "deg"), "Antenna: half-power beamwidth in the horizontal plane."),
+        new("front-to-back", new QuantityKind(Dimension.Ratio, 0, 40, "dB"), "Antenna: how far the pattern falls behind."),
+        new("from", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Lowest frequency that the part is made for."),
+        new("to", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Highest frequency that the part is made for."),
+        new("length", new QuantityKind(Dimension.Length, 0, 30, "m"), "Antenna, mast or fly lead: its length."),
+        new("loss", LossCurve, "Loss from input to each output."),
+        new("outputs", new IntegerKind(1, 16), "Splitter: number of outputs."),
+        new("amplification", new CurveKind(Dimension.Ratio, 0, 60, "dB"), "Amplifier: gain, at the highest setting if it is variable."),
+        new("least-amplification", new QuantityKind(Dimension.Ratio, 0, 60, "dB"), "Amplifier with a gain control: the lowest setting."),
+        new("noise-figure", new CurveKind(Dimension.Ratio, 0, 30, "dB"), "Amplifier or receiver: noise figure."),
+        new("largest-output", new QuantityKind(Dimension.Level, -30, 30, "dBm"), "Amplifier: largest total output level."),
+        new("supply", new QuantityKind(Dimension.Voltage, 0, 48, "V"), "Amplifier or power inserter: supply voltage."),
+        new("draws", new QuantityKind(Dimension.Current, 0, 2000, "mA"), "Amplifier: supply current."),
+        new("passes-power", new WordKind("yes", "no"), "Whether the part lets the amplifier's supply through.", Default: "no"),
+        new("least-level", new QuantityKind(Dimension.Level, -110, 0, "dBm"), "Receiver or outlet: lowest level it is made for."),
+        new("largest-level", new QuantityKind(Dimension.Level, -60, 20, "dBm"), "Receiver or outlet: highest level it is made for."),
+        new("attenuation", new CurveKind(Dimension.Attenuation, 0, 300, "dB/100 m"), "Cable: loss per length at 20 C."),
+        new("diameter", new QuantityKind(Dimension.Length, 0, 0.2, "m"), "Cable or mast: outside diameter."),
+        new("bend-radius", new QuantityKind(Dimension.Length, 0, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
+        new("connector", new ReferenceKind(ReferenceTarget.Part, "connector"), "Cable: the connector that fits it."),
+        new("torque", new QuantityKind(Dimension.Torque, 0, 100, "N m"), "Connector or fixing: tightening torque."));
+
+    /// <summary>A parts file: a map from part names to parts.</summary>
+    public static readonly GroupKind File = new(
+        new Key("parts", new MapKind(Part, "part", 1, 2000), "The parts.", Required: true));
+
+    /// <summary>The keys whose values are figures and so need a word on provenance.</summary>
+    public static readonly IReadOnlyList<string> Figures =
+        [.. Part.Keys.Where(k => k.Kind is QuantityKind or CurveKind).Select(k => k.Name)];
+}

@@ -1,0 +1,164 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Jobs.Parts;
+using InstallPacket.Jobs.Stations;
+
+namespace InstallPacket.Jobs;
+
+/// <summary>The units that a packet prints.</summary>
+public enum UnitFamily
+{
+    /// <summary>Metres, kilometres, newton metres, degrees Celsius.</summary>
+    Metric,
+
+    /// <summary>Feet and inches, miles, pound-force inches, degrees Fahrenheit.</summary>
+    Us,
+}
+
+/// <summary>What the author wrote, checked and with every reference resolved.</summary>
+public sealed record Job
+{
+    /// <summary>The job's name: its folder.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Path of the job file below the jobs folder.</summary>
+    public required string File { get; init; }
+
+    /// <summary>One line.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Planned day of work.</summary>
+    public required Sourced<DateOnly> Date { get; init; }
+
+    /// <summary>Code family: <c>us</c> or <c>eu</c>.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>Units to print.</summary>
+    public required UnitFamily Units { get; init; }
+
+    /// <summary>Paper of the PDF: <c>letter</c> or <c>a4</c>.</summary>
+    public required string Paper { get; init; }
+
+    /// <summary>Unit of levels: <c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</summary>
+    public required string LevelUnit { get; init; }
+
+    /// <summary>The firm.</summary>
+    public required Party PreparedBy { get; init; }
+
+    /// <summary>The customer.</summary>
+    public required Party Customer { get; init; }
+
+    /// <summary>Where.</summary>
+    public required SitingSection Siting { get; init; }
+
+    /// <summary>What to receive.</summary>
+    public required ReceptionSection Reception { get; init; }
+
+    /// <summary>The chain.</summary>
+    public required CablingSection Cabling { get; init; }
+
+    /// <summary>The route.</summary>
+    public required RoutingSection Routing { get; init; }
+
+    /// <summary>The mount.</summary>
+    public required MountingSection Mounting { get; init; }
+
+    /// <summary>The bonding.</summary>
+    public required BondingSection Bonding { get; init; }
+
+    /// <summary>Extra materials.</summary>
+    public required IReadOnlyList<ExtraPart> Extras { get; init; }
+
+    /// <summary>Words for the customer.</summary>
+    public required HandoverSection Handover { get; init; }
+}
+
+/// <summary>A firm or a person.</summary>
+public sealed record Party(string Name, string? Address, string? Phone, string? Note);
+
+/// <summary>Where the antenna stands. Lengths are above ground unless said.</summary>
+public sealed record SitingSection(
+    Sourced<double> LatitudeDeg,
+    Sourced<double> LongitudeDeg,
+    Sourced<Length> Ground,
+    Sourced<Length> AntennaHeight,
+    string Surroundings,
+    Landmark? Landmark,
+    IReadOnlyList<Obstruction> Obstructions,
+    IReadOnlyList<PowerLine>? PowerLines,
+    SourceSpan At);
+
+/// <summary>A mark to aim by.</summary>
+public sealed record Landmark(string What, Bearing Bearing);
+
+/// <summary>Something in the way.</summary>
+/// <param name="Height">Top above the ground at the house.</param>
+public sealed record Obstruction(string Name, string Kind, Bearing Bearing, double WidthDeg, Length Distance, Length Height, SourceSpan At);
+
+/// <summary>An overhead wire.</summary>
+public sealed record PowerLine(string Name, string What, Length Distance, Length Height, SourceSpan At);
+
+/// <summary>What to receive.</summary>
+public sealed record ReceptionSection(
+    IReadOnlyList<Station> Stations,
+    IReadOnlyList<Sourced<string>> Want,
+    Length Within,
+    Sourced<Bearing>? Aim,
+    Gain Reserve,
+    Gain Multipath,
+    SourceSpan At);
+
+/// <summary>The chain.</summary>
+public sealed record CablingSection(
+    Part Receiver, Part FlyCable, double ColdC, double HotC, IReadOnlyList<Element> Chain, SourceSpan At);
+
+/// <summary>One part in its place in the chain.</summary>
+/// <param name="Id">Its name in the job.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Point">Point of the house.</param>
+/// <param name="From">What feeds it; null for the antenna.</param>
+/// <param name="FromPort">Output of the feeding element, counted from 1.</param>
+/// <param name="Run">Run that brings the signal; null when it is screwed on.</param>
+/// <param name="Setting">Gain to set on a variable amplifier.</param>
+/// <param name="Serves">What an outlet serves.</param>
+/// <param name="FlyLead">Lead from outlet to receiver.</param>
+/// <param name="At">Where it is written.</param>
+public sealed record Element(
+    string Id, Part Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead, SourceSpan At);
+
+/// <summary>The route.</summary>
+/// <param name="PlanUpDeg">True bearing of the plan's upward axis [deg].</param>
+/// <param name="House">Outline, or null.</param>
+/// <param name="Points">Named points.</param>
+/// <param name="Runs">Runs in the order of the file.</param>
+/// <param name="At">Where it is written.</param>
+public sealed record RoutingSection(
+    double PlanUpDeg, House? House, IReadOnlyDictionary<string, HousePoint> Points, IReadOnlyList<Run> Runs, SourceSpan At);
+
+/// <summary>The outline of the house.</summary>
+public sealed record House(IReadOnlyList<(double Right, double Up)> Footprint, Length Eaves, Length Ridge);
+
+/// <summary>A point in the house [m]: right and up on the plan, height above ground.</summary>
+public sealed record HousePoint(string Name, double RightM, double UpM, double HeightM, SourceSpan At);
+
+/// <summary>A cable run.</summary>
+public sealed record Run(
+    string Id, Part Cable, IReadOnlyList<string> Path, string Way, IReadOnlyList<string> DripLoops, Sourced<Length> DripDepth,
+    Length ServiceLoop, string? Note, SourceSpan At);
+
+/// <summary>The mount.</summary>
+public sealed record MountingSection(
+    string Kind, Part Mount, Part Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings, double? RoofPitchDeg,
+    Length WorkHeight, string Access, SourceSpan At);
+
+/// <summary>A kind of fixing and how many.</summary>
+public sealed record Fixing(Part Part, int Count, Length? Pilot, string Into);
+
+/// <summary>The bonding.</summary>
+public sealed record BondingSection(
+    string Connection, Part Conductor, Length MastLength, Length ShieldLength, string By, string? Note, SourceSpan At);
+
+/// <summary>A part that no other section asks for.</summary>
+public sealed record ExtraPart(Part Part, int Count, string For);
+
+/// <summary>Words for the customer.</summary>
+public sealed record HandoverSection(string ExistingInternet, string? Words);

@@ -1,0 +1,98 @@
+using InstallPacket.Calc.Quantities;
+
+namespace InstallPacket.Jobs.Parts;
+
+/// <summary>A generic part of the library. A figure that the part does not state is null: unknown, never a friendly default.</summary>
+public sealed record Part
+{
+    /// <summary>Its name in the library.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What it is: a word of <c>PartCatalogue.Kinds</c>.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>What to ask for in a shop.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Whether it is bought by length.</summary>
+    public bool ByLength { get; init; }
+
+    /// <summary>Where it is written.</summary>
+    public SourceSpan At { get; init; }
+
+    /// <summary>How each figure is known, by key.</summary>
+    public required IReadOnlyDictionary<string, string> Provenance { get; init; }
+
+    /// <summary>Antenna: gain on the axis [dBi].</summary>
+    public FrequencyCurve? GainDbi { get; init; }
+
+    /// <summary>Antenna: half-power beamwidth [deg].</summary>
+    public FrequencyCurve? BeamwidthDeg { get; init; }
+
+    /// <summary>Antenna: front-to-back ratio [dB].</summary>
+    public double? FrontToBackDb { get; init; }
+
+    /// <summary>Lowest frequency [MHz].</summary>
+    public double? FromMHz { get; init; }
+
+    /// <summary>Highest frequency [MHz].</summary>
+    public double? ToMHz { get; init; }
+
+    /// <summary>Its length [m].</summary>
+    public double? LengthM { get; init; }
+
+    /// <summary>Loss from input to each output [dB].</summary>
+    public FrequencyCurve? LossDb { get; init; }
+
+    /// <summary>Number of outputs.</summary>
+    public int Outputs { get; init; } = 1;
+
+    /// <summary>Amplifier: gain at the highest setting [dB].</summary>
+    public FrequencyCurve? AmplificationDb { get; init; }
+
+    /// <summary>Amplifier: gain at the lowest setting [dB].</summary>
+    public double? LeastAmplificationDb { get; init; }
+
+    /// <summary>Noise figure [dB].</summary>
+    public FrequencyCurve? NoiseFigureDb { get; init; }
+
+    /// <summary>Largest total output level.</summary>
+    public Level? LargestOutput { get; init; }
+
+    /// <summary>Supply voltage [V].</summary>
+    public double? SupplyV { get; init; }
+
+    /// <summary>Supply current [mA].</summary>
+    public double? DrawsMa { get; init; }
+
+    /// <summary>Whether it lets the amplifier's supply through.</summary>
+    public bool PassesPower { get; init; }
+
+    /// <summary>Lowest level it is made for.</summary>
+    public Level? LeastLevel { get; init; }
+
+    /// <summary>Highest level it is made for.</summary>
+    public Level? LargestLevel { get; init; }
+
+    /// <summary>Cable: loss [dB/100 m] at 20 C.</summary>
+    public FrequencyCurve? AttenuationDbPer100M { get; init; }
+
+    /// <summary>Outside diameter [m].</summary>
+    public double? DiameterM { get; init; }
+
+    /// <summary>Cable: smallest bend radius [m].</summary>
+    public double? BendRadiusM { get; init; }
+
+    /// <summary>Cable: the connector that fits.</summary>
+    public string? Connector { get; init; }
+
+    /// <summary>Tightening torque [N m].</summary>
+    public double? TorqueNm { get; init; }
+
+    /// <summary>Whether the part is an amplifier.</summary>
+    public bool IsAmplifier => Kind == "amplifier";
+
+    /// <summary>The mark word of a figure's provenance: the text before the first colon.</summary>
+    public string ProvenanceOf(string figure) =>
+        Provenance.TryGetValue(figure, out var text) ? text.Split(':', 2)[0].Trim() : "unknown";
+}

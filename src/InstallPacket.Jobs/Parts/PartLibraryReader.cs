@@ -1,0 +1,79 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Jobs.Catalogue;
+using InstallPacket.Jobs.Reading;
+
+namespace InstallPacket.Jobs.Parts;
+
+/// <summary>Reads the parts files below <c>_shared/parts</c>.</summary>
+public static class PartLibraryReader
+{
+    private static readonly string[] Marks = ["read", "derived", "common practice", "memory"];
+
+    /// <summary>Reads every <c>*.yaml</c> of the folder.</summary>
+    /// <param name="files">The author's files.</param>
+    /// <param name="findings">Receives what is wrong with them.</param>
+    public static PartLibrary Read(IJobFiles files, FindingList findings)
+    {
+        var library = new PartLibrary();
+        foreach (var path in files.List("_shared/parts").Where(p => p.EndsWith(".yaml", StringComparison.Ordinal)))
+        {
+            var file = files.Read(path, FileBounds.PartsBytes);
+            if (!FileGate.Allows(file, FileBounds.PartsBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) continue;
+            foreach (var entry in new NodeChecker(findings).Group(root, PartCatalogue.File, "").Entries("parts"))
+                if (Part(entry, findings) is { } part && !library.Add(part))
+                    findings.Add(Severity.Stop, "duplicate-part", entry.At, $"the part `{part.Id}` is defined a second time (first in {library.Find(part.Id)!.At})",
+                        "one definition a part", "rename one of the two");
+        }
+        return library;
+    }
+
+    private static Part? Part(CheckedEntry entry, FindingList findings)
+    {
+        var g = entry.Group;
+        if (!g.Has("kind") || !g.Has("name")) return null;
+        var provenance = g.Entries("provenance").ToDictionary(e => e.Name, e => (string)e.Value, StringComparer.Ordinal);
+        foreach (var figure in PartCatalogue.Figures.Where(f => g.Has(f) && !IsMarked(provenance, f)))
+            findings.Add(Severity.Caution, "provenance-missing", entry.At, $"`{figure}` of part `{entry.Name}` does not say how it is known",
+                "each figure has a mark: " + string.Join(", ", Marks), $"add `{figure}: \"memory: ...\"` or better under `provenance`");
+        return new Part
+        {
+            Id = entry.Name,
+            Kind = g.Get<string>("kind").Value,
+            Name = g.Get<string>("name").Value,
+            ByLength = g.Get<string>("unit").Value == "length",
+            At = entry.At,
+            Provenance = provenance,
+            GainDbi = Curve(g, "gain"),
+            BeamwidthDeg = Curve(g, "beamwidth"),
+            FrontToBackDb = Number(g, "front-to-back"),
+            FromMHz = Number(g, "from"),
+            ToMHz = Number(g, "to"),
+            LengthM = Number(g, "length"),
+            LossDb = Curve(g, "loss"),
+            Outputs = g.Maybe<int>("outputs")?.Value ?? 1,
+            AmplificationDb = Curve(g, "amplification"),
+            LeastAmplificationDb = Number(g, "least-amplification"),
+            NoiseFigureDb = Curve(g, "noise-figure"),
+            LargestOutput = Dbm(g, "largest-output"),
+            SupplyV = Number(g, "supply"),
+            DrawsMa = Number(g, "draws"),
+            PassesPower = g.Get<string>("passes-power").Value == "yes",
+            LeastLevel = Dbm(g, "least-level"),
+            LargestLevel = Dbm(g, "largest-level"),
+            AttenuationDbPer100M = Curve(g, "attenuation"),
+            DiameterM = Number(g, "diameter"),
+            BendRadiusM = Number(g, "bend-radius"),
+            Connector = g.Maybe<string>("connector")?.Value,
+            TorqueNm = Number(g, "torque"),
+        };
+    }
+
+    private static bool IsMarked(Dictionary<string, string> provenance, string figure) =>
+        provenance.TryGetValue(figure, out var text) && Marks.Contains(text.Split(':', 2)[0].Trim());
+
+    private static FrequencyCurve? Curve(CheckedGroup g, string key) => g.Maybe<FrequencyCurve>(key)?.Value;
+
+    private static double? Number(CheckedGroup g, string key) => g.Maybe<double>(key)?.Value;
+
+    private static Level? Dbm(CheckedGroup g, string key) => Number(g, key) is { } dbm ? Level.FromDbm(dbm) : null;
+}

@@ -1,0 +1,97 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Jobs.Parts;
+using InstallPacket.Jobs.Stations;
+
+namespace InstallPacket.Jobs.Reading;
+
+/// <summary>Turns checked groups into the records of a job. Runs only when the file has no finding that stops it, so every name resolves.</summary>
+internal sealed class SectionBinder(PartLibrary parts)
+{
+    public static Party Party(CheckedGroup g) =>
+        new(Text(g, "name"), g.Maybe<string>("address")?.Value, g.Maybe<string>("phone")?.Value, g.Maybe<string>("note")?.Value);
+
+    public static SitingSection Siting(CheckedGroup g) => new(
+        g.Get<double>("latitude"), g.Get<double>("longitude"), Metres(g, "ground"), Metres(g, "antenna-height"), Text(g, "surroundings"),
+        g.Group("landmark") is { } l ? new(Text(l, "what"), l.Get<Bearing>("bearing").Value) : null,
+        [.. g.Entries("obstructions").Select(Obstruction)],
+        g.Has("power-lines") ? [.. g.Entries("power-lines").Select(PowerLine)] : null, g.At);
+
+    public static ReceptionSection Reception(CheckedGroup g, IReadOnlyList<Station> stations) => new(
+        stations, g.Items<string>("want"), Length.FromMetres(g.Get<double>("within").Value), g.Maybe<Bearing>("aim"), Gain.FromDb(g.Get<double>("reserve").Value),
+        Gain.FromDb(g.Get<double>("multipath").Value), g.At);
+
+    public CablingSection Cabling(CheckedGroup g)
+    {
+        var t = g.Group("temperature")!;
+        return new(Part(g, "receiver"), Part(g, "fly-cable"), t.Get<double>("cold").Value, t.Get<double>("hot").Value,
+            [.. g.Entries("chain").Select(Element)], g.At);
+    }
+
+    public RoutingSection Routing(CheckedGroup g) => new(
+        g.Get<Bearing>("plan-up").Value.Degrees, g.Group("house") is { } h ? House(h) : null,
+        g.Entries("points").ToDictionary(e => e.Name, Point, StringComparer.Ordinal), [.. g.Entries("runs").Select(Run)], g.At);
+
+    public MountingSection Mounting(CheckedGroup g) => new(
+        Text(g, "kind"), Part(g, "part"), Part(g, "mast"), Metres(g, "mast-length").Value, Metres(g, "free-length").Value, Text(g, "on"),
+        [.. g.Items<CheckedGroup>("fixings").Select(f => Fixing(f.Value))], g.Maybe<double>("roof-pitch")?.Value, Metres(g, "work-height").Value,
+        Text(g, "access"), g.At);
+
+    public BondingSection Bonding(CheckedGroup g) => new(
+        Text(g, "connection"), Part(g, "conductor"), Metres(g, "mast-length").Value, Metres(g, "shield-length").Value, Text(g, "by"),
+        g.Maybe<string>("note")?.Value, g.At);
+
+    public IReadOnlyList<ExtraPart> Extras(CheckedGroup g) =>
+        [.. g.Items<CheckedGroup>("extra").Select(e => new ExtraPart(Part(e.Value, "part"), e.Value.Get<int>("count").Value, Text(e.Value, "for")))];
+
+    public static Station Transmitter(CheckedEntry e) => new(
+        e.Name, Text(e.Group, "name"), Text(e.Group, "site"), Text(e.Group, "system"), e.Group.Maybe<string>("mode")?.Value ?? "", Text(e.Group, "raster"),
+        e.Group.Get<int>("channel").Value, e.Group.Maybe<string>("shows-as")?.Value ?? "", e.Group.Get<double>("latitude").Value,
+        e.Group.Get<double>("longitude").Value, e.Group.Get<double>("power").Value, e.Group.Get<double>("height").Value,
+        e.Group.Maybe<double>("above-sea")?.Value, Text(e.Group, "polarisation"), e.At);
+
+    public static HandoverSection Handover(CheckedGroup g) => new(Text(g, "existing-internet"), g.Maybe<string>("words")?.Value);
+
+    private Element Element(CheckedEntry e)
+    {
+        var g = e.Group;
+        var (from, port) = g.Maybe<string>("from") is { } f ? ElementName.Split(f.Value) : (null, 1);
+        return new(e.Name, Part(g, "part"), Text(g, "at"), from, port, g.Maybe<string>("run")?.Value,
+            g.Maybe<double>("setting") is { } s ? Gain.FromDb(s.Value) : null, g.Maybe<string>("serves")?.Value, Metres(g, "fly-lead").Value, e.At);
+    }
+
+    private Run Run(CheckedEntry e)
+    {
+        var g = e.Group;
+        return new(e.Name, Part(g, "cable"), [.. g.Items<string>("path").Select(p => p.Value)], Text(g, "way"),
+            [.. g.Items<string>("drip-loops").Select(p => p.Value)], Metres(g, "drip-depth"), Metres(g, "service-loop").Value, g.Maybe<string>("note")?.Value, e.At);
+    }
+
+    private Fixing Fixing(CheckedGroup g) => new(
+        Part(g, "part"), g.Get<int>("count").Value, g.Maybe<double>("pilot") is { } p ? Length.FromMetres(p.Value) : null, Text(g, "into"));
+
+    private static House House(CheckedGroup g) => new(
+        [.. g.Items<double[]>("footprint").Select(p => (p.Value[0], p.Value[1]))], Metres(g, "eaves").Value, Metres(g, "ridge").Value);
+
+    private static HousePoint Point(CheckedEntry e)
+    {
+        var p = (double[])e.Value;
+        return new(e.Name, p[0], p[1], p[2], e.At);
+    }
+
+    private static Obstruction Obstruction(CheckedEntry e) => new(
+        e.Name, Text(e.Group, "kind"), e.Group.Get<Bearing>("bearing").Value, e.Group.Get<double>("width").Value, Metres(e.Group, "distance").Value,
+        Metres(e.Group, "height").Value, e.At);
+
+    private static PowerLine PowerLine(CheckedEntry e) =>
+        new(e.Name, Text(e.Group, "what"), Metres(e.Group, "distance").Value, Metres(e.Group, "height").Value, e.At);
+
+    private Part Part(CheckedGroup g, string key) => parts.Find(Text(g, key))!;
+
+    private static string Text(CheckedGroup g, string key) => g.Get<string>(key).Value;
+
+    private static Sourced<Length> Metres(CheckedGroup g, string key)
+    {
+        var v = g.Get<double>(key);
+        return new(Length.FromMetres(v.Value), v.At);
+    }
+}

@@ -1,0 +1,91 @@
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace InstallPacket.Jobs.Reading;
+
+/// <summary>
+/// Builds the node tree from parser events. Our own tree, because it must report every duplicate key at its place
+/// and go on, where the library's tree stops at the first.
+/// </summary>
+internal sealed class YamlTreeBuilder(string file, FindingList findings)
+{
+    /// <summary>Builds the tree, or reports and returns null.</summary>
+    /// <exception cref="YamlException">The text is not YAML.</exception>
+    public YamlMap? Build(string text)
+    {
+        var events = new Parser(new StringReader(text));
+        events.Consume<StreamStart>();
+        if (events.Accept<StreamEnd>(out _))
+            return Refuse("file-empty", new(file, 1, 1), "the file is empty", "a map of keys", "`installpacket new` writes a complete example");
+        events.Consume<DocumentStart>();
+        var root = Node(events);
+        events.Consume<DocumentEnd>();
+        if (events.Accept<DocumentStart>(out var second))
+            return Refuse("yaml-documents", At(second!), "a second YAML document begins here", "one document a file",
+                "keep one job a file; remove the line `---` or `...`");
+        if (root is null) return null;
+        return root as YamlMap ?? Refuse("yaml-not-a-map", root.At, "the file is not a map of keys", "lines of the form `key: value`",
+            "begin with `format: 1`; `installpacket new` writes a complete example");
+    }
+
+    private YamlNode? Node(IParser events)
+    {
+        if (events.Accept<AnchorAlias>(out var alias))
+            return Refuse("alias-used", At(alias!), $"an alias `*{alias!.Value}` is used", "a job says each thing in full, so that a reviewer sees it",
+                "write the value out");
+        if (events.Current is NodeEvent { Anchor.IsEmpty: false } anchored)
+            return Refuse("alias-used", At(anchored), $"an anchor `&{anchored.Anchor.Value}` is used",
+                "a job says each thing in full, so that a reviewer sees it", "remove the anchor and write the value out where it is needed");
+        if (events.Current is NodeEvent { Tag.IsEmpty: false } tagged)
+            return Refuse("tag-used", At(tagged), $"a tag `{tagged.Tag.Value}` is used", "plain YAML values only", "remove the tag");
+        if (events.TryConsume<Scalar>(out var scalar)) return Scalar(scalar);
+        return events.Accept<SequenceStart>(out _) ? List(events) : Map(events);
+    }
+
+    private YamlScalar? Scalar(Scalar scalar)
+    {
+        if (scalar.Value.Length <= FileBounds.ScalarCharacters)
+            return new(At(scalar), scalar.Value, scalar.Style is not ScalarStyle.Plain);
+        Refuse("text-too-long", At(scalar), $"a value has {scalar.Value.Length} characters", $"at most {FileBounds.ScalarCharacters} characters",
+            "shorten it");
+        return null;
+    }
+
+    private YamlList? List(IParser events)
+    {
+        var start = events.Consume<SequenceStart>();
+        var items = new List<YamlNode>();
+        while (!events.TryConsume<SequenceEnd>(out _))
+        {
+            if (Node(events) is not { } item) return null;
+            items.Add(item);
+        }
+        return new(At(start), items);
+    }
+
+    private YamlMap? Map(IParser events)
+    {
+        var start = events.Consume<MappingStart>();
+        var entries = new List<KeyValuePair<YamlScalar, YamlNode>>();
+        var lines = new Dictionary<string, int>(StringComparer.Ordinal);
+        while (!events.TryConsume<MappingEnd>(out _))
+        {
+            if (Node(events) is not { } name || Node(events) is not { } value) return null;
+            if (name is not YamlScalar key)
+                Refuse("key-not-a-word", name.At, "a key is a list or a map", "a key is one word", "write `key: value`");
+            else if (!lines.TryAdd(key.Value, key.At.Line))
+                Refuse("duplicate-key", key.At, $"the key `{key.Value}` is written a second time (first on line {lines[key.Value]})",
+                    "each key once a map", "keep one of the two");
+            else entries.Add(new(key, value));
+        }
+        return new(At(start), entries);
+    }
+
+    private YamlMap? Refuse(string id, SourceSpan at, string found, string limit, string remedy)
+    {
+        findings.Add(Severity.Stop, id, at, found, limit, remedy);
+        return null;
+    }
+
+    private SourceSpan At(ParsingEvent e) => new(file, (int)e.Start.Line, (int)e.Start.Column);
+}

@@ -1,0 +1,21 @@
+namespace InstallPacket.Jobs.Stations;
+
+/// <summary>A transmitter.</summary>
+/// <param name="Id">Its name in the list.</param>
+/// <param name="Name">What the viewer calls it.</param>
+/// <param name="Site">The mast or hill; transmitters of one site share it.</param>
+/// <param name="System">Transmission system.</param>
+/// <param name="Mode">Modulation and code rate; empty when the system has one.</param>
+/// <param name="Raster">Channel raster.</param>
+/// <param name="Channel">RF channel.</param>
+/// <param name="ShowsAs">The number that the viewer sees; empty when unknown.</param>
+/// <param name="LatitudeDeg">Latitude [deg].</param>
+/// <param name="LongitudeDeg">Longitude [deg], east positive.</param>
+/// <param name="ErpKw">Effective radiated power on a dipole [kW].</param>
+/// <param name="HaatM">Height above average terrain [m].</param>
+/// <param name="AboveSeaM">Height of the antenna above sea level [m]; null when unknown.</param>
+/// <param name="Polarisation"><c>horizontal</c>, <c>vertical</c> or <c>both</c>.</param>
+/// <param name="At">Where it is written.</param>
+public sealed record Station(
+    string Id, string Name, string Site, string System, string Mode, string Raster, int Channel, string ShowsAs, double LatitudeDeg,
+    double LongitudeDeg, double ErpKw, double HaatM, double? AboveSeaM, string Polarisation, SourceSpan At);

@@ -1,0 +1,93 @@
+using InstallPacket.Calc.Cabling;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Findings about amplifiers: overload, loss in front, power feed.</summary>
+internal sealed class AmplifierRules(
+    Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, WorkLog log, FindingList findings)
+{
+    private const double MostLossInFrontDb = 3;
+
+    public void Check()
+    {
+        foreach (var amplifier in job.Cabling.Chain.Where(e => e.Part.IsAmplifier))
+        {
+            CheckSetting(amplifier);
+            CheckOverload(amplifier);
+            CheckLossInFront(amplifier);
+            if (amplifier.Part.SupplyV is { } volts) CheckFeed(amplifier, volts);
+        }
+    }
+
+    private void CheckSetting(Element e)
+    {
+        if (e.Setting is not { } setting || e.Part.AmplificationDb is not { } most) return;
+        var (least, largest) = (e.Part.LeastAmplificationDb ?? 0, most.Points.Max(p => p.Value));
+        if (setting.Db < least || setting.Db > largest)
+            findings.Add(Severity.Stop, "setting-out-of-reach", e.At, $"{e.Id} is set to {UnitText.Write(setting.Db, 1, "dB")}",
+                $"{e.Part.Id} goes from {UnitText.Number(least, 1)} to {UnitText.Write(largest, 1, "dB")}", "set it within its range, or choose another amplifier");
+    }
+
+    // Every carrier that the antenna picks up counts, wanted or not.
+    private void CheckOverload(Element e)
+    {
+        var reckoned = reception.Stations.Where(s => s.Reckoned).ToArray();
+        if (e.Part.LargestOutput is not { } largest || reckoned.Length == 0) return;
+        var levels = reckoned.Select(s => (Station: s, Dbm: InputDbm(e, s))).ToArray();
+        var total = log.Record(DecibelSum.TotalFormula, $"input of {e.Id}, {levels.Length} stations", DecibelSum.TotalDbm(levels.Select(l => l.Dbm)), levels.Max(l => l.Dbm));
+        var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
+        var margin = log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm);
+        if (margin < 0)
+            findings.Add(Severity.Stop, "amplifier-overloaded", e.At,
+                $"all stations together drive {e.Id} to {UnitText.Write(Level.FromDbm(total + gain).DbuV, 1, "dBuV")} at its output; the strongest is `{levels.MaxBy(l => l.Dbm).Station.Id}`",
+                $"{UnitText.Write(largest.DbuV, 1, "dBuV")} less a reserve of 3 dB ({e.Part.ProvenanceOf("largest-output")}: see the part {e.Part.Id})",
+                $"lower the gain by {UnitText.Write(Math.Ceiling(-margin), 0, "dB")}, or leave the amplifier out");
+    }
+
+    private double InputDbm(Element e, StationPlan s)
+    {
+        var before = steps.Steps(chain.PathTo(e), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1);
+        return s.Budget!.LevelDbm + before.Sum(step => step.Stage.GainDb);
+    }
+
+    private void CheckLossInFront(Element e)
+    {
+        var path = chain.PathTo(e);
+        if (path.SkipLast(1).Any(p => p.Part.IsAmplifier) || !reception.Wanted.Any()) return;
+        var highest = reception.Wanted.Max(s => s.FrequencyMhz);
+        var loss = -steps.Steps(path, highest, job.Cabling.HotC).SkipLast(1).Sum(s => s.Stage.GainDb);
+        if (loss > MostLossInFrontDb)
+            findings.Add(Severity.Caution, "loss-before-amplifier", e.At,
+                $"{UnitText.Write(loss, 1, "dB")} of loss stands between the antenna and its first amplifier {e.Id} (hot cable, {UnitText.Write(highest, 0, "MHz")})",
+                "every decibel in front of the amplifier is lost to C/N (Friis: noise of a passive part equals its loss); more than 3 dB is worth a move (our rule)",
+                "put the amplifier at the antenna");
+    }
+
+    // The supply runs from the amplifier toward the house through every part until it meets the power inserter.
+    private void CheckFeed(Element amplifier, double volts)
+    {
+        var at = chain.FedBy(amplifier).FirstOrDefault();
+        while (at is not null)
+        {
+            if (at.Part.Kind == "power-inserter")
+            {
+                if (at.Part.SupplyV is { } given && Math.Abs(given - volts) > 0.5)
+                    findings.Add(Severity.Stop, "supply-mismatch", at.At, $"{at.Id} gives {UnitText.Write(given, 0, "V")}, and {amplifier.Id} needs {UnitText.Write(volts, 0, "V")}",
+                        "inserter and amplifier belong together", "choose an inserter of the amplifier's voltage");
+                return;
+            }
+            if (!at.Part.PassesPower)
+            {
+                findings.Add(Severity.Stop, "power-blocked", at.At, $"the supply of {amplifier.Id} cannot pass {at.Id} ({at.Part.Name})",
+                    "every part between inserter and amplifier must pass DC", "move the power inserter to the antenna side of this part, or use a part that passes power");
+                return;
+            }
+            at = chain.FedBy(at).FirstOrDefault();
+        }
+        findings.Add(Severity.Stop, "power-missing", amplifier.At, $"{amplifier.Id} needs {UnitText.Write(volts, 0, "V")}, and no power inserter follows it",
+            "a masthead amplifier is fed through its cable", "add a power inserter between it and the first splitter");
+    }
+}

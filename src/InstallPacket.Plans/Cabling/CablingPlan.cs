@@ -1,0 +1,68 @@
+namespace InstallPacket.Plans;
+
+/// <summary>Levels and margins from the antenna to every outlet.</summary>
+/// <param name="ColdC">Coldest cable.</param>
+/// <param name="HotC">Hottest cable.</param>
+/// <param name="Receiver">The receiver reckoned with.</param>
+/// <param name="ReceiverLargestDbm">Its highest input level, or null when its part does not say.</param>
+/// <param name="Elements">The chain in the order of the signal.</param>
+/// <param name="Outlets">Every outlet with its channels.</param>
+/// <param name="TestPoints">Where to measure, and what to expect.</param>
+/// <param name="Ladder">The level ladder of the outlet with the smallest margin; null when nothing could be reckoned.</param>
+public sealed record CablingPlan(
+    double ColdC, double HotC, string Receiver, double? ReceiverLargestDbm, IReadOnlyList<ElementPlan> Elements, IReadOnlyList<OutletPlan> Outlets,
+    IReadOnlyList<TestPointPlan> TestPoints, LadderPlan? Ladder);
+
+/// <summary>One part in its place.</summary>
+/// <param name="SettingDb">Gain to set, or null.</param>
+public sealed record ElementPlan(
+    string Id, string Part, string Name, string Kind, string Point, string From, int FromPort, string Run, string Serves, double? SettingDb);
+
+/// <summary>One outlet.</summary>
+/// <param name="Id">Its element.</param>
+/// <param name="Serves">Room or set.</param>
+/// <param name="Path">Elements from the antenna to it.</param>
+/// <param name="CableM">Length of cable from the antenna to the receiver.</param>
+/// <param name="Channels">Its channels, as the reception plan orders them.</param>
+public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> Path, double CableM, IReadOnlyList<OutletChannel> Channels);
+
+/// <summary>One channel at one outlet, at the receiver's input.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="LevelDbm">Level with cable at 20 C.</param>
+/// <param name="LevelHotDbm">Level with hot cable.</param>
+/// <param name="LevelColdDbm">Level with cold cable.</param>
+/// <param name="NoiseFigureDb">Noise figure of the chain with the receiver, hot cable, referred to the antenna terminals.</param>
+/// <param name="CnDb">C/N, hot cable.</param>
+/// <param name="MarginDb">C/N above the required one, hot cable.</param>
+/// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
+public sealed record OutletChannel(
+    string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, string Verdict);
+
+/// <summary>A point where the crew measures.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Element">At which element.</param>
+/// <param name="Where">In words: at its input or at its output.</param>
+/// <param name="Levels">Expected levels of the wanted channels, cable at 20 C.</param>
+public sealed record TestPointPlan(int Number, string Element, string Where, IReadOnlyList<TestLevel> Levels);
+
+/// <summary>An expected level.</summary>
+public sealed record TestLevel(string Station, double LevelDbm);
+
+/// <summary>The strongest and the weakest wanted channel on their way to one outlet.</summary>
+/// <param name="Outlet">The outlet.</param>
+/// <param name="LargestDbm">Highest level that the receiver takes; null when unknown.</param>
+/// <param name="Lines">One line a channel.</param>
+public sealed record LadderPlan(string Outlet, double? LargestDbm, IReadOnlyList<LadderLine> Lines);
+
+/// <summary>One channel on its way.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="Role"><c>strongest</c> or <c>weakest</c>.</param>
+/// <param name="MarginDb">Its margin at the outlet.</param>
+/// <param name="Steps">Level behind each step.</param>
+public sealed record LadderLine(string Station, string Role, double MarginDb, IReadOnlyList<LadderStep> Steps);
+
+/// <summary>One step of the ladder.</summary>
+/// <param name="Label">What the step is.</param>
+/// <param name="GainDb">Its gain, or its loss as a negative number.</param>
+/// <param name="LevelDbm">Level behind it.</param>
+public sealed record LadderStep(string Label, double GainDb, double LevelDbm);

@@ -1,0 +1,50 @@
+using InstallPacket.Calc.Cabling;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Level, C/N and margin of one channel at one outlet.</summary>
+internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IReadOnlyList<Element> path)
+{
+    private const double PlanC = 20;
+
+    public OutletChannel Channel(StationPlan s)
+    {
+        var subject = $"{s.Id} at {path[^1].Id}";
+        var normal = Level(s, PlanC, subject + ", 20 C");
+        var cold = Level(s, job.Cabling.ColdC, null);
+        var hot = Level(s, job.Cabling.HotC, null);
+        var figure = NoiseFigure(s, subject);
+        var b = s.Budget!;
+        var system = log.Record(SystemNoise.FigureFormula, subject, SystemNoise.FigureDb(b.ExternalNoiseDb, figure), b.ExternalNoiseDb, figure);
+        var cn = log.Record(PlanFormulas.CarrierToNoise, subject, CarrierToNoise.Db(b.LevelDbm, b.ThermalNoiseDbm + system), b.LevelDbm, b.ThermalNoiseDbm, system);
+        var margin = log.Record(PlanFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
+        return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, Verdict(margin, job.Reception.Reserve.Db));
+    }
+
+    /// <summary>A margin in words of our own.</summary>
+    public static string Verdict(double marginDb, double reserveDb) => marginDb < 0 ? "short" : marginDb < reserveDb ? "thin" : "steady";
+
+    private IReadOnlyList<ChainStep> Chain(StationPlan s, double celsius) =>
+        [.. steps.Steps(path, s.FrequencyMhz, celsius), steps.FlyLead(path[^1], s.FrequencyMhz)];
+
+    private double Level(StationPlan s, double celsius, string? subject)
+    {
+        var level = Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm);
+        var gain = Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Stage.GainDb));
+        level += gain;
+        if (subject is not null) log.Record(PlanFormulas.LevelAtReceiver, subject, level.Dbm, s.Budget.LevelDbm, gain.Db);
+        return level.Dbm;
+    }
+
+    // Hot cable is the bad case for C/N, so the margin is reckoned with it.
+    private double NoiseFigure(StationPlan s, string subject)
+    {
+        var stages = Chain(s, job.Cabling.HotC).Select(c => c.Stage).ToList();
+        stages.Add(new Stage("receiver", 0, job.Cabling.Receiver.NoiseFigureDb?.At(s.FrequencyMhz) ?? 0));
+        var total = NoiseCascade.Friis(stages)[^1];
+        return log.Record(NoiseCascade.FriisFormula, subject + ", hot cable", total.NoiseFigureDb, stages.Count, stages.Sum(x => x.GainDb));
+    }
+}

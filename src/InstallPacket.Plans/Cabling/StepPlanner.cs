@@ -1,0 +1,81 @@
+using InstallPacket.Calc.Cabling;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Turns cables and parts into stages with gain and noise figure at a frequency and a cable temperature.</summary>
+internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, FindingList findings)
+{
+    private const double ReferenceC = 20;
+    private const double JointDb = 0.1;
+    private readonly Dictionary<string, IReadOnlyList<AttenuationPoint>> _tables = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _recorded = new(StringComparer.Ordinal);
+
+    /// <summary>Steps from the antenna's terminals to the output of the last element of a path.</summary>
+    public IReadOnlyList<ChainStep> Steps(IReadOnlyList<Element> path, double frequencyMHz, double celsius)
+    {
+        var steps = new List<ChainStep>();
+        foreach (var e in path.Skip(1))
+        {
+            if (e.Run is { } run) steps.Add(new($"run {run}", e, CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
+            steps.Add(new($"{e.Id} {e.Part.Kind}", e, PartStage(e, frequencyMHz)));
+        }
+        return steps;
+    }
+
+    /// <summary>The lead from an outlet to its receiver; it lies indoors.</summary>
+    public ChainStep FlyLead(Element outlet, double frequencyMHz) =>
+        new("fly lead", outlet, Lossy("fly lead", CableLoss(job.Cabling.FlyCable, "fly lead", outlet.FlyLead.Metres, frequencyMHz, ReferenceC, 2)));
+
+    private Stage CableStage(RunPlan run, double frequencyMHz, double celsius)
+    {
+        var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
+        var outdoor = run.Way is "outside" or "attic";
+        return Lossy(run.Id, CableLoss(cable, $"run {run.Id}", run.LengthM, frequencyMHz, outdoor ? celsius : ReferenceC, 2));
+    }
+
+    private double CableLoss(Part cable, string subject, double lengthM, double frequencyMHz, double celsius, int joints)
+    {
+        if (cable.AttenuationDbPer100M is not { } curve)
+        {
+            Missing(cable, "attenuation");
+            return 0;
+        }
+        if (!_tables.TryGetValue(cable.Id, out var table))
+            _tables[cable.Id] = table = [.. curve.Points.Select(p => new AttenuationPoint(p.MHz, p.Value))];
+        var alpha = CoaxAttenuation.DbPer100M(table, frequencyMHz);
+        var factor = CoaxTemperature.Factor(celsius);
+        var loss = CoaxLoss.Db(alpha, lengthM, factor);
+        if (_recorded.Add(FormattableString.Invariant($"{cable.Id}|{subject}|{lengthM}|{frequencyMHz}|{celsius}")))
+        {
+            var at = FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius:0} C");
+            log.Record(CoaxAttenuation.InterpolationFormula, at, alpha, frequencyMHz);
+            log.Record(CoaxTemperature.FactorFormula, at, factor, celsius);
+            log.Record(CoaxLoss.LossFormula, at, loss, alpha, lengthM, factor);
+            log.Record(PlanFormulas.JointLoss, subject, joints * JointDb, joints);
+        }
+        return loss + joints * JointDb;
+    }
+
+    private Stage PartStage(Element e, double frequencyMHz)
+    {
+        var part = e.Part;
+        if (part.IsAmplifier)
+        {
+            if (part.AmplificationDb is null) Missing(part, "amplification");
+            if (part.NoiseFigureDb is null) Missing(part, "noise-figure");
+            return new(e.Id, e.Setting?.Db ?? part.AmplificationDb?.At(frequencyMHz) ?? 0, part.NoiseFigureDb?.At(frequencyMHz) ?? 0);
+        }
+        if (part.LossDb is null) Missing(part, "loss");
+        return Lossy(e.Id, part.LossDb?.At(frequencyMHz) ?? 0);
+    }
+
+    private void Missing(Part part, string figure) =>
+        findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure}`", "without it no level can be reckoned",
+            $"add `{figure}` to the part from the maker's sheet");
+
+    // A passive part at 290 K adds noise equal to its loss.
+    private static Stage Lossy(string name, double lossDb) => new(name, -lossDb, lossDb);
+}

@@ -1,0 +1,17 @@
+namespace InstallPacket.Plans;
+
+/// <summary>European practice.</summary>
+public sealed class EuCodeFamily : CodeFamily
+{
+    /// <summary>The one instance.</summary>
+    public static readonly EuCodeFamily Instance = new();
+
+    /// <inheritdoc/>
+    public override string Id => "eu";
+
+    /// <inheritdoc/>
+    public override string Name => "Europe (EN standards)";
+
+    /// <inheritdoc/>
+    public override double ClipSpacingM => 0.400;
+}

@@ -1,0 +1,22 @@
+namespace InstallPacket.Plans;
+
+/// <summary>What the customer is told and what the crew checks at the end.</summary>
+/// <param name="ExistingInternet">Whether an internet service uses coax here.</param>
+/// <param name="Words">A word to the customer.</param>
+/// <param name="Scan">What a scan should find.</param>
+public sealed record HandoverPlan(string ExistingInternet, string Words, IReadOnlyList<ScanRow> Scan);
+
+/// <summary>What a scan should find of one wanted channel.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="Name">What the viewer calls it.</param>
+/// <param name="ShowsAs">The number that the viewer sees.</param>
+/// <param name="RfChannel">RF channel.</param>
+/// <param name="FrequencyMhz">Centre frequency.</param>
+/// <param name="LowestDbm">Lowest expected level among the outlets.</param>
+/// <param name="HighestDbm">Highest expected level among the outlets.</param>
+/// <param name="WorstOutlet">Outlet with the smallest margin.</param>
+/// <param name="WorstMarginDb">That margin.</param>
+/// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
+public sealed record ScanRow(
+    string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm, string WorstOutlet,
+    double WorstMarginDb, string Verdict);

@@ -1,0 +1,17 @@
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>What a scan should find, and what the customer is told.</summary>
+internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingPlan cabling)
+{
+    public HandoverPlan Plan() => new(job.Handover.ExistingInternet, job.Handover.Words ?? "", [.. reception.Wanted.Select(Row)]);
+
+    private ScanRow Row(StationPlan s)
+    {
+        var rows = cabling.Outlets.SelectMany(o => o.Channels.Where(c => c.Station == s.Id).Select(c => (Outlet: o, Channel: c))).ToArray();
+        var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
+        return new ScanRow(s.Id, s.Name, s.ShowsAs, s.RfChannel, s.FrequencyMhz, rows.Min(r => r.Channel.LevelDbm), rows.Max(r => r.Channel.LevelDbm), outlet.Id,
+            channel.MarginDb, channel.Verdict);
+    }
+}

@@ -1,0 +1,64 @@
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Counts what the plan uses: pieces of cable, connectors, parts, fixings.</summary>
+internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary parts)
+{
+    private readonly Dictionary<string, (Part Part, int Count, double LengthM, List<string> For)> _items = new(StringComparer.Ordinal);
+
+    public MaterialsPlan Plan()
+    {
+        foreach (var e in job.Cabling.Chain) Add(e.Part, 1, 0, e.Id);
+        foreach (var run in routing.Runs) AddRun(run);
+        foreach (var e in job.Cabling.Chain.Where(e => e.Part.Kind == "outlet")) AddFlyLead(e);
+        AddTerminators();
+        Add(job.Mounting.Mount, 1, 0, "mount");
+        Add(job.Mounting.Mast, 1, 0, "mast");
+        foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
+        Add(job.Bonding.Conductor, 0, job.Bonding.MastLength.Metres + job.Bonding.ShieldLength.Metres, "bonding of mast and shield");
+        foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
+        return new MaterialsPlan([.. routing.Runs.Select(Piece)], [.. _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).Select(Item)]);
+    }
+
+    private void AddRun(RunPlan run)
+    {
+        var cable = parts.Find(run.Cable)!;
+        Add(cable, 0, run.LengthM, run.Id);
+        if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, run.Id);
+        if (run.Clips > 0 && parts.Find("cable-clip") is { } clip) Add(clip, run.Clips, 0, run.Id);
+    }
+
+    private void AddFlyLead(Element outlet)
+    {
+        if (outlet.FlyLead.Metres <= 0) return;
+        var cable = job.Cabling.FlyCable;
+        Add(cable, 0, outlet.FlyLead.Metres, $"fly lead {outlet.Id}");
+        if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, $"fly lead {outlet.Id}");
+    }
+
+    private void AddTerminators()
+    {
+        if (parts.Find("terminator-75") is not { } terminator) return;
+        var chain = new ChainView(job.Cabling);
+        foreach (var e in job.Cabling.Chain.Where(e => e.Part.Outputs > 1))
+            if (e.Part.Outputs - chain.FedBy(e).Count() is > 0 and var open) Add(terminator, open, 0, e.Id);
+    }
+
+    private void Add(Part part, int count, double lengthM, string what)
+    {
+        if (!_items.TryGetValue(part.Id, out var item)) item = (part, 0, 0, []);
+        if (!item.For.Contains(what)) item.For.Add(what);
+        _items[part.Id] = (part, item.Count + count, item.LengthM + lengthM, item.For);
+    }
+
+    private PiecePlan Piece(RunPlan run) => new(run.Number, run.Id, run.Cable, run.CableName, run.LengthM, End(run.FromElement, run.Path[0]), End(run.ToElement, run.Path[^1]));
+
+    private static string End(string element, string point) => element.Length == 0 ? point : $"{element} ({point})";
+
+    private static int Order((Part Part, int, double, List<string>) item) => Array.IndexOf(Jobs.Catalogue.PartCatalogue.Kinds.Words, item.Part.Kind);
+
+    private static ItemPlan Item((Part Part, int Count, double LengthM, List<string> For) i) => new(
+        i.Part.Id, i.Part.Name, i.Part.Kind, i.Count > 0 ? i.Count : null, i.LengthM > 0 ? i.LengthM : null, string.Join(", ", i.For));
+}

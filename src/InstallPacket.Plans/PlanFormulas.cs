@@ -1,0 +1,69 @@
+using InstallPacket.Calc.Sources;
+
+namespace InstallPacket.Plans;
+
+/// <summary>The sums by which planners join published equations. They are plain arithmetic and claim no source beyond that.</summary>
+public static class PlanFormulas
+{
+    private const string Own = "own-arithmetic";
+
+    /// <summary>Antenna gain toward a station.</summary>
+    public static readonly Formula AntennaGain = new(
+        "antenna-gain-toward", "Antenna gain toward the station", "G = Gi - 2.15 + g", new("G", "dBd", "gain over a dipole"),
+        [new("Gi", "dBi", "gain on the axis"), new("g", "dB", "relative gain off the aim")], Own, "sum", Provenance.Derived);
+
+    /// <summary>Field at the antenna.</summary>
+    public static readonly Formula FieldAtAntenna = new(
+        "field-at-antenna", "Field strength at the antenna", "E = min(Ec + g, Ef) - J", new("E", "dBuV/m", "field strength"),
+        [new("Ec", "dBuV/m", "curve at 9.1 m"), new("g", "dB", "receiving-height correction"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss over the obstruction")],
+        Own, "sum; never above free space", Provenance.Derived);
+
+    /// <summary>External noise at a place.</summary>
+    public static readonly Formula ExternalNoise = new(
+        "external-noise-at-place", "External noise factor", "Fa = max(0, sum of man-made and galactic noise); 0 dB above 250 MHz", new("Fa", "dB", "noise over k T0 B"),
+        [new("f", "MHz", "frequency")], "itu-p372", "man-made lines and galactic line; floor of 0 dB at UHF by planning practice", Provenance.Read);
+
+    /// <summary>Required C/N with allowance.</summary>
+    public static readonly Formula RequiredCn = new(
+        "required-cn", "Required C/N with the allowance for reflections", "R = T + m", new("R", "dB", "required C/N"),
+        [new("T", "dB", "threshold of the system and mode"), new("m", "dB", "allowance of the job")], Own, "sum", Provenance.Derived);
+
+    /// <summary>What the aim is judged by.</summary>
+    public static readonly Formula AimExcess = new(
+        "aim-excess", "Best aim: excess of the weakest wanted station at the antenna", "x = P - N - R", new("x", "dB", "largest smallest excess over all whole degrees"),
+        [new("P", "dBm", "power at the terminals"), new("N", "dBm", "thermal and external noise"), new("R", "dB", "required C/N")], Own, "search over 0 to 359 deg true", Provenance.Derived);
+
+    /// <summary>Gain of one step of the chain.</summary>
+    public static readonly Formula JointLoss = new(
+        "joint-loss", "Loss of the connectors of a run", "L = 0.1 n", new("L", "dB", "loss"), [new("n", "", "connector joints")],
+        "cable-practice", "0.05 to 0.15 dB a joint", Provenance.Memory);
+
+    /// <summary>Level at a receiver.</summary>
+    public static readonly Formula LevelAtReceiver = new(
+        "level-at-receiver", "Level at the receiver", "U = P + sum of gains - sum of losses", new("U", "dBm", "level"),
+        [new("P", "dBm", "power at the antenna terminals"), new("G", "dB", "sum of gains and losses of the chain")], Own, "sum", Provenance.Derived);
+
+    /// <summary>C/N of a chain.</summary>
+    public static readonly Formula CarrierToNoise = new(
+        "carrier-to-noise-of-chain", "C/N at the receiver", "C/N = P - (N0 + Fs)", new("C/N", "dB", "carrier-to-noise ratio"),
+        [new("P", "dBm", "power at the antenna terminals"), new("N0", "dBm", "k T0 B"), new("Fs", "dB", "system noise figure")], Own, "difference", Provenance.Derived);
+
+    /// <summary>Margin of a channel.</summary>
+    public static readonly Formula Margin = new(
+        "margin", "Margin at the outlet", "M = C/N - R", new("M", "dB", "margin"), [new("C/N", "dB", "carrier-to-noise ratio"), new("R", "dB", "required C/N")],
+        Own, "difference", Provenance.Derived);
+
+    /// <summary>Length to cut.</summary>
+    public static readonly Formula CutLength = new(
+        "cut-length", "Length to cut, before rounding up", "l = s k + D + v + t", new("l", "m", "length"),
+        [new("s", "m", "straight legs"), new("k", "", "route factor"), new("D", "m", "drip loops"), new("v", "m", "service loop"), new("t", "m", "termination at both ends")],
+        "cable-practice", "length allowances", Provenance.Memory);
+
+    /// <summary>Straight legs of a path.</summary>
+    public static readonly Formula StraightLegs = new(
+        "straight-legs", "Straight legs of a run", "s = sum sqrt(dx^2 + dy^2 + dz^2)", new("s", "m", "length"), [new("n", "", "legs")], Own, "sum", Provenance.Derived);
+
+    /// <summary>All of them, for the tests.</summary>
+    public static IReadOnlyList<Formula> All =>
+        [AntennaGain, FieldAtAntenna, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, CarrierToNoise, Margin, CutLength, StraightLegs];
+}

@@ -1,0 +1,42 @@
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Job to plan: one planner per domain word, in a fixed order, each seeing the plans before it.</summary>
+public static class Planner
+{
+    /// <summary>Plans a job.</summary>
+    /// <param name="job">What the author wrote.</param>
+    /// <param name="parts">The parts library.</param>
+    /// <param name="readFindings">Findings of reading, to be kept with those of planning.</param>
+    public static Plan Plan(Job job, PartLibrary parts, IEnumerable<Finding> readFindings)
+    {
+        var code = CodeFamily.Of(job.Code);
+        var log = new WorkLog();
+        var findings = new FindingList();
+        findings.AddRange(readFindings);
+        var siting = new SitingPlanner(job, log, findings).Plan();
+        var reception = new ReceptionPlanner(job, siting, log, findings).Plan();
+        var routing = new RoutingPlanner(job, code, log, findings).Plan();
+        var cabling = new CablingPlanner(job, reception, routing, log, findings).Plan();
+        var mounting = new MountingPlanner(job, code, log, findings).Plan();
+        var bonding = new BondingPlanner(job, code, findings).Plan();
+        var materials = new MaterialsPlanner(job, routing, parts).Plan();
+        var handover = new HandoverPlanner(job, reception, cabling).Plan();
+        return new Plan
+        {
+            Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units == UnitFamily.Us ? "us" : "metric", job.Paper, job.LevelUnit, job.PreparedBy, job.Customer),
+            Siting = siting,
+            Reception = reception,
+            Cabling = cabling,
+            Routing = routing,
+            Mounting = mounting,
+            Bonding = bonding,
+            Materials = materials,
+            Handover = handover,
+            Findings = findings.Sorted,
+            Workings = log.Entries,
+        };
+    }
+}

@@ -1,0 +1,39 @@
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs.Stations;
+
+namespace InstallPacket.Plans;
+
+/// <summary>A station as it arrives at the place of the antenna, before the antenna's own gain.</summary>
+internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, double DistanceKm, double BearingTrueDeg)
+{
+    /// <summary>Why nothing could be reckoned; empty when it could.</summary>
+    public string WhyNot { get; init; } = "";
+
+    public double FreeSpaceDbuvM { get; init; }
+
+    public double CurveDbuvM { get; init; }
+
+    public double HeightGainDb { get; init; }
+
+    public double ObstructionLossDb { get; init; }
+
+    public string Obstruction { get; init; } = "";
+
+    public double FieldDbuvM { get; init; }
+
+    public double ThermalNoiseDbm { get; init; }
+
+    public double ExternalNoiseDb { get; init; }
+
+    public double RequiredCnDb { get; init; }
+
+    public string RequiredCnProvenance { get; init; } = "";
+
+    public StationBudget Budget(double gainDbd, double levelDbm) => new(
+        FreeSpaceDbuvM, CurveDbuvM, HeightGainDb, ObstructionLossDb, Obstruction, FieldDbuvM, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb, RequiredCnDb,
+        RequiredCnProvenance);
+
+    public StationPlan ToPlan(double offAimDeg, StationBudget? budget) => new(
+        Station.Id, Station.Name, Station.Site, Wanted, budget is not null, WhyNot, Station.System, Station.Mode, Station.Channel, Station.ShowsAs,
+        Station.Polarisation, Channel.CentreMHz, DistanceKm, BearingTrueDeg, offAimDeg, budget);
+}

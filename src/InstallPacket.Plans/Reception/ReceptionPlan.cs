@@ -1,0 +1,67 @@
+namespace InstallPacket.Plans;
+
+/// <summary>Stations, field strength, aim.</summary>
+/// <param name="Model">The propagation model, in words.</param>
+/// <param name="Aim">Where the antenna points.</param>
+/// <param name="AntennaPart">Part name of the antenna.</param>
+/// <param name="AntennaName">What the antenna is.</param>
+/// <param name="AntennaId">Its name in the chain.</param>
+/// <param name="ReserveDb">Margin that wanted channels should keep.</param>
+/// <param name="MultipathDb">Allowance for reflections.</param>
+/// <param name="Polarisation">How the elements of the antenna lie.</param>
+/// <param name="Stations">Stations within reach, wanted first, then by RF channel.</param>
+public sealed record ReceptionPlan(
+    string Model, AimPlan Aim, string AntennaPart, string AntennaName, string AntennaId, double ReserveDb, double MultipathDb, string Polarisation,
+    IReadOnlyList<StationPlan> Stations)
+{
+    /// <summary>The wanted stations that the plan could reckon with.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public IEnumerable<StationPlan> Wanted => Stations.Where(s => s.Wanted && s.Reckoned);
+}
+
+/// <summary>Where the antenna points.</summary>
+/// <param name="TrueDeg">True bearing.</param>
+/// <param name="MagneticDeg">Compass reading, or null.</param>
+/// <param name="CompassPoint">Sixteen-point name.</param>
+/// <param name="ChosenBy"><c>job</c> or <c>program</c>.</param>
+/// <param name="LandmarkTurnDeg">Turn from the landmark to the aim, clockwise positive; null without landmark.</param>
+/// <param name="BeamwidthDeg">Half-power beamwidth at the highest wanted channel.</param>
+public sealed record AimPlan(double TrueDeg, double? MagneticDeg, string CompassPoint, string ChosenBy, double? LandmarkTurnDeg, double BeamwidthDeg);
+
+/// <summary>One station as it arrives at the antenna.</summary>
+/// <param name="Id">Its name in the list.</param>
+/// <param name="Name">What the viewer calls it.</param>
+/// <param name="Site">Its site.</param>
+/// <param name="Wanted">Whether the job wants it.</param>
+/// <param name="Reckoned">Whether level and margin could be computed.</param>
+/// <param name="WhyNot">When not: why.</param>
+/// <param name="System">Transmission system.</param>
+/// <param name="Mode">Mode.</param>
+/// <param name="RfChannel">RF channel.</param>
+/// <param name="ShowsAs">The number that the viewer sees.</param>
+/// <param name="Polarisation">Polarisation.</param>
+/// <param name="FrequencyMhz">Centre of the channel.</param>
+/// <param name="DistanceKm">Distance.</param>
+/// <param name="BearingTrueDeg">True bearing.</param>
+/// <param name="OffAimDeg">Turn from the aim to the station, clockwise positive.</param>
+/// <param name="Budget">The computed figures; null when not reckoned.</param>
+public sealed record StationPlan(
+    string Id, string Name, string Site, bool Wanted, bool Reckoned, string WhyNot, string System, string Mode, int RfChannel, string ShowsAs,
+    string Polarisation, double FrequencyMhz, double DistanceKm, double BearingTrueDeg, double OffAimDeg, StationBudget? Budget);
+
+/// <summary>From field strength to the antenna terminals.</summary>
+/// <param name="FreeSpaceDbuvM">Field in free space.</param>
+/// <param name="CurveDbuvM">F(50,90) at 9.1 m.</param>
+/// <param name="HeightGainDb">Correction for the real receiving height.</param>
+/// <param name="ObstructionLossDb">Loss over the governing obstruction of the survey.</param>
+/// <param name="Obstruction">Its name; empty when none.</param>
+/// <param name="FieldDbuvM">Field at the antenna.</param>
+/// <param name="GainDbd">Antenna gain toward the station.</param>
+/// <param name="LevelDbm">Power at the antenna terminals.</param>
+/// <param name="ThermalNoiseDbm">kTB at 290 K.</param>
+/// <param name="ExternalNoiseDb">Noise factor of the surroundings.</param>
+/// <param name="RequiredCnDb">Required C/N with the allowance for reflections.</param>
+/// <param name="RequiredCnProvenance">How the threshold is known.</param>
+public sealed record StationBudget(
+    double FreeSpaceDbuvM, double CurveDbuvM, double HeightGainDb, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double GainDbd,
+    double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance);

@@ -1,0 +1,39 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Siting;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Computes the magnetic declination on the day of work, with the model's rules on date and weak field.</summary>
+internal sealed class CompassPlanner(Job job, WorkLog log, FindingList findings)
+{
+    public CompassPlan Plan()
+    {
+        var year = DecimalYear.Of(job.Date.Value);
+        if (!MagneticModel.Covers(year))
+        {
+            findings.Add(Severity.Caution, "compass-date", job.Date.At, $"no magnetic model covers {job.Date.Value:yyyy-MM-dd}",
+                "WMM2020 and WMM2025 cover 2020-01-01 to 2030-01-01", "the packet prints true bearings only; correct the date if it is wrong");
+            return new(false, "no magnetic model covers the date", null, null, null, null, "none", "unknown");
+        }
+        var (lat, lon) = (job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value);
+        var heightKm = job.Siting.Ground.Value.Metres / 1000;
+        var field = MagneticModel.At(lat, lon, heightKm, year);
+        log.Record(MagneticModel.DeclinationFormula, field.ModelName, field.DeclinationDeg, lat, lon, heightKm, year);
+        log.Record(MagneticModel.DeclinationSigmaFormula, field.ModelName, field.SigmaDeclinationDeg, field.HorizontalNt);
+        var why = Zone(field);
+        return new(why.Length == 0, why, field.DeclinationDeg, field.SigmaDeclinationDeg, field.DeclinationRateDegPerYear, field.HorizontalNt, field.ModelName,
+            field.Zone.ToString().ToLowerInvariant());
+    }
+
+    private string Zone(MagneticField field)
+    {
+        if (field.Zone == CompassZone.Usable) return "";
+        var blackout = field.Zone == CompassZone.Blackout;
+        findings.Add(Severity.Caution, blackout ? "compass-blackout" : "compass-weak", job.Siting.LatitudeDeg.At,
+            $"the horizontal magnetic field here is {UnitText.Write(field.HorizontalNt, 0, "nT")}",
+            "below 2000 nT a compass is useless, below 6000 nT it is doubtful (WMM zones, after MIL-PRF-89500B)",
+            blackout ? "aim by landmark or by the sun; the packet prints true bearings only" : "check the compass against a landmark before trusting it");
+        return blackout ? "the horizontal field is too weak for a compass" : "";
+    }
+}

@@ -1,0 +1,47 @@
+namespace InstallPacket.Plans;
+
+/// <summary>Place, bearings, compass.</summary>
+/// <param name="LatitudeDeg">Latitude, north positive.</param>
+/// <param name="LongitudeDeg">Longitude, east positive.</param>
+/// <param name="GroundM">Ground above sea level.</param>
+/// <param name="AntennaHeightM">Antenna above ground.</param>
+/// <param name="Compass">What a compass shows here on the day of work.</param>
+/// <param name="Sites">Transmitter sites within reach, nearest first.</param>
+/// <param name="LeftOut">How many stations of the list lie farther away than the job asks for.</param>
+/// <param name="Landmark">A mark to aim by, or null.</param>
+/// <param name="Obstructions">What stands in the way.</param>
+public sealed record SitingPlan(
+    double LatitudeDeg, double LongitudeDeg, double GroundM, double AntennaHeightM, CompassPlan Compass, IReadOnlyList<SitePlan> Sites, int LeftOut,
+    LandmarkPlan? Landmark, IReadOnlyList<ObstructionPlan> Obstructions);
+
+/// <summary>What a compass shows.</summary>
+/// <param name="Usable">Whether the packet prints compass readings.</param>
+/// <param name="Why">When not: why.</param>
+/// <param name="DeclinationDeg">Declination, east positive; null when no model covers the date.</param>
+/// <param name="SigmaDeg">One-sigma uncertainty of the model.</param>
+/// <param name="RateDegPerYear">Change a year.</param>
+/// <param name="HorizontalNt">Horizontal field.</param>
+/// <param name="Model">The model used.</param>
+/// <param name="Zone">Usable, caution or blackout.</param>
+public sealed record CompassPlan(
+    bool Usable, string Why, double? DeclinationDeg, double? SigmaDeg, double? RateDegPerYear, double? HorizontalNt, string Model, string Zone);
+
+/// <summary>A transmitter site.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Number">Its number on the figures.</param>
+/// <param name="DistanceKm">Distance.</param>
+/// <param name="BearingTrueDeg">True bearing from the antenna.</param>
+/// <param name="BearingMagneticDeg">Compass reading, or null.</param>
+/// <param name="CompassPoint">Sixteen-point name of the true bearing.</param>
+/// <param name="ElevationDeg">Elevation angle of its antenna on the 4/3 earth, or null when its height is unknown.</param>
+/// <param name="Stations">Identifiers of its stations.</param>
+/// <param name="AnyWanted">Whether a wanted station stands there.</param>
+public sealed record SitePlan(
+    string Name, int Number, double DistanceKm, double BearingTrueDeg, double? BearingMagneticDeg, string CompassPoint, double? ElevationDeg,
+    IReadOnlyList<string> Stations, bool AnyWanted);
+
+/// <summary>A mark to aim by.</summary>
+public sealed record LandmarkPlan(string What, double BearingTrueDeg);
+
+/// <summary>Something in the way.</summary>
+public sealed record ObstructionPlan(string Name, string Kind, double BearingTrueDeg, double WidthDeg, double DistanceM, double HeightM);

@@ -1,0 +1,72 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Siting;
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Stations;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Finds the transmitters: distance, true bearing, compass reading, elevation angle.</summary>
+internal sealed class SitingPlanner(Job job, WorkLog log, FindingList findings)
+{
+    private readonly SitingSection _siting = job.Siting;
+
+    public SitingPlan Plan()
+    {
+        var compass = new CompassPlanner(job, log, findings).Plan();
+        var within = job.Reception.Stations.Select(s => (Station: s, Line: LineTo(s))).ToArray();
+        var near = within.Where(p => p.Line.DistanceM <= job.Reception.Within.Metres).ToArray();
+        foreach (var want in job.Reception.Want.Where(w => within.Any(p => p.Station.Id == w.Value) && !near.Any(p => p.Station.Id == w.Value)))
+            findings.Add(Severity.Stop, "wanted-station-far", want.At,
+                $"the wanted station `{want.Value}` is {UnitText.Write(within.First(p => p.Station.Id == want.Value).Line.DistanceM / 1000, 1, "km")} away",
+                $"reception.within is {UnitText.Write(job.Reception.Within.Metres / 1000, 0, "km")}", "raise `within`, or do not want it");
+        return new SitingPlan(
+            _siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value, _siting.Ground.Value.Metres, _siting.AntennaHeight.Value.Metres, compass,
+            Sites(near, compass), within.Length - near.Length,
+            _siting.Landmark is { } l ? new(l.What, TrueBearing.Of(l.Bearing, compass)) : null,
+            [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres))]);
+    }
+
+    private GeodesicLine LineTo(Station s)
+    {
+        var (lat, lon) = (_siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value);
+        return Geodesic.Inverse(lat, lon, s.LatitudeDeg, s.LongitudeDeg);
+    }
+
+    private SitePlan[] Sites((Station Station, GeodesicLine Line)[] near, CompassPlan compass)
+    {
+        var number = 0;
+        return [.. near.GroupBy(p => p.Station.Site, StringComparer.Ordinal)
+            .OrderBy(g => g.Min(p => p.Line.DistanceM)).ThenBy(g => g.Key, StringComparer.Ordinal)
+            .Select(g => Site([.. g], ++number, compass))];
+    }
+
+    private SitePlan Site((Station Station, GeodesicLine Line)[] members, int number, CompassPlan compass)
+    {
+        var wanted = members.Where(m => job.Reception.Want.Any(w => w.Value == m.Station.Id)).ToArray();
+        var (station, line) = (wanted.Length > 0 ? wanted : members)[0];
+        var name = station.Site;
+        var (lat, lon) = (_siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value);
+        log.Record(Geodesic.DistanceFormula, name, line.DistanceM, lat, lon, station.LatitudeDeg, station.LongitudeDeg);
+        log.Record(Geodesic.BearingFormula, name, line.AzimuthDeg, lat, lon, station.LatitudeDeg, station.LongitudeDeg);
+        foreach (var m in members.Where(m => Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg)) > 1))
+            findings.Add(Severity.Caution, "site-spread", m.Station.At,
+                $"`{m.Station.Id}` stands {UnitText.Number(Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg)), 1)} deg away from `{station.Id}`, though both name the site `{name}`",
+                "one site is one direction, within 1 deg (our rule)", "give it a site name of its own, or correct its coordinates");
+        return new SitePlan(name, number, line.DistanceM / 1000, line.AzimuthDeg, Magnetic(name, line.AzimuthDeg, compass),
+            CompassBearing.SixteenPoint(line.AzimuthDeg), Elevation(station, line), [.. members.Select(m => m.Station.Id)], wanted.Length > 0);
+    }
+
+    private double? Magnetic(string name, double trueDeg, CompassPlan compass)
+    {
+        if (!compass.Usable || compass.DeclinationDeg is not { } d) return null;
+        return log.Record(CompassBearing.MagneticFormula, name, CompassBearing.MagneticFromTrue(trueDeg, d), trueDeg, d);
+    }
+
+    private double? Elevation(Station s, GeodesicLine line)
+    {
+        if (s.AboveSeaM is not { } above) return null;
+        var own = _siting.Ground.Value.Metres + _siting.AntennaHeight.Value.Metres;
+        return line.DistanceM < 1 ? null
+            : log.Record(EffectiveEarth.ElevationFormula, s.Site, EffectiveEarth.ElevationAngleDeg(own, above, line.DistanceM), own, above, line.DistanceM);
+    }
+}
