@@ -5,7 +5,7 @@ namespace InstallPacket.Plans;
 /// <summary>The sums by which planners join published equations. They are plain arithmetic and claim no source beyond that.</summary>
 public static class PlanFormulas
 {
-    private const string Own = "own-arithmetic";
+    private const string Own = "project-notes";
 
     /// <summary>Antenna gain toward a station.</summary>
     public static readonly Formula AntennaGain = new(
@@ -36,7 +36,7 @@ public static class PlanFormulas
     /// <summary>Gain of one step of the chain.</summary>
     public static readonly Formula JointLoss = new(
         "joint-loss", "Loss of the connectors of a run", "L = 0.1 n", new("L", "dB", "loss"), [new("n", "", "connector joints")],
-        "cable-practice", "0.05 to 0.15 dB a joint", Provenance.Memory);
+        Own, "trade allowance: 0.05 to 0.15 dB a joint", Provenance.Memory);
 
     /// <summary>Level at a receiver.</summary>
     public static readonly Formula LevelAtReceiver = new(
@@ -57,7 +57,7 @@ public static class PlanFormulas
     public static readonly Formula CutLength = new(
         "cut-length", "Length to cut, before rounding up", "l = s k + D + v + t", new("l", "m", "length"),
         [new("s", "m", "straight legs"), new("k", "", "route factor"), new("D", "m", "drip loops"), new("v", "m", "service loop"), new("t", "m", "termination at both ends")],
-        "cable-practice", "length allowances", Provenance.Memory);
+        Own, "trade allowance: length allowances", Provenance.Memory);
 
     /// <summary>Straight legs of a path.</summary>
     public static readonly Formula StraightLegs = new(

@@ -6,11 +6,12 @@ namespace InstallPacket.Plans;
 public sealed class WorkLog
 {
     private readonly List<Worked> _entries = [];
+    private readonly HashSet<(string, string)> _seen = [];
 
     /// <summary>All records in order.</summary>
     public IReadOnlyList<Worked> Entries => _entries;
 
-    /// <summary>Records one application and returns its result.</summary>
+    /// <summary>Records one application and returns its result. The same formula on the same subject is recorded once.</summary>
     /// <param name="formula">The equation.</param>
     /// <param name="subject">What it was applied to.</param>
     /// <param name="result">The result, in the unit of the formula.</param>
@@ -19,7 +20,7 @@ public sealed class WorkLog
     {
         if (inputs.Length != formula.Inputs.Count)
             throw new ArgumentException($"{formula.Id} takes {formula.Inputs.Count} inputs, {inputs.Length} were recorded.", nameof(inputs));
-        _entries.Add(new Worked(formula, subject, inputs, result));
+        if (_seen.Add((formula.Id, subject))) _entries.Add(new Worked(formula, subject, inputs, result));
         return result;
     }
 }

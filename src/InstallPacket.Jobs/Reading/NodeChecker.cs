@@ -15,7 +15,7 @@ internal sealed class NodeChecker(FindingList findings)
         var group = new CheckedGroup(map.At);
         var written = map.Entries.ToDictionary(e => e.Key.Value, e => e, StringComparer.Ordinal);
         foreach (var entry in map.Entries)
-            if (!kind.Keys.Any(k => k.Name == entry.Key.Value)) ReportUnknown(entry.Key, kind, path);
+            if (!kind.Keys.Any(k => k.Name == entry.Key.Value)) ReportUnknown(entry, kind, path);
         foreach (var key in kind.Keys)
         {
             if (written.TryGetValue(key.Name, out var entry))
@@ -100,12 +100,16 @@ internal sealed class NodeChecker(FindingList findings)
             findings.Add(Severity.Stop, "wrong-count", node.At, $"{path} has {count} entries", $"from {min} to {max} entries", "add or remove entries");
     }
 
-    private void ReportUnknown(YamlScalar key, GroupKind kind, string path)
+    private void ReportUnknown(KeyValuePair<YamlScalar, YamlNode> entry, GroupKind kind, string path)
     {
+        var key = entry.Key;
         var names = kind.Keys.Select(k => k.Name).ToArray();
         findings.Add(Severity.Stop, "unknown-key", key.At, $"{Join(path, key.Value)} is not a key",
-            "keys here: " + string.Join(", ", names), NearestWord.Hint(key.Value, names) + "Rename it or remove it");
+            "keys here: " + string.Join(", ", names), CutText(entry) ? "put the text in quotes: inside `{ }` a comma ends it" : NearestWord.Hint(key.Value, names) + "Rename it or remove it");
     }
+
+    // "{ into: studs, sound wood }" reads as a key "sound wood" without value.
+    private static bool CutText(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Key.Value.Contains(' ') && entry.Value is YamlScalar { Value: "", Quoted: false };
 
     private void ReportMissing(YamlMap map, Key key, string path) =>
         findings.Add(Severity.Stop, "missing-key", map.At, $"{Join(path, key.Name)} is missing",

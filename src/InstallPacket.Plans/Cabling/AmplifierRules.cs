@@ -10,6 +10,7 @@ internal sealed class AmplifierRules(
     Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, WorkLog log, FindingList findings)
 {
     private const double MostLossInFrontDb = 3;
+    private const double ReserveDb = 3;
 
     public void Check()
     {
@@ -40,11 +41,11 @@ internal sealed class AmplifierRules(
         var total = log.Record(DecibelSum.TotalFormula, $"input of {e.Id}, {levels.Length} stations", DecibelSum.TotalDbm(levels.Select(l => l.Dbm)), levels.Max(l => l.Dbm));
         var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
         var margin = log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm);
-        if (margin < 0)
+        if (margin < ReserveDb)
             findings.Add(Severity.Stop, "amplifier-overloaded", e.At,
                 $"all stations together drive {e.Id} to {UnitText.Write(Level.FromDbm(total + gain).DbuV, 1, "dBuV")} at its output; the strongest is `{levels.MaxBy(l => l.Dbm).Station.Id}`",
                 $"{UnitText.Write(largest.DbuV, 1, "dBuV")} less a reserve of 3 dB ({e.Part.ProvenanceOf("largest-output")}: see the part {e.Part.Id})",
-                $"lower the gain by {UnitText.Write(Math.Ceiling(-margin), 0, "dB")}, or leave the amplifier out");
+                $"lower the gain by {UnitText.Write(Math.Ceiling(ReserveDb - margin), 0, "dB")}, or leave the amplifier out");
     }
 
     private double InputDbm(Element e, StationPlan s)

@@ -16,7 +16,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IRea
         var normal = Level(s, PlanC, subject + ", 20 C");
         var cold = Level(s, job.Cabling.ColdC, null);
         var hot = Level(s, job.Cabling.HotC, null);
-        var figure = NoiseFigure(s, subject);
+        var figure = NoiseFigure(s);
         var b = s.Budget!;
         var system = log.Record(SystemNoise.FigureFormula, subject, SystemNoise.FigureDb(b.ExternalNoiseDb, figure), b.ExternalNoiseDb, figure);
         var cn = log.Record(PlanFormulas.CarrierToNoise, subject, CarrierToNoise.Db(b.LevelDbm, b.ThermalNoiseDbm + system), b.LevelDbm, b.ThermalNoiseDbm, system);
@@ -39,12 +39,18 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IRea
         return level.Dbm;
     }
 
+    // Stages before the outlet are shared by all outlets behind them; from the fly lead on they belong to this outlet.
+    private string Subject(StationPlan s, List<Stage> stages, int i) =>
+        $"{s.Id} up to {stages[i].Name}" + (i >= stages.Count - 2 ? $" at {path[^1].Id}" : "");
+
     // Hot cable is the bad case for C/N, so the margin is reckoned with it.
-    private double NoiseFigure(StationPlan s, string subject)
+    private double NoiseFigure(StationPlan s)
     {
         var stages = Chain(s, job.Cabling.HotC).Select(c => c.Stage).ToList();
         stages.Add(new Stage("receiver", 0, job.Cabling.Receiver.NoiseFigureDb?.At(s.FrequencyMhz) ?? 0));
-        var total = NoiseCascade.Friis(stages)[^1];
-        return log.Record(NoiseCascade.FriisFormula, subject + ", hot cable", total.NoiseFigureDb, stages.Count, stages.Sum(x => x.GainDb));
+        var cascade = NoiseCascade.Friis(stages);
+        for (var i = 1; i < stages.Count; i++)
+            log.Record(NoiseCascade.FriisFormula, Subject(s, stages, i), cascade[i].NoiseFigureDb, cascade[i - 1].NoiseFigureDb, cascade[i - 1].GainDb, stages[i].NoiseFigureDb);
+        return cascade[^1].NoiseFigureDb;
     }
 }

@@ -11,7 +11,6 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
     private const double ReferenceC = 20;
     private const double JointDb = 0.1;
     private readonly Dictionary<string, IReadOnlyList<AttenuationPoint>> _tables = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _recorded = new(StringComparer.Ordinal);
 
     /// <summary>Steps from the antenna's terminals to the output of the last element of a path.</summary>
     public IReadOnlyList<ChainStep> Steps(IReadOnlyList<Element> path, double frequencyMHz, double celsius)
@@ -27,12 +26,12 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
 
     /// <summary>The lead from an outlet to its receiver; it lies indoors.</summary>
     public ChainStep FlyLead(Element outlet, double frequencyMHz) =>
-        new("fly lead", outlet, Lossy("fly lead", CableLoss(job.Cabling.FlyCable, "fly lead", outlet.FlyLead.Metres, frequencyMHz, ReferenceC, 2)));
+        new("fly lead", outlet, Lossy("fly lead", CableLoss(job.Cabling.FlyCable, $"fly lead {outlet.Id}", outlet.FlyLead.Metres, frequencyMHz, ReferenceC, 2)));
 
     private Stage CableStage(RunPlan run, double frequencyMHz, double celsius)
     {
         var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
-        var outdoor = run.Way is "outside" or "attic";
+        var outdoor = run.Way is "outside" or "attic" or "conduit";
         return Lossy(run.Id, CableLoss(cable, $"run {run.Id}", run.LengthM, frequencyMHz, outdoor ? celsius : ReferenceC, 2));
     }
 
@@ -48,14 +47,12 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         var alpha = CoaxAttenuation.DbPer100M(table, frequencyMHz);
         var factor = CoaxTemperature.Factor(celsius);
         var loss = CoaxLoss.Db(alpha, lengthM, factor);
-        if (_recorded.Add(FormattableString.Invariant($"{cable.Id}|{subject}|{lengthM}|{frequencyMHz}|{celsius}")))
-        {
-            var at = FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius:0} C");
-            log.Record(CoaxAttenuation.InterpolationFormula, at, alpha, frequencyMHz);
-            log.Record(CoaxTemperature.FactorFormula, at, factor, celsius);
-            log.Record(CoaxLoss.LossFormula, at, loss, alpha, lengthM, factor);
-            log.Record(PlanFormulas.JointLoss, subject, joints * JointDb, joints);
-        }
+        var (below, above) = CoaxAttenuation.Neighbours(table, frequencyMHz);
+        log.Record(CoaxAttenuation.PerLengthFormula, FormattableString.Invariant($"{cable.Id}, {frequencyMHz:0.###} MHz"), alpha,
+            frequencyMHz, below.FrequencyMHz, below.DbPer100M, above.FrequencyMHz, above.DbPer100M);
+        log.Record(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius:0} C"), factor, celsius);
+        log.Record(CoaxLoss.LossFormula, FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius:0} C"), loss, alpha, lengthM, factor);
+        log.Record(PlanFormulas.JointLoss, subject, joints * JointDb, joints);
         return loss + joints * JointDb;
     }
 

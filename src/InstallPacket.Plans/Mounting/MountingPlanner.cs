@@ -33,9 +33,10 @@ internal sealed class MountingPlanner(Job job, CodeFamily code, WorkLog log, Fin
     {
         var height = _mounting.WorkHeight.Metres;
         if (_mounting.Access is not ("ladder" or "ladder-and-roof") || height <= 0) return null;
+        var working = log.Record(LadderSet.WorkingLengthFormula, "ladder", LadderSet.WorkingLengthM(height), height);
         return new LadderSetPlan(
-            log.Record(LadderSet.WorkingLengthFormula, "ladder", LadderSet.WorkingLengthM(height), height),
-            log.Record(LadderSet.FootDistanceFormula, "ladder", LadderSet.FootDistanceM(height), height),
+            working,
+            log.Record(LadderSet.FootDistanceFormula, "ladder", LadderSet.FootDistanceM(working), working),
             log.Record(LadderSet.RailLengthFormula, "ladder", LadderSet.RailLengthM(height), height));
     }
 

@@ -67,7 +67,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, WorkLog log, Find
         if (depth < LeastDripM)
             findings.Add(Severity.Caution, "drip-loop-shallow", run.DripDepth.At, $"the drip loops of run {run.Id} are {UnitText.Write(depth * 1000, 0, "mm")} deep",
                 "75 to 150 mm is usual (memory: trade rule)", "hang the loop lower");
-        var one = log.Record(DripLoop.ExtraFormula, run.Id, DripLoop.ExtraLengthM(depth, radius), depth, radius);
+        var one = log.Record(DripLoop.ExtraLengthFormula, run.Id, DripLoop.ExtraLengthM(depth, radius), depth, radius);
         return one * run.DripLoops.Count;
     }
 

@@ -20,9 +20,9 @@ internal sealed class CompassPlanner(Job job, WorkLog log, FindingList findings)
         var heightKm = job.Siting.Ground.Value.Metres / 1000;
         var field = MagneticModel.At(lat, lon, heightKm, year);
         log.Record(MagneticModel.DeclinationFormula, field.ModelName, field.DeclinationDeg, lat, lon, heightKm, year);
-        log.Record(MagneticModel.DeclinationSigmaFormula, field.ModelName, field.SigmaDeclinationDeg, field.HorizontalNt);
+        log.Record(MagneticModel.DeclinationSigmaFormula, field.ModelName, field.SigmaDeclinationDeg, field.H);
         var why = Zone(field);
-        return new(why.Length == 0, why, field.DeclinationDeg, field.SigmaDeclinationDeg, field.DeclinationRateDegPerYear, field.HorizontalNt, field.ModelName,
+        return new(why.Length == 0, why, field.DeclinationDeg, field.SigmaDeclinationDeg, field.DeclinationRateDegPerYear, field.H, field.ModelName,
             field.Zone.ToString().ToLowerInvariant());
     }
 
@@ -31,7 +31,7 @@ internal sealed class CompassPlanner(Job job, WorkLog log, FindingList findings)
         if (field.Zone == CompassZone.Usable) return "";
         var blackout = field.Zone == CompassZone.Blackout;
         findings.Add(Severity.Caution, blackout ? "compass-blackout" : "compass-weak", job.Siting.LatitudeDeg.At,
-            $"the horizontal magnetic field here is {UnitText.Write(field.HorizontalNt, 0, "nT")}",
+            $"the horizontal magnetic field here is {UnitText.Write(field.H, 0, "nT")}",
             "below 2000 nT a compass is useless, below 6000 nT it is doubtful (WMM zones, after MIL-PRF-89500B)",
             blackout ? "aim by landmark or by the sun; the packet prints true bearings only" : "check the compass against a landmark before trusting it");
         return blackout ? "the horizontal field is too weak for a compass" : "";

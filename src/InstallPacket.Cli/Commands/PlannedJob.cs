@@ -1,0 +1,38 @@
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+using InstallPacket.Plans;
+
+namespace InstallPacket.Cli;
+
+/// <summary>A job with its plan, or with the findings that kept it from being planned.</summary>
+/// <param name="Id">Its folder.</param>
+/// <param name="Plan">The plan, or null.</param>
+/// <param name="Findings">All findings.</param>
+internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Reads and plans every job of a folder, or the ones named.</summary>
+    /// <param name="files">The author's files.</param>
+    /// <param name="only">Names of jobs; empty for all.</param>
+    public static JobSet All(IJobFiles files, IReadOnlyList<string> only)
+    {
+        var shared = new FindingList();
+        var parts = PartLibraryReader.Read(files, shared);
+        var ids = JobReader.JobIds(files).Where(id => only.Count == 0 || only.Contains(id)).ToArray();
+        var jobs = ids.AsParallel().AsOrdered().Select(id => One(files, parts, id)).ToArray();
+        return new JobSet(shared.Sorted, jobs, parts);
+    }
+
+    private static PlannedJob One(IJobFiles files, PartLibrary parts, string id)
+    {
+        var reading = new JobReader(files, parts).Read(id);
+        if (reading.Job is null) return new(id, null, reading.Findings);
+        var plan = Planner.Plan(reading.Job, parts, reading.Findings);
+        return new(id, plan, plan.Findings);
+    }
+}
+
+/// <summary>All jobs of a folder.</summary>
+/// <param name="SharedFindings">Findings about the shared parts.</param>
+/// <param name="Jobs">The jobs in ordinal order.</param>
+/// <param name="Parts">The parts.</param>
+internal sealed record JobSet(IReadOnlyList<Finding> SharedFindings, IReadOnlyList<PlannedJob> Jobs, PartLibrary Parts);

@@ -1,0 +1,21 @@
+namespace InstallPacket.Cli;
+
+/// <summary>Where commands print; a test reads what they wrote.</summary>
+internal interface ITerminal
+{
+    /// <summary>Results.</summary>
+    TextWriter Out { get; }
+
+    /// <summary>Findings and faults.</summary>
+    TextWriter Error { get; }
+}
+
+/// <summary>The real one.</summary>
+internal sealed class SystemTerminal : ITerminal
+{
+    public TextWriter Out { get; } = Writer(Console.OpenStandardOutput());
+
+    public TextWriter Error { get; } = Writer(Console.OpenStandardError());
+
+    private static StreamWriter Writer(Stream stream) => new(stream, new System.Text.UTF8Encoding(false)) { AutoFlush = true, NewLine = "\n" };
+}

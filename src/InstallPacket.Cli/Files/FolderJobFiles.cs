@@ -1,0 +1,66 @@
+using System.Text;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Cli;
+
+/// <summary>
+/// The author's files in a folder. Files below <c>_shared</c> that the folder lacks come from the data that is installed with the
+/// program, so that a job in an empty folder finds the generic parts.
+/// </summary>
+/// <param name="folder">The jobs folder.</param>
+/// <param name="installed">The folder that holds the installed <c>_shared</c>; empty for none.</param>
+internal sealed class FolderJobFiles(string folder, string installed) : IJobFiles
+{
+    private static readonly UTF8Encoding Strict = new(false, true);
+
+    public JobFile Read(string path, int maxBytes)
+    {
+        var root = folder;
+        if (!File.Exists(FullPath(folder, path)) && installed.Length > 0 && path.StartsWith("_shared/", StringComparison.Ordinal)) root = installed;
+        var full = FullPath(root, path);
+        try
+        {
+            if (!File.Exists(full)) return new(path, FileState.Absent, "");
+            if (LeadsOut(root, full)) return new(path, FileState.Outside, "");
+            if (new FileInfo(full).Length > maxBytes) return new(path, FileState.TooLarge, "");
+            var bytes = File.ReadAllBytes(full);
+            var start = bytes.AsSpan().StartsWith("\uFEFF"u8) ? 3 : 0;
+            return new(path, FileState.Present, Strict.GetString(bytes, start, bytes.Length - start).ReplaceLineEndings("\n"));
+        }
+        catch (DecoderFallbackException)
+        {
+            return new(path, FileState.NotText, "");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return new(path, FileState.Absent, "");
+        }
+    }
+
+    public IReadOnlyList<string> List(string below)
+    {
+        var own = Below(folder, below);
+        if (own.Count > 0 || installed.Length == 0 || !below.StartsWith("_shared/", StringComparison.Ordinal)) return own;
+        return Below(installed, below);
+    }
+
+    private static List<string> Below(string root, string below)
+    {
+        var full = FullPath(root, below);
+        if (!Directory.Exists(full)) return [];
+        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 4, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.System };
+        return [.. Directory.EnumerateFiles(full, "*", options).Select(p => Path.GetRelativePath(root, p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+    }
+
+    private static string FullPath(string root, string path) => Path.GetFullPath(Path.Combine(root, path.Length == 0 ? "." : path));
+
+    // A link in the jobs folder must not reach other files of the machine.
+    private static bool LeadsOut(string root, string full)
+    {
+        if (new FileInfo(full).LinkTarget is not null) return true;
+        var top = Path.GetFullPath(root).TrimEnd(Path.DirectorySeparatorChar);
+        for (var at = Directory.GetParent(full); at is not null && at.FullName.Length > top.Length; at = at.Parent)
+            if (at.LinkTarget is not null) return true;
+        return false;
+    }
+}

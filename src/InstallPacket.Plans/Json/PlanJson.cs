@@ -1,0 +1,105 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
+using InstallPacket.Calc.Sources;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>The plan as data: the tree of <c>plan.json</c>, which is also what templates see.</summary>
+public static class PlanJson
+{
+    private static readonly PlanJsonContext Context = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new RoundedNumberConverter(), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
+    });
+
+    /// <summary>The whole plan.</summary>
+    public static JsonObject Tree(Plan plan)
+    {
+        var tree = new JsonObject
+        {
+            ["format"] = 1,
+            ["state"] = plan.Stopped ? "stopped" : "planned",
+            ["job"] = Node(plan.Job, Context.JobFacts),
+            ["siting"] = Node(plan.Siting, Context.SitingPlan),
+            ["reception"] = Node(plan.Reception, Context.ReceptionPlan),
+            ["cabling"] = Node(plan.Cabling, Context.CablingPlan),
+            ["routing"] = Node(plan.Routing, Context.RoutingPlan),
+            ["mounting"] = Node(plan.Mounting, Context.MountingPlan),
+            ["bonding"] = Node(plan.Bonding, Context.BondingPlan),
+            ["materials"] = Node(plan.Materials, Context.MaterialsPlan),
+            ["handover"] = Node(plan.Handover, Context.HandoverPlan),
+            ["findings"] = Findings(plan.Findings),
+            ["workings"] = Workings(plan.Workings),
+        };
+        return tree;
+    }
+
+    /// <summary>Findings as data.</summary>
+    public static JsonArray Findings(IReadOnlyList<Finding> findings) => [.. findings.Select(f => (JsonNode)new JsonObject
+    {
+        ["severity"] = f.Severity.ToString().ToLowerInvariant(),
+        ["id"] = f.Id,
+        ["file"] = f.At.File,
+        ["line"] = f.At.Line,
+        ["column"] = f.At.Column,
+        ["found"] = f.Found,
+        ["limit"] = f.Limit,
+        ["remedy"] = f.Remedy,
+    })];
+
+    /// <summary>A tree as text, with a line feed at the end.</summary>
+    public static string Text(JsonNode tree) => tree.ToJsonString(Context.Options) + "\n";
+
+    // One entry a formula, with a row for each application, in the order of first use.
+    private static JsonArray Workings(IReadOnlyList<Worked> workings) =>
+        [.. workings.GroupBy(w => w.Formula.Id, StringComparer.Ordinal).Select(g => (JsonNode)Group(g.First().Formula, [.. g]))];
+
+    private static JsonObject Group(Formula f, Worked[] rows)
+    {
+        var source = SourceRegister.Get(f.Source);
+        return new JsonObject
+        {
+            ["id"] = f.Id,
+            ["title"] = f.Title,
+            ["equation"] = f.Equation,
+            ["source"] = new JsonObject { ["id"] = source.Id, ["title"] = source.Title, ["publisher"] = source.Publisher, ["edition"] = source.Edition },
+            ["place"] = f.Place,
+            ["provenance"] = ProvenanceWord.Of(f.Provenance),
+            ["result"] = SymbolNode(f.Result),
+            ["inputs"] = new JsonArray([.. f.Inputs.Select(s => (JsonNode)SymbolNode(s))]),
+            ["rows"] = new JsonArray([.. rows.Select(r => (JsonNode)Row(r))]),
+        };
+    }
+
+    private static JsonObject SymbolNode(Symbol s) => new() { ["sign"] = s.Sign, ["unit"] = s.Unit, ["meaning"] = s.Meaning };
+
+    private static JsonObject Row(Worked w) => new()
+    {
+        ["subject"] = w.Subject,
+        ["inputs"] = new JsonArray([.. w.Inputs.Select(v => Number(v))]),
+        ["result"] = Number(w.Result),
+    };
+
+    private static JsonValue? Number(double value) => double.IsFinite(value) ? JsonValue.Create(Math.Round(value, 9)) : null;
+
+    private static JsonNode Node<T>(T value, System.Text.Json.Serialization.Metadata.JsonTypeInfo<T> type) => JsonSerializer.SerializeToNode(value, type)!;
+}
+
+/// <summary>Source-generated serialisation of the parts of a plan.</summary>
+[JsonSerializable(typeof(JobFacts))]
+[JsonSerializable(typeof(SitingPlan))]
+[JsonSerializable(typeof(ReceptionPlan))]
+[JsonSerializable(typeof(CablingPlan))]
+[JsonSerializable(typeof(RoutingPlan))]
+[JsonSerializable(typeof(MountingPlan))]
+[JsonSerializable(typeof(BondingPlan))]
+[JsonSerializable(typeof(MaterialsPlan))]
+[JsonSerializable(typeof(HandoverPlan))]
+internal sealed partial class PlanJsonContext : JsonSerializerContext;

@@ -1,0 +1,75 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Siting;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Prints the plan's numbers in the units of the job. Rounding happens here and nowhere else.</summary>
+/// <param name="usUnits">Feet, inches, miles, Fahrenheit, pound-force inches.</param>
+/// <param name="levelUnit"><c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</param>
+public sealed class UnitPrinter(bool usUnits, string levelUnit)
+{
+    /// <summary>The printer of a plan.</summary>
+    public static UnitPrinter Of(JobFacts job) => new(job.Units == "us", job.LevelUnit);
+
+    /// <summary>A length of the house, from metres: <c>4.50 m</c> or <c>14 ft 9 in</c>.</summary>
+    public string Length(double metres) => usUnits ? FeetInches.Write(metres) : UnitText.Write(metres, 2, "m");
+
+    /// <summary>A length of cable, from metres: <c>12.3 m</c> or <c>40 ft 6 in</c>.</summary>
+    public string Cable(double metres) => usUnits ? FeetInches.Write(metres) : UnitText.Write(metres, 1, "m");
+
+    /// <summary>A small length, from metres: <c>150 mm</c> or <c>6 in</c>.</summary>
+    public string Small(double metres) => usUnits ? FeetInches.Fraction(metres, 16) : UnitText.Write(metres * 1000, 0, "mm");
+
+    /// <summary>A drill size, from metres: <c>3.2 mm</c> or <c>1/8 in</c>.</summary>
+    public string Drill(double metres) => usUnits ? FeetInches.Fraction(metres, 64) : UnitText.Write(metres * 1000, 1, "mm");
+
+    /// <summary>A distance over land, from kilometres: <c>41.2 km</c> or <c>25.6 mi</c>.</summary>
+    public string Distance(double kilometres) => usUnits ? UnitText.Write(kilometres / 1.609344, 1, "mi") : UnitText.Write(kilometres, 1, "km");
+
+    /// <summary>A height of land, from metres: <c>287 m</c> or <c>942 ft</c>.</summary>
+    public string Height(double metres) => usUnits ? UnitText.Write(metres / 0.3048, 0, "ft") : UnitText.Write(metres, 0, "m");
+
+    /// <summary>A bearing in whole degrees, <c>000</c> to <c>359</c>.</summary>
+    public static string Bearing(double degrees) => UnitText.Number(CompassBearing.RoundForPrint(degrees, 0), 0).PadLeft(3, '0') + "°";
+
+    /// <summary>An angle with one decimal.</summary>
+    public static string Angle(double degrees) => UnitText.Number(degrees, 1) + "°";
+
+    /// <summary>A level, from dBm, in the unit of the job.</summary>
+    public string Level(double dbm)
+    {
+        var level = Calc.Quantities.Level.FromDbm(dbm);
+        return levelUnit switch
+        {
+            "dBm" => UnitText.Write(level.Dbm, 1, "dBm"),
+            "dBmV" => UnitText.Write(level.DbmV, 1, "dBmV"),
+            _ => UnitText.Write(level.DbuV, 1, "dBµV"),
+        };
+    }
+
+    /// <summary>A ratio in decibels.</summary>
+    public static string Ratio(double db) => UnitText.Write(db, 1, "dB");
+
+    /// <summary>A margin in decibels, always with its sign.</summary>
+    public static string Margin(double db)
+    {
+        var text = Ratio(db);
+        return text[0] is '\u2212' ? text : "+" + text;
+    }
+
+    /// <summary>A temperature, from degrees Celsius.</summary>
+    public string Temperature(double celsius) => usUnits ? UnitText.Write(celsius * 9 / 5 + 32, 0, "°F") : UnitText.Write(celsius, 0, "°C");
+
+    /// <summary>A torque, from newton metres.</summary>
+    public string Torque(double newtonMetres)
+    {
+        const double poundFootNm = 1.3558179483;
+        if (!usUnits) return UnitText.Write(newtonMetres, 1, "N m");
+        var footPounds = newtonMetres / poundFootNm;
+        return footPounds < 5 ? UnitText.Write(footPounds * 12, 0, "lbf in") : UnitText.Write(footPounds, 0, "lbf ft");
+    }
+
+    /// <summary>A coordinate with its letter.</summary>
+    public static string Coordinate(double degrees, bool latitude) =>
+        UnitText.Number(Math.Abs(degrees), 5) + "° " + (latitude ? degrees < 0 ? "S" : "N" : degrees < 0 ? "W" : "E");
+}
