@@ -63,8 +63,10 @@ internal sealed class HtmlBlockWriter(StringBuilder page, PacketDocument documen
 
     private void WriteFigure(Drawing drawing)
     {
-        page.Append($"<figure id=\"figure-{HtmlText.Escape(drawing.Id)}\">\n").Append(SvgPainter.Paint(drawing));
-        page.Append($"<figcaption>{HtmlText.Escape(drawing.Title)}</figcaption>\n</figure>\n");
+        page.Append($"<figure id=\"figure-{HtmlText.Escape(drawing.Id)}\">\n");
+        page.Append($"<div class=\"drawing\" role=\"region\" tabindex=\"0\" aria-label=\"{HtmlText.Escape(drawing.Title)}\">\n");
+        page.Append(SvgPainter.Paint(drawing));
+        page.Append($"</div>\n<figcaption>{HtmlText.Escape(drawing.Title)}</figcaption>\n</figure>\n");
     }
 
     private void WriteList(ListBlock list)

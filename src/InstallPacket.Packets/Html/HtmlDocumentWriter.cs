@@ -40,7 +40,8 @@ public static class HtmlDocumentWriter
 
     private static void AppendTop(StringBuilder page, PacketDocument document, MarkdownDocument tree)
     {
-        page.Append("<body>\n<a class=\"skip\" href=\"#content\">Skip to the text</a>\n<header class=\"page-head\">\n");
+        page.Append(document.Stamp is null ? "<body>\n" : "<body class=\"stamped\">\n");
+        page.Append("<a class=\"skip\" href=\"#content\">Skip to the text</a>\n<header class=\"page-head\">\n");
         if (document.Stamp is { } stamp) page.Append($"<p class=\"stamp\"><strong>{HtmlText.Escape(stamp)}</strong></p>\n");
         page.Append($"<p class=\"page-name\">{HtmlText.Escape(document.Title)}</p>\n");
         AppendContents(page, tree);

@@ -12,7 +12,7 @@ internal sealed record Notice(string Kind, string Label)
     {
         var label = container.Info switch
         {
-            "stop" => "Stop",
+            "stop" => "STOP",
             "caution" => "Caution",
             "note" => "Note",
             _ => throw new DocumentException(

@@ -33,7 +33,9 @@ internal sealed class PdfFigureWriter(Flow flow, PdfContext context, PdfBlockWri
         flow.Space(CaptionGap);
         var first = flow.Boxes.Count;
         flow.Begin(s => s.BeginElement(PdfGroupingElementTag.Caption));
+        flow.Begin(s => s.BeginElement(PdfBlockLevelElementTag.Paragraph));
         blocks.WriteLines(caption, context.Types.Caption);
+        flow.End();
         flow.End();
         for (var i = first; i < flow.Boxes.Count - 1; i++) flow.Boxes[i].KeepWithNext = true;
         flow.Space(12);

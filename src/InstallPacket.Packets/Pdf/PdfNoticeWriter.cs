@@ -30,10 +30,9 @@ internal sealed class PdfNoticeWriter(Flow flow, PdfContext context, PdfBlockWri
     private void WriteInside(Notice notice, CustomContainer container)
     {
         var type = context.Types.NoticeLabel;
-        var words = notice.Kind == "stop" ? notice.Label.ToUpperInvariant() : notice.Label;
         var first = flow.Boxes.Count;
         flow.Begin(s => s.BeginElement(PdfBlockLevelElementTag.Paragraph));
-        blocks.WriteLines(LineBreaker.Break(context.Runs.Read(words, type), flow.Width), type);
+        blocks.WriteLines(LineBreaker.Break(context.Runs.Read(notice.Label, type), flow.Width), type);
         flow.End();
         for (var i = first; i < flow.Boxes.Count; i++) flow.Boxes[i].KeepWithNext = true;
         flow.Space(2);

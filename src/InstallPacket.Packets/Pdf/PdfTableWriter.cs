@@ -12,7 +12,7 @@ internal sealed class PdfTableWriter(Flow flow, PdfContext context)
     private const double CellAbove = 3;
 
     /// <summary>A cell in its column before and after breaking.</summary>
-    private sealed record Cell(IReadOnlyList<TextRun> Runs, TableColumnAlign Align);
+    private sealed record Cell(IReadOnlyList<TextRun> Runs, TableColumnAlign Align, bool IsHead);
 
     private sealed record Column(double Left, double Width);
 
@@ -48,29 +48,30 @@ internal sealed class PdfTableWriter(Flow flow, PdfContext context)
                 throw new NotSupportedException($"document '{context.Document.Name}': the PDF writer does not know {block.GetType().Name} in a table cell");
             runs.AddRange(context.Runs.Read(text.Inline, type));
         }
-        return new Cell(runs, align);
+        return new Cell(runs, align, head);
     }
 
     private List<Column> Columns(List<List<Cell>> rows)
     {
-        var count = rows.Max(r => r.Count);
-        double[] narrowest = new double[count], natural = new double[count];
+        var wishes = new ColumnWish[rows.Max(r => r.Count)];
         foreach (var row in rows)
-        {
-            for (var i = 0; i < row.Count; i++)
-            {
-                narrowest[i] = Math.Max(narrowest[i], LineBreaker.NarrowestWidth(row[i].Runs) + 2 * CellSide);
-                natural[i] = Math.Max(natural[i], LineBreaker.NaturalWidth(row[i].Runs) + 2 * CellSide);
-            }
-        }
+            for (var i = 0; i < row.Count; i++) wishes[i] = Add(wishes[i], row[i]);
         var columns = new List<Column>();
         var left = flow.Left;
-        foreach (var width in ColumnFit.Widths(narrowest, natural, flow.Width))
+        foreach (var width in ColumnFit.Widths(wishes, flow.Width))
         {
             columns.Add(new Column(left, width));
             left += width;
         }
         return columns;
+    }
+
+    private static ColumnWish Add(ColumnWish wish, Cell cell)
+    {
+        var narrowest = LineBreaker.NarrowestWidth(cell.Runs) + 2 * CellSide;
+        var natural = LineBreaker.NaturalWidth(cell.Runs) + 2 * CellSide;
+        return new ColumnWish(
+            Math.Max(wish.Narrowest, narrowest), cell.IsHead ? wish.Body : Math.Max(wish.Body, natural), Math.Max(wish.Natural, natural));
     }
 
     /// <summary>One box for the row; a row taller than a page goes on as further rows.</summary>
