@@ -1,0 +1,24 @@
+using Markdig.Extensions.CustomContainers;
+
+namespace InstallPacket.Packets;
+
+/// <summary>A boxed part of a text, set off by a word and a shape, so that nothing depends on colour.</summary>
+/// <param name="Kind">The word after the colons: <c>stop</c>, <c>caution</c> or <c>note</c>.</param>
+/// <param name="Label">The word shown, with what follows it on the opening line.</param>
+internal sealed record Notice(string Kind, string Label)
+{
+    /// <exception cref="DocumentException">The word after the colons is none of the three.</exception>
+    public static Notice Of(CustomContainer container, string document)
+    {
+        var label = container.Info switch
+        {
+            "stop" => "STOP",
+            "caution" => "Caution",
+            "note" => "Note",
+            _ => throw new DocumentException(
+                $"document '{document}': there is no box '::: {container.Info}'; use ::: stop, ::: caution or ::: note"),
+        };
+        var subject = container.Arguments?.Trim();
+        return new Notice(container.Info, string.IsNullOrEmpty(subject) ? label : $"{label}: {subject}");
+    }
+}
