@@ -1,4 +1,3 @@
-using InstallPacket.Calc.Siting;
 using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Reception;
@@ -9,9 +8,8 @@ public static class DipoleFactor
     /// <summary>Gain of a half-wave dipole over an isotropic antenna [dB], as the trade rounds it.</summary>
     public const double DipoleGainDbi = 2.15;
 
-    // P = (E^2 / 120 pi)(lambda^2 / 4 pi) 1.64 for E = 1 uV/m at 1 MHz, in dBm: -75.0747.
-    private static readonly double AtOneMHz = 10 * Math.Log10(
-        1e-12 / (120 * Math.PI) * Wavelength.SpeedOfLightMMHz * Wavelength.SpeedOfLightMMHz / (4 * Math.PI) * Math.Pow(10, DipoleGainDbi / 10) * 1000);
+    // (E^2 / 120 pi)(lambda^2 / 4 pi) 1.64 for 1 uV/m at 1 MHz is -75.0706 dBm; rounded as printed, so that the working can be followed by hand.
+    private const double AtOneMHz = -75.07;
 
     /// <summary>The dipole factor.</summary>
     public static readonly Formula KdFormula = new(

@@ -14,7 +14,8 @@ internal static class GeodesicInverse
         var east = turnDeg < 0 ? -1 : 1;
         var swapped = Math.Abs(lat1Deg) < Math.Abs(lat2Deg);
         var (latA, latB) = swapped ? (lat2Deg, lat1Deg) : (lat1Deg, lat2Deg);
-        var flip = latA > 0 ? -1 : 1;
+        // On the equator, where a far line is as short to the north as to the south, flipping picks the northern one.
+        var flip = latA < 0 ? 1 : -1;
 
         var pair = new PointPair(flip * latA, flip * latB, Math.Abs(turnDeg));
         var (distance, first, second) = Canonical(pair);
@@ -81,11 +82,14 @@ internal static class GeodesicInverse
         for (var step = 0; step < 100; step++)
         {
             var (v, slope) = arc.LongitudeError(p);
-            if (Math.Abs(v) < 2e-15) break;
+            var close = Math.Abs(v) < 2e-15;
+            // A last step sharpens the azimuth of nearly opposite points, but only where the slope is more than noise.
+            if (close && !(Math.Abs(v) < 1e-9 * slope)) break;
             if (v > 0 && alpha1.Cos / alpha1.Sin > high.Cos / high.Sin) high = alpha1;
             else if (v < 0 && alpha1.Cos / alpha1.Sin < low.Cos / low.Sin) low = alpha1;
             alpha1 = Next(alpha1, -v / slope, slope, low, high);
             arc = new GeodesicArc(p, alpha1);
+            if (close) break;
         }
         return (arc.DistanceM(), arc.Alpha1, arc.Alpha2);
     }

@@ -1,0 +1,25 @@
+using InstallPacket.Calc.Tests.Cabling;
+using InstallPacket.Calc.Tests.Mounting;
+using InstallPacket.Calc.Tests.Reception;
+using InstallPacket.Calc.Tests.Routing;
+using InstallPacket.Calc.Tests.Siting;
+
+namespace InstallPacket.Calc.Tests.Checks;
+
+/// <summary>The single list of reference sets.</summary>
+public static class ReferenceSets
+{
+    public static IReadOnlyList<ReferenceSet> All { get; } =
+    [
+        .. GeodesicSets.All,
+        .. MagneticSets.All,
+        .. PathSets.All,
+        .. ChannelSets.All,
+        .. FieldSets.All,
+        .. NoiseSets.All,
+        .. CoaxSets.All,
+        .. ChainSets.All,
+        .. RoutingSets.All,
+        .. MountingSets.All,
+    ];
+}
