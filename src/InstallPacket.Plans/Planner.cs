@@ -18,7 +18,7 @@ public static class Planner
         findings.AddRange(readFindings);
         var siting = new SitingPlanner(job, log, findings).Plan();
         var reception = new ReceptionPlanner(job, siting, log, findings).Plan();
-        var routing = new RoutingPlanner(job, code, log, findings).Plan();
+        var routing = new RoutingPlanner(job, code, parts, log, findings).Plan();
         var cabling = new CablingPlanner(job, reception, routing, log, findings).Plan();
         var mounting = new MountingPlanner(job, code, log, findings).Plan();
         var bonding = new BondingPlanner(job, code, findings).Plan();

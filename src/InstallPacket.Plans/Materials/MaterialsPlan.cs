@@ -3,7 +3,11 @@ namespace InstallPacket.Plans;
 /// <summary>What to buy and cut.</summary>
 /// <param name="Pieces">Pieces of cable, numbered as on the sketch.</param>
 /// <param name="Items">Parts and fixings.</param>
-public sealed record MaterialsPlan(IReadOnlyList<PiecePlan> Pieces, IReadOnlyList<ItemPlan> Items);
+/// <param name="Figures">How the figures of those parts are known.</param>
+public sealed record MaterialsPlan(IReadOnlyList<PiecePlan> Pieces, IReadOnlyList<ItemPlan> Items, IReadOnlyList<PartFigure> Figures);
+
+/// <summary>A figure of a part that the plan used, and how it is known.</summary>
+public sealed record PartFigure(string Part, string Name, string Figure, string Provenance);
 
 /// <summary>A piece of cable.</summary>
 public sealed record PiecePlan(int Number, string Run, string Cable, string CableName, double LengthM, string From, string To);

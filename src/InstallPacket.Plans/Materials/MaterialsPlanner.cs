@@ -19,7 +19,9 @@ internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
         Add(job.Bonding.Conductor, 0, job.Bonding.MastLength.Metres + job.Bonding.ShieldLength.Metres, "bonding of mast and shield");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
-        return new MaterialsPlan([.. routing.Runs.Select(Piece)], [.. _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).Select(Item)]);
+        var items = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
+        return new MaterialsPlan([.. routing.Runs.Select(Piece)], [.. items.Select(Item)],
+            [.. items.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value)))]);
     }
 
     private void AddRun(RunPlan run)

@@ -36,15 +36,19 @@ public sealed class UnitPrinter(bool usUnits, string levelUnit)
     public static string Angle(double degrees) => UnitText.Number(degrees, 1) + "°";
 
     /// <summary>A level, from dBm, in the unit of the job.</summary>
-    public string Level(double dbm)
+    public string Level(double dbm) => LevelNumber(dbm) + "\u00A0" + LevelUnit;
+
+    /// <summary>A level, from dBm, in the unit of the job, without that unit.</summary>
+    public string LevelNumber(double dbm) => UnitText.Number(LevelIn(dbm), 1);
+
+    /// <summary>The unit of levels as printed.</summary>
+    public string LevelUnit => levelUnit == "dBuV" ? "dBµV" : levelUnit;
+
+    /// <summary>A level, from dBm, as a number in the unit of the job.</summary>
+    public double LevelIn(double dbm)
     {
         var level = Calc.Quantities.Level.FromDbm(dbm);
-        return levelUnit switch
-        {
-            "dBm" => UnitText.Write(level.Dbm, 1, "dBm"),
-            "dBmV" => UnitText.Write(level.DbmV, 1, "dBmV"),
-            _ => UnitText.Write(level.DbuV, 1, "dBµV"),
-        };
+        return levelUnit switch { "dBm" => level.Dbm, "dBmV" => level.DbmV, _ => level.DbuV };
     }
 
     /// <summary>A ratio in decibels.</summary>

@@ -7,8 +7,18 @@ namespace InstallPacket.Plans;
 /// <param name="RidgeM">Ridge above ground, or null.</param>
 /// <param name="Points">Named points.</param>
 /// <param name="Runs">Runs in the order of the job.</param>
+/// <param name="Cables">The kinds of cable used.</param>
+/// <param name="Rules">Rules of the code family about cable.</param>
 public sealed record RoutingPlan(
-    double PlanUpDeg, IReadOnlyList<PlanCorner> Outline, double? EavesM, double? RidgeM, IReadOnlyList<PointPlan> Points, IReadOnlyList<RunPlan> Runs);
+    double PlanUpDeg, IReadOnlyList<PlanCorner> Outline, double? EavesM, double? RidgeM, IReadOnlyList<PointPlan> Points, IReadOnlyList<RunPlan> Runs,
+    IReadOnlyList<CablePlan> Cables, IReadOnlyList<CodeRule> Rules);
+
+/// <summary>A kind of cable that the runs use.</summary>
+/// <param name="BendRadiusM">Smallest bend radius; null when unknown.</param>
+/// <param name="Connector">The connector that fits; empty when the part does not say.</param>
+/// <param name="TorqueNm">Torque of the connector; null: maker's sheet.</param>
+/// <param name="TorqueProvenance">How the torque is known.</param>
+public sealed record CablePlan(string Part, string Name, double? BendRadiusM, string Connector, double? TorqueNm, string TorqueProvenance);
 
 /// <summary>A corner of the house in plan.</summary>
 public sealed record PlanCorner(double RightM, double UpM);

@@ -1,11 +1,12 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Routing;
 using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans;
 
 /// <summary>Gives every run its length to cut: geometry, drip loops, service loop and termination.</summary>
-internal sealed class RoutingPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
+internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts, WorkLog log, FindingList findings)
 {
     // Termination at both ends: 25 mm trim and 150 mm for re-termination at each end (memory: trade allowance).
     private const double TerminationM = 2 * (0.025 + 0.150);
@@ -17,7 +18,13 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, WorkLog log, Find
         return new RoutingPlan(
             r.PlanUpDeg, [.. (r.House?.Footprint ?? []).Select(c => new PlanCorner(c.Right, c.Up))], r.House?.Eaves.Metres, r.House?.Ridge.Metres,
             [.. r.Points.Values.Select(p => new PointPlan(p.Name, p.RightM, p.UpM, p.HeightM, [.. job.Cabling.Chain.Where(e => e.Point == p.Name).Select(e => e.Id)]))],
-            [.. r.Runs.Select((run, i) => Run(run, i + 1))]);
+            [.. r.Runs.Select((run, i) => Run(run, i + 1))], [.. r.Runs.Select(run => run.Cable).Distinct().Select(Cable)], code.RulesOf("routing"));
+    }
+
+    private CablePlan Cable(Part cable)
+    {
+        var connector = cable.Connector is { } id ? parts.Find(id) : null;
+        return new CablePlan(cable.Id, cable.Name, cable.BendRadiusM, connector?.Name ?? "", connector?.TorqueNm, connector?.TorqueNm is null ? "" : connector.ProvenanceOf("torque"));
     }
 
     private RunPlan Run(Run run, int number)

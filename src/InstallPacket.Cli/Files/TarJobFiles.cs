@@ -1,0 +1,47 @@
+using System.Formats.Tar;
+using System.Text;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Cli;
+
+/// <summary>The author's files as they were at a revision: a tar archive in memory, with the installed parts behind it.</summary>
+internal sealed class TarJobFiles : IJobFiles
+{
+    private readonly SortedDictionary<string, byte[]> _files = new(StringComparer.Ordinal);
+    private readonly FolderJobFiles _installed;
+
+    public TarJobFiles(Stream archive, string installed)
+    {
+        _installed = new FolderJobFiles(installed, "");
+        using var reader = new TarReader(archive);
+        while (reader.GetNextEntry() is { } entry)
+        {
+            if (entry.EntryType is not (TarEntryType.RegularFile or TarEntryType.V7RegularFile) || entry.DataStream is null) continue;
+            var bytes = new MemoryStream();
+            entry.DataStream.CopyTo(bytes);
+            _files[entry.Name] = bytes.ToArray();
+        }
+    }
+
+    public JobFile Read(string path, int maxBytes)
+    {
+        if (!_files.TryGetValue(path, out var bytes))
+            return path.StartsWith("_shared/", StringComparison.Ordinal) ? _installed.Read(path, maxBytes) : new(path, FileState.Absent, "");
+        if (bytes.Length > maxBytes) return new(path, FileState.TooLarge, "");
+        try
+        {
+            return new(path, FileState.Present, new UTF8Encoding(false, true).GetString(bytes).TrimStart('\uFEFF').ReplaceLineEndings("\n"));
+        }
+        catch (DecoderFallbackException)
+        {
+            return new(path, FileState.NotText, "");
+        }
+    }
+
+    public IReadOnlyList<string> List(string folder)
+    {
+        var prefix = folder.Length == 0 ? "" : folder + "/";
+        string[] own = [.. _files.Keys.Where(p => p.StartsWith(prefix, StringComparison.Ordinal))];
+        return own.Length > 0 || !folder.StartsWith("_shared/", StringComparison.Ordinal) ? own : _installed.List(folder);
+    }
+}

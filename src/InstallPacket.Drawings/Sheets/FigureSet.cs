@@ -1,0 +1,16 @@
+using InstallPacket.Plans;
+
+namespace InstallPacket.Drawings;
+
+/// <summary>The figures of a packet.</summary>
+public static class FigureSet
+{
+    /// <summary>All figures of a plan by identifier; a figure that a plan gives no ground for is absent.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="measure">Widths of words.</param>
+    public static IReadOnlyDictionary<string, Drawing> Of(Plan plan, ITextMeasure measure)
+    {
+        var drawings = new[] { AimCardSheet.Draw(plan, measure), RouteSketchSheet.Draw(plan, measure), LevelLadderSheet.Draw(plan, measure) };
+        return drawings.OfType<Drawing>().ToDictionary(d => d.Id, StringComparer.Ordinal);
+    }
+}

@@ -1,0 +1,55 @@
+using System.Globalization;
+using Fluid;
+using Fluid.Values;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Plans;
+
+namespace InstallPacket.Packets;
+
+/// <summary>The filters by which templates print the plan's numbers: each takes the plan's own unit and prints the job's.</summary>
+internal static class PlanFilters
+{
+    /// <summary>Filters for the units of one job. A value that is null prints as <c>unknown</c>.</summary>
+    public static IReadOnlyDictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>> For(UnitPrinter printer)
+    {
+        var filters = new Dictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>(StringComparer.Ordinal);
+        void Number(string name, Func<double, string> print) => filters[name] = (input, _, _) => Text(input.IsNil() ? "unknown" : print((double)input.ToNumberValue()));
+        Number("length", printer.Length);
+        Number("cable", printer.Cable);
+        Number("small", printer.Small);
+        Number("drill", printer.Drill);
+        Number("distance", printer.Distance);
+        Number("height", printer.Height);
+        Number("bearing", UnitPrinter.Bearing);
+        Number("angle", UnitPrinter.Angle);
+        Number("level", printer.Level);
+        Number("level_number", printer.LevelNumber);
+        Number("ratio", UnitPrinter.Ratio);
+        Number("margin", UnitPrinter.Margin);
+        Number("temperature", printer.Temperature);
+        Number("torque", printer.Torque);
+        Number("latitude", v => UnitPrinter.Coordinate(v, latitude: true));
+        Number("longitude", v => UnitPrinter.Coordinate(v, latitude: false));
+        Number("turn", Turn);
+        Number("declination", v => UnitText.Number(Math.Abs(v), 1) + "° " + (v < 0 ? "W" : "E"));
+        Number("figure", Significant);
+        filters["fixed"] = (input, arguments, _) => Text(input.IsNil() ? "unknown" : UnitText.Number((double)input.ToNumberValue(), (int)arguments.At(0).ToNumberValue()));
+        filters["day"] = (input, _, _) => Text(DateOnly.ParseExact(input.ToStringValue(), "yyyy-MM-dd", CultureInfo.InvariantCulture).ToString("dddd d MMMM yyyy", CultureInfo.InvariantCulture));
+        return filters;
+    }
+
+    /// <summary>A number with six significant digits at least, without exponent.</summary>
+    private static string Significant(double value)
+    {
+        if (value == 0 || !double.IsFinite(value)) return UnitText.Number(value, 0);
+        var decimals = Math.Clamp(5 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 9);
+        var text = UnitText.Number(value, decimals);
+        return text.Contains('.') ? text.TrimEnd('0').TrimEnd('.') : text;
+    }
+
+    private static string Turn(double degrees) =>
+        Math.Abs(degrees) < 0.5 ? "straight at it" : UnitText.Number(Math.Abs(degrees), 0) + "° " + (degrees < 0 ? "left" : "right");
+
+    // What a filter prints is the program's own text, so that a minus or a plus in front stays as it is.
+    private static StringValue Text(string text) => new(text, encode: false);
+}
