@@ -64,7 +64,8 @@ internal sealed class MarkdownEncoder : TextEncoder
         return value[at] switch
         {
             '=' or ':' => at == firstWord,
-            '#' or '-' => at == firstWord && (space || next == value[at]),
+            '#' => space || next == '#', // also the closing marks of a heading
+            '-' => at == firstWord && (space || next == '-'),
             '+' => at == firstWord && space,
             '.' or ')' => space && !value.AsSpan(firstWord, at - firstWord).ContainsAnyExceptInRange('0', '9'),
             _ => false,

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Fluid;
 using Fluid.Values;
 
 namespace InstallPacket.Packets;
@@ -13,7 +14,7 @@ internal static class ModelValues
     /// <param name="path">Where it stands, for messages.</param>
     public static FluidValue Of(JsonNode? node, string path) => node switch
     {
-        null => NilValue.Instance,
+        null => new KnownNull(path),
         JsonObject o => new DictionaryValue(new ModelObject(o, path)),
         JsonArray a => new ArrayValue([.. a.Select((item, i) => Of(item, string.Create(CultureInfo.InvariantCulture, $"{path}[{i}]")))]),
         _ => Scalar(node, path),
@@ -24,7 +25,7 @@ internal static class ModelValues
         JsonValueKind.String => new StringValue(node.GetValue<string>()),
         JsonValueKind.True => BooleanValue.True,
         JsonValueKind.False => BooleanValue.False,
-        JsonValueKind.Null => NilValue.Instance,
+        JsonValueKind.Null => new KnownNull(path),
         JsonValueKind.Number => NumberValue.Create(Number(node, path)),
         var kind => throw new InvalidDataException($"the model has a value of kind {kind} at '{path}'"),
     };
@@ -33,6 +34,18 @@ internal static class ModelValues
     private static decimal Number(JsonNode node, string path) =>
         decimal.TryParse(node.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number
             : throw new InvalidDataException($"the number at '{path}' is too large for a template");
+
+    /// <summary>
+    /// A value that is there and null. The engine's strict mode takes every nil for an unknown name, so this one does not admit to
+    /// being nil, but is empty, false and equal to nil in all else.
+    /// </summary>
+    private sealed class KnownNull(string path) : BaseNilValue
+    {
+        public override bool IsNil() => false;
+
+        public override ValueTask<FluidValue> GetValueAsync(string name, TemplateContext context) =>
+            throw new UnknownNameException(name, $"{path}.{name}", []);
+    }
 
     private sealed class ModelObject(JsonObject node, string path) : IFluidIndexable
     {

@@ -15,6 +15,7 @@ public sealed partial class TemplateRenderer
 {
     private const int MaximumSteps = 2_000_000;
     private const int MaximumRecursion = 20;
+    private const string UndefinedVariable = "Undefined variable";
 
     private static readonly FluidParser Parser = new();
 
@@ -31,7 +32,7 @@ public sealed partial class TemplateRenderer
         _theme = theme;
         _options = new TemplateOptions
         {
-            // Not StrictVariables: it also refuses a value that is there and null. The model and Undefined tell unknown names.
+            StrictVariables = true,
             StrictFilters = true,
             CultureInfo = CultureInfo.InvariantCulture,
             TimeZone = TimeZoneInfo.Utc,
@@ -45,6 +46,9 @@ public sealed partial class TemplateRenderer
         };
         _options.Filters.Remove("raw");
         _options.Filters.AddFilter("md_raw", (input, _, _) => new StringValue(input.ToStringValue(), encode: false));
+        // The built-in one does not see a null of the model as missing.
+        _options.Filters.AddFilter("default", (input, arguments, _) =>
+            input.ToBooleanValue() && input.ToStringValue().Length > 0 ? input : arguments.At(0));
         foreach (var (name, filter) in filters ?? new Dictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>())
             _options.Filters.AddFilter(name, (input, arguments, context) => filter(input, arguments, context));
     }
@@ -57,10 +61,7 @@ public sealed partial class TemplateRenderer
     public string Render(string name, JsonObject model)
     {
         var template = _parsed.GetOrAdd(name, Parse);
-        var context = new TemplateContext(_options, StringComparer.Ordinal)
-        {
-            Undefined = unknown => throw new UnknownNameException(unknown, unknown, model.Select(p => p.Key)),
-        };
+        var context = new TemplateContext(_options, StringComparer.Ordinal);
         foreach (var (key, value) in model) context.SetValue(key, ModelValues.Of(value, key));
         try
         {
@@ -73,7 +74,7 @@ public sealed partial class TemplateRenderer
         }
         catch (Exception e) when (e is FluidException or InvalidOperationException or FileNotFoundException or InvalidDataException or DivideByZeroException)
         {
-            throw Explain(name, e);
+            throw Explain(name, e, model);
         }
     }
 
@@ -86,12 +87,17 @@ public sealed partial class TemplateRenderer
         throw new TemplateException(Theme.TemplatePath(name), line, error, new FluidException(error));
     }
 
-    private TemplateException Explain(string name, Exception cause)
+    private TemplateException Explain(string name, Exception cause, JsonObject model)
     {
         var word = Quoted().Match(cause.Message);
         var (file, line) = word.Success ? Locate(name, word.Groups[1].Value) : (Theme.TemplatePath(name), null);
-        return new TemplateException(file, line, cause.Message, cause);
+        var message = cause.Message.StartsWith(UndefinedVariable, StringComparison.Ordinal) ? UnknownMember(word.Groups[1].Value, model) : cause.Message;
+        return new TemplateException(file, line, message, cause);
     }
+
+    // For a member of a text, number or list the engine names a class of its own instead of the member.
+    private static string UnknownMember(string word, JsonObject model) => word.StartsWith("Fluid.", StringComparison.Ordinal)
+        ? "a member is asked of a text, number, truth value or list that has none of that name" : new UnknownNameException(word, word, model.Select(p => p.Key)).Message;
 
     /// <summary>The engine does not say where it stood, so the word is looked up: first in the template, then in those it may render.</summary>
     private (string File, int? Line) Locate(string name, string word)
