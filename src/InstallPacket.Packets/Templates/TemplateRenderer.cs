@@ -1,0 +1,121 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Fluid;
+using Fluid.Values;
+
+namespace InstallPacket.Packets;
+
+/// <summary>
+/// Renders the theme's templates over a model. Every value is escaped for Markdown unless the template says <c>md_raw</c>, which is
+/// meant for text of the program itself, never for words of a job. Unknown names and filters are errors.
+/// </summary>
+public sealed partial class TemplateRenderer
+{
+    private const int MaximumSteps = 2_000_000;
+    private const int MaximumRecursion = 20;
+    private const string UndefinedVariable = "Undefined variable";
+
+    private static readonly FluidParser Parser = new();
+
+    private readonly Theme _theme;
+    private readonly TemplateOptions _options;
+    private readonly ConcurrentDictionary<string, IFluidTemplate> _parsed = new(StringComparer.Ordinal);
+
+    /// <summary>Prepares the templates of a theme.</summary>
+    /// <param name="theme">The theme.</param>
+    /// <param name="filters">Further filters by name: units, numbers, words.</param>
+    public TemplateRenderer(
+        Theme theme, IReadOnlyDictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>? filters = null)
+    {
+        _theme = theme;
+        _options = new TemplateOptions
+        {
+            StrictVariables = true,
+            StrictFilters = true,
+            CultureInfo = CultureInfo.InvariantCulture,
+            TimeZone = TimeZoneInfo.Utc,
+            Now = () => DateTimeOffset.UnixEpoch,
+            MaxSteps = MaximumSteps,
+            MaxRecursion = MaximumRecursion,
+            FileProvider = new ThemeTemplates(theme),
+            DefaultFileExtension = ThemeTemplates.Ending,
+            // Two names that differ in case are two values, as in the JSON beside the page.
+            ModelNamesComparer = StringComparer.Ordinal,
+        };
+        _options.Filters.Remove("raw");
+        _options.Filters.AddFilter("md_raw", (input, _, _) => new StringValue(input.ToStringValue(), encode: false));
+        // The built-in one does not see a null of the model as missing.
+        _options.Filters.AddFilter("default", (input, arguments, _) =>
+            input.ToBooleanValue() && input.ToStringValue().Length > 0 ? input : arguments.At(0));
+        foreach (var (name, filter) in filters ?? new Dictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>())
+            _options.Filters.AddFilter(name, (input, arguments, context) => filter(input, arguments, context));
+    }
+
+    /// <summary>Renders a template.</summary>
+    /// <param name="name">Its name in the theme without folder and ending.</param>
+    /// <param name="model">The values by name.</param>
+    /// <returns>Markdown, lines ended by LF.</returns>
+    /// <exception cref="TemplateException">The template has a mistake, or asks for a value that is not there.</exception>
+    public string Render(string name, JsonObject model)
+    {
+        var template = _parsed.GetOrAdd(name, Parse);
+        var context = new TemplateContext(_options, StringComparer.Ordinal);
+        foreach (var (key, value) in model) context.SetValue(key, ModelValues.Of(value, key));
+        try
+        {
+            return template.Render(context, MarkdownEncoder.Instance);
+        }
+        catch (UnknownNameException e)
+        {
+            var (file, line) = Locate(name, e.Name);
+            throw new TemplateException(file, line, e.Message, e);
+        }
+        catch (Exception e) when (e is FluidException or InvalidOperationException or FileNotFoundException or InvalidDataException or DivideByZeroException)
+        {
+            throw Explain(name, e, model);
+        }
+    }
+
+    private IFluidTemplate Parse(string name)
+    {
+        var source = _theme.Template(name) ?? throw new DocumentException($"the theme has no file '{Theme.TemplatePath(name)}'");
+        if (Parser.TryParse(source, out var template, out var error)) return template;
+        var place = Place().Match(error);
+        int? line = place.Success ? int.Parse(place.Groups[1].Value, CultureInfo.InvariantCulture) : null;
+        throw new TemplateException(Theme.TemplatePath(name), line, error, new FluidException(error));
+    }
+
+    private TemplateException Explain(string name, Exception cause, JsonObject model)
+    {
+        var word = Quoted().Match(cause.Message);
+        var (file, line) = word.Success ? Locate(name, word.Groups[1].Value) : (Theme.TemplatePath(name), null);
+        var message = cause.Message.StartsWith(UndefinedVariable, StringComparison.Ordinal) ? UnknownMember(word.Groups[1].Value, model) : cause.Message;
+        return new TemplateException(file, line, message, cause);
+    }
+
+    // For a member of a text, number or list the engine names a class of its own instead of the member.
+    private static string UnknownMember(string word, JsonObject model) => word.StartsWith("Fluid.", StringComparison.Ordinal)
+        ? "a member is asked of a text, number, truth value or list that has none of that name" : new UnknownNameException(word, word, model.Select(p => p.Key)).Message;
+
+    /// <summary>The engine does not say where it stood, so the word is looked up: first in the template, then in those it may render.</summary>
+    private (string File, int? Line) Locate(string name, string word)
+    {
+        foreach (var candidate in _theme.TemplateNames.Where(n => n != name).Prepend(name))
+        {
+            var found = Regex.Match(_theme.Template(candidate) ?? "", WordInTag(word), RegexOptions.Singleline | RegexOptions.CultureInvariant);
+            if (found.Success)
+                return (Theme.TemplatePath(candidate), 1 + _theme.Template(candidate)!.AsSpan(0, found.Groups[1].Index).Count('\n'));
+        }
+        return (Theme.TemplatePath(name), null);
+    }
+
+    private static string WordInTag(string word) => $@"\{{[{{%](?:(?![}}%]\}}).)*?(?<![\w-])({Regex.Escape(word)})(?![\w-])";
+
+    [GeneratedRegex(@"\((\d+):\d+\)")]
+    private static partial Regex Place();
+
+    [GeneratedRegex("'([^']+)'")]
+    private static partial Regex Quoted();
+}

@@ -1,0 +1,38 @@
+using System.Text;
+using Microsoft.Extensions.FileProviders;
+using Microsoft.Extensions.Primitives;
+
+namespace InstallPacket.Packets;
+
+/// <summary>Lets templates render other templates of the theme, and nothing else: no disk.</summary>
+internal sealed class ThemeTemplates(Theme theme) : IFileProvider
+{
+    public const string Ending = ".md.liquid";
+
+    public IFileInfo GetFileInfo(string subpath)
+    {
+        var name = subpath.EndsWith(Ending, StringComparison.Ordinal) ? subpath[..^Ending.Length] : subpath;
+        return theme.Template(name) is { } text ? new Found(subpath, Encoding.UTF8.GetBytes(text)) : new NotFoundFileInfo(subpath);
+    }
+
+    public IDirectoryContents GetDirectoryContents(string subpath) => NotFoundDirectoryContents.Singleton;
+
+    public IChangeToken Watch(string filter) => throw new NotSupportedException("a theme does not change while it is used");
+
+    private sealed class Found(string name, byte[] bytes) : IFileInfo
+    {
+        public bool Exists => true;
+
+        public long Length => bytes.Length;
+
+        public string? PhysicalPath => null;
+
+        public string Name => name;
+
+        public DateTimeOffset LastModified => DateTimeOffset.UnixEpoch;
+
+        public bool IsDirectory => false;
+
+        public Stream CreateReadStream() => new MemoryStream(bytes, writable: false);
+    }
+}
