@@ -1,14 +1,32 @@
-using InstallPacket.Cli;
-using InstallPacket.Jobs;
+using InstallPacket.Packets;
 
-var t = new SystemTerminal();
-var files = new FolderJobFiles(args[0], InstalledData.Jobs);
-var set = PlannedJob.All(files, args[1..]);
-var printer = new FindingPrinter(files, args[0] + "/");
-printer.Print(t.Error, set.SharedFindings);
-foreach (var j in set.Jobs)
+namespace InstallPacket.Cli;
+
+internal static class Program
 {
-    t.Out.WriteLine($"== {j.Id} {(j.Plan is null ? "unreadable" : j.Plan.Stopped ? "stopped" : "planned")}");
-    printer.Print(t.Out, j.Findings);
-    if (j.Plan is not null) File.WriteAllText($"/tmp/{j.Id}.json", InstallPacket.Plans.PlanJson.Text(InstallPacket.Plans.PlanJson.Tree(j.Plan)));
+    private static int Main(string[] arguments)
+    {
+        var terminal = new SystemTerminal();
+        try
+        {
+            return new CommandLine(terminal).Run(arguments);
+        }
+        catch (DocumentException e)
+        {
+            terminal.Error.WriteLine("installpacket: the theme cannot be used: " + e.Message);
+            return ExitCode.JobFailed;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine("installpacket: " + e.Message);
+            return ExitCode.JobFailed;
+        }
+        catch (Exception e)
+        {
+            terminal.Error.WriteLine($"installpacket {ProgramVersion.Text}: this is a bug in the program, sorry. {e.GetType().Name}: {e.Message}");
+            terminal.Error.WriteLine(e.StackTrace);
+            terminal.Error.WriteLine("Please report it with the job file that caused it. Earlier packets are untouched.");
+            return ExitCode.OurBug;
+        }
+    }
 }

@@ -8,18 +8,25 @@ namespace InstallPacket.Cli;
 /// <param name="Id">Its folder.</param>
 /// <param name="Plan">The plan, or null.</param>
 /// <param name="Findings">All findings.</param>
-internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> Findings)
+/// <param name="Inputs">Hash of its inputs; empty when nobody asked.</param>
+/// <param name="Unchanged">The packet that stands already, when its inputs are the same.</param>
+internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> Findings, string Inputs = "", PacketManifest? Unchanged = null)
 {
     /// <summary>Reads and plans every job of a folder, or the ones named.</summary>
     /// <param name="files">The author's files.</param>
     /// <param name="only">Names of jobs; empty for all.</param>
-    public static JobSet All(IJobFiles files, IReadOnlyList<string> only)
+    /// <param name="unchanged">Hash of the inputs of a job, and the packet that was made from the same ones; null when all are planned.</param>
+    public static JobSet All(IJobFiles files, IReadOnlyList<string> only, Func<string, (string Inputs, PacketManifest? Same)>? unchanged = null)
     {
         var shared = new FindingList();
         var parts = PartLibraryReader.Read(files, shared);
         var ids = JobReader.JobIds(files).Where(id => only.Count == 0 || only.Contains(id)).ToArray();
-        var jobs = ids.AsParallel().AsOrdered().Select(id => One(files, parts, id)).ToArray();
-        return new JobSet(shared.Sorted, jobs, parts);
+        var jobs = ids.AsParallel().AsOrdered().Select(id =>
+        {
+            var (inputs, same) = unchanged?.Invoke(id) ?? ("", null);
+            return same is null ? One(files, parts, id) with { Inputs = inputs } : new PlannedJob(id, null, [], inputs, same);
+        }).ToArray();
+        return new JobSet(shared.Sorted, jobs);
     }
 
     private static PlannedJob One(IJobFiles files, PartLibrary parts, string id)
@@ -34,5 +41,4 @@ internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> 
 /// <summary>All jobs of a folder.</summary>
 /// <param name="SharedFindings">Findings about the shared parts.</param>
 /// <param name="Jobs">The jobs in ordinal order.</param>
-/// <param name="Parts">The parts.</param>
-internal sealed record JobSet(IReadOnlyList<Finding> SharedFindings, IReadOnlyList<PlannedJob> Jobs, PartLibrary Parts);
+internal sealed record JobSet(IReadOnlyList<Finding> SharedFindings, IReadOnlyList<PlannedJob> Jobs);

@@ -1,0 +1,77 @@
+using System.CommandLine;
+
+namespace InstallPacket.Cli;
+
+/// <summary>The verbs and their options.</summary>
+internal sealed class CommandLine(ITerminal terminal)
+{
+    private readonly Option<string> _jobs = new("--jobs") { Description = "The folder of jobs.", DefaultValueFactory = _ => "jobs" };
+    private readonly Argument<string[]> _only = new("JOB") { Description = "Names of jobs; all when none is named.", Arity = ArgumentArity.ZeroOrMore };
+
+    /// <summary>Runs a command line and returns the exit code.</summary>
+    public int Run(string[] arguments)
+    {
+        var root = new RootCommand("Compiles install packets for television antennas from plain-text jobs.");
+        foreach (var command in new[] { Build(), Check(), Changes(), New(), Stations(), Explain() }) root.Subcommands.Add(command);
+        var result = root.Parse(arguments);
+        if (result.Errors.Count > 0)
+        {
+            foreach (var error in result.Errors) terminal.Error.WriteLine("installpacket: " + error.Message);
+            terminal.Error.WriteLine("`installpacket --help` lists the verbs and their options.");
+            return ExitCode.WrongCommandLine;
+        }
+        return result.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
+    }
+
+    private Command Build()
+    {
+        var theme = new Option<string?>("--theme") { Description = "A folder whose files replace those of the built-in theme." };
+        var output = new Option<string>("--out") { Description = "The folder for the packets.", DefaultValueFactory = _ => "out" };
+        var strict = new Option<bool>("--strict") { Description = "Fail when a job is stopped." };
+        var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, theme, output, strict };
+        command.SetAction(r => new BuildCommand(terminal, Options(r), r.GetValue(theme), r.GetValue(output)!, r.GetValue(strict)).Run());
+        return command;
+    }
+
+    private Command Check()
+    {
+        var command = new Command("check", "Plans all jobs, prints every finding, fails on a stop; writes nothing.") { _only, _jobs };
+        command.SetAction(r => new CheckCommand(terminal, Options(r)).Run());
+        return command;
+    }
+
+    private Command Changes()
+    {
+        var from = new Option<string>("--from") { Description = "The git revision to compare with.", Required = true };
+        var command = new Command("changes", "Prints as Markdown what differs between a git revision and now.") { _only, _jobs, from };
+        command.SetAction(r => new ChangesCommand(terminal, Options(r), r.GetValue(from)!).Run());
+        return command;
+    }
+
+    private Command New()
+    {
+        var name = new Argument<string>("NAME") { Description = "Name of the new job: letters, digits, hyphens." };
+        var command = new Command("new", "Writes a complete example job to start from.") { name, _jobs };
+        command.SetAction(r => new NewCommand(terminal, r.GetValue(_jobs)!, r.GetValue(name)!).Run());
+        return command;
+    }
+
+    private Command Stations()
+    {
+        var file = new Argument<string>("FILE") { Description = "A station list (CSV)." };
+        var near = new Option<string?>("--near") { Description = "A job: print distance and bearing from its antenna." };
+        var command = new Command("stations", "Checks a station list and lists what is in it.") { file, near, _jobs };
+        command.SetAction(r => new StationsCommand(terminal, r.GetValue(_jobs)!, r.GetValue(file)!, r.GetValue(near)).Run());
+        return command;
+    }
+
+    private Command Explain()
+    {
+        var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings` or `schema`." };
+        var command = new Command("explain", "Explains a finding or a key, or prints the key reference or the JSON Schema.") { topic };
+        command.SetAction(r => new ExplainCommand(terminal, r.GetValue(topic)!).Run());
+        return command;
+    }
+
+    private JobOptions Options(ParseResult r) => new(r.GetValue(_jobs)!, r.GetValue(_only) ?? []);
+}

@@ -1,0 +1,71 @@
+using InstallPacket.Jobs;
+using InstallPacket.Plans;
+
+namespace InstallPacket.Cli;
+
+/// <summary><c>changes</c>: plans the jobs as they were at a revision and as they are now, and prints what differs, as Markdown.</summary>
+internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, string from)
+{
+    public int Run()
+    {
+        var files = options.Files();
+        if (!Directory.Exists(options.Jobs)) return Refuse($"there is no folder {options.Jobs}");
+        var (earlier, problem) = GitRevision.Read(options.Jobs, from);
+        if (earlier is null) return Refuse(problem);
+        var before = PlannedJob.All(earlier, options.Only).Jobs;
+        var now = PlannedJob.All(files, options.Only).Jobs;
+        terminal.Out.WriteLine($"# Changes since {from}");
+        foreach (var id in before.Concat(now).Select(j => j.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
+            Print(id, before.FirstOrDefault(j => j.Id == id), now.FirstOrDefault(j => j.Id == id));
+        return now.Any(j => j.Plan is null) ? ExitCode.JobFailed : ExitCode.Done;
+    }
+
+    private void Print(string id, PlannedJob? before, PlannedJob? now)
+    {
+        terminal.Out.WriteLine();
+        terminal.Out.WriteLine($"## {id}");
+        terminal.Out.WriteLine();
+        if (now is null) terminal.Out.WriteLine("The job is gone.");
+        else if (now.Plan is null) terminal.Out.WriteLine($"The job cannot be planned now: {Summary.Count(now.Findings)}. `installpacket check {id}` says why.");
+        else if (before is null) terminal.Out.WriteLine($"The job is new: {(now.Plan.Stopped ? "stopped" : "planned")}, {Summary.Count(now.Findings)}.");
+        else if (before.Plan is null) terminal.Out.WriteLine($"The job could not be planned before; now it is {(now.Plan.Stopped ? "stopped" : "planned")}, {Summary.Count(now.Findings)}.");
+        else Print(PlanComparer.Compare(before.Plan, now.Plan));
+    }
+
+    private void Print(PlanComparison c)
+    {
+        if (c.Same) { terminal.Out.WriteLine("No change of plan."); return; }
+        if (c.Differences.Count > 0)
+        {
+            terminal.Out.WriteLine("| Quantity | Before | After | Difference |");
+            terminal.Out.WriteLine("|---|---:|---:|---:|");
+            foreach (var d in c.Differences) terminal.Out.WriteLine($"| {Cell(d.Quantity)} | {Cell(d.Before)} | {Cell(d.After)} | {d.Difference} |");
+        }
+        List("Pieces added", c.PiecesAdded.Select(Piece));
+        List("Pieces dropped", c.PiecesDropped.Select(Piece));
+        List("Findings that appeared", c.Appeared.Select(Finding));
+        List("Findings that went", c.Went.Select(Finding));
+    }
+
+    private void List(string title, IEnumerable<string> items)
+    {
+        var lines = items.ToArray();
+        if (lines.Length == 0) return;
+        terminal.Out.WriteLine();
+        terminal.Out.WriteLine(title + ":");
+        terminal.Out.WriteLine();
+        foreach (var line in lines) terminal.Out.WriteLine("- " + line);
+    }
+
+    private static string Piece(PiecePlan p) => $"{p.Run}: {Calc.Quantities.UnitText.Write(p.LengthM, 2, "m")} of {Cell(p.CableName)}, {p.From} to {p.To}";
+
+    private static string Finding(Finding f) => $"**{FindingPrinter.Word(f.Severity)}** {f.Id}: {Cell(f.Found)}";
+
+    private static string Cell(string text) => text.Replace("\\", "\\\\").Replace("|", "\\|").Replace("<", "\\<").ReplaceLineEndings(" ");
+
+    private int Refuse(string problem)
+    {
+        terminal.Error.WriteLine("installpacket: " + problem);
+        return ExitCode.WrongCommandLine;
+    }
+}
