@@ -42,7 +42,7 @@ public static class CoaxAttenuation
         ArgumentNullException.ThrowIfNull(table);
         if (table.Count == 0) throw new ArgumentException("The attenuation table is empty.", nameof(table));
         if (!(frequencyMHz >= table[0].FrequencyMHz))
-            throw new ArgumentOutOfRangeException(nameof(frequencyMHz), frequencyMHz, $"The cable's table starts at {table[0].FrequencyMHz} MHz.");
+            throw new ArgumentOutOfRangeException(nameof(frequencyMHz), frequencyMHz, "The frequency lies below the first point of the cable's table.");
         for (var i = 1; i < table.Count; i++)
         {
             if (table[i].FrequencyMHz <= table[i - 1].FrequencyMHz)

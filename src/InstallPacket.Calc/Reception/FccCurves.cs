@@ -117,13 +117,20 @@ public static class FccCurves
 
     private static double TenthOfTime(CurveBand band, double haatM, double km)
     {
+        var half = HalfOfTime(band, haatM, km);
+        if (km < SameCurveKm) return half;
+        // At two nodes (UHF, 10 miles, 533.4 and 914.4 m) the published sheet lies 0.1 dB below the one for half of the time,
+        // which cannot be; the half then stands for both.
+        return Math.Min(FreeSpaceField.DbuVm(1, km), Math.Max(half, Tenth(band, haatM, km)));
+    }
+
+    private static double Tenth(CurveBand band, double haatM, double km)
+    {
         var sheet = FccCurveTable.Of(band, tenthOfTime: true);
-        if (km < SameCurveKm) return HalfOfTime(band, haatM, km);
-        var free = FreeSpaceField.DbuVm(1, km);
-        if (km >= sheet.FirstKm) return Math.Min(free, sheet.At(km, haatM));
+        if (km >= sheet.FirstKm) return sheet.At(km, haatM);
         // The sheet starts a little beyond the 15 km of the rule; a straight line in log d closes the gap without a step.
         var start = HalfOfTime(band, haatM, SameCurveKm);
         var share = Math.Log(km / SameCurveKm) / Math.Log(sheet.FirstKm / SameCurveKm);
-        return Math.Min(free, start + share * (sheet.At(sheet.FirstKm, haatM) - start));
+        return start + share * (sheet.At(sheet.FirstKm, haatM) - start);
     }
 }

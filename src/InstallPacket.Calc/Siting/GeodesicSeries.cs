@@ -2,7 +2,9 @@ namespace InstallPacket.Calc.Siting;
 
 /// <summary>
 /// The order-6 expansions of one geodesic in its small parameter q. The coefficients are those of Karney (2013)
-/// as polynomials in q and the third flattening n; the 600 check lines prove them, a slip in the last one shows at 10 000 km.
+/// as polynomials in q and the third flattening n. The 600 check lines prove the distance terms up to
+/// the fourth order and the longitude terms, which enter times f, up to the third (a change there makes the tests fail). What the higher ones
+/// add on this earth is below a micrometre; they rest on the comparison with a published implementation alone.
 /// </summary>
 internal readonly struct GeodesicSeries
 {

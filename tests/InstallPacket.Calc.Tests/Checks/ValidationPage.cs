@@ -17,7 +17,7 @@ public static class ValidationPage
         page.Append("# Validation\n\n");
         page.Append("Made by the tests from the reference sets; do not edit. Only the first two tables validate. The others are regression, not validation:\n");
         page.Append("they repeat arithmetic of our own notes and show that nothing has changed.\n\n");
-        page.Append("*Worst* is the largest deviation met, beside the tolerance that applied there. Deviations below one hundredth of the tolerance are printed as such,\n");
+        page.Append("*Worst* is the largest deviation met, beside the tolerance that applied there. Deviations below a tenth of the tolerance are printed as such,\n");
         page.Append("because their digits depend on the machine.\n");
         Section(page, "Against published values", Worth.Published);
         Section(page, "Against independent programs", Worth.Independent);
@@ -47,17 +47,14 @@ public static class ValidationPage
 
     private static string Worst(Comparison c)
     {
-        var allowed = Round(c.Tolerance, 2);
+        var step = Math.Pow(10, Math.Floor(Math.Log10(c.Tolerance)) - 2);
+        var allowed = Plain(c.Tolerance, step);
         var unit = c.Unit.Length > 0 ? " " + c.Unit : "";
-        return c.Share < 0.01 ? $"below 1 % of {allowed}{unit}" : $"{Round(c.Deviation, 2)} of {allowed}{unit}";
+        return c.Share < 0.1 ? $"below a tenth of {allowed}{unit}" : $"{Plain(c.Deviation, step)} of {allowed}{unit}";
     }
 
-    private static string Round(double value, int digits)
-    {
-        if (value == 0) return "0";
-        var scale = Math.Pow(10, digits - 1 - Math.Floor(Math.Log10(value)));
-        return (Math.Round(value * scale) / scale).ToString("G2", CultureInfo.InvariantCulture);
-    }
+    // Steps of a hundredth of the tolerance's leading digit: fine enough to see a change, coarse enough for another machine's last bits.
+    private static string Plain(double value, double step) => (Math.Round(value / step) * step).ToString("G3", CultureInfo.InvariantCulture);
 
     private static void Open(StringBuilder page)
     {

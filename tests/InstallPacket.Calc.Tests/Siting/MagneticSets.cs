@@ -36,12 +36,24 @@ public static class MagneticSets
         new()
         {
             Name = "Declination against an independent model", File = "siting/declination-check-places.csv", Source = "igrf-14", Worth = Worth.Independent,
-            Tolerance = "0.095 deg between the two models where H is above 6000 nT, the rounded maximum 0.09 of the reference notes with its rounding; the second model itself to half a unit", Formulas = ["magnetic-declination"], Rows = 57, Comparisons = 111, Check = AgainstIgrf,
+            Tolerance = "0.095 deg between the two models, the rounded maximum 0.09 of the reference notes with its rounding", Formulas = ["magnetic-declination"],
+            Rows = 57, Comparisons = 54, RowsLeftOut = 3, LeftOutBecause = "one place with H below 6000 nT, where declinations of two models part", Check = AgainstIgrf,
+        },
+        new()
+        {
+            Name = "Declination of the second model", File = "siting/declination-check-places.csv", Source = "igrf-14", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last printed digit", Formulas = ["magnetic-declination"], Rows = 57, Comparisons = 57,
+            Check = r => [r.Printed("igrf14_D_deg", Field(r, Igrf14).DeclinationDeg, "deg")],
         },
         new()
         {
             Name = "Legendre functions inside the model", File = "siting/magnetic_intermediate.csv", Source = "wmm-2025", Worth = Worth.Derived,
-            Tolerance = "half a unit of the last printed digit", Formulas = ["magnetic-declination"], Rows = 10, Comparisons = 20, Check = Legendre,
+            Tolerance = "5e-12: the inputs p and z are printed to 13 digits and the recurrence runs to degree 12", Formulas = ["magnetic-declination"], Rows = 10, Comparisons = 20, Check = Legendre,
+        },
+        new()
+        {
+            Name = "Magnetic field, worked place", File = "siting/magnetic_worked.csv", Source = "wmm-2025", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last printed digit", Formulas = ["magnetic-declination"], Rows = 1, Comparisons = 8, Check = Worked,
         },
         new()
         {
@@ -91,10 +103,19 @@ public static class MagneticSets
         yield return r.Printed("wmm2025_sigmaD_deg", f.SigmaDeclinationDeg, "deg");
     }
 
+    private static IEnumerable<Comparison> Worked(ReferenceRow r)
+    {
+        var f = Field(r, MagneticCoefficients.Wmm2025);
+        return
+        [
+            r.Printed("X_nT", f.X, "nT"), r.Printed("Y_nT", f.Y, "nT"), r.Printed("Z_nT", f.Z, "nT"), r.Printed("H_nT", f.H, "nT"), r.Printed("F_nT", f.F, "nT"),
+            r.Printed("I_deg", f.InclinationDeg, "deg"), r.Printed("D_deg", f.DeclinationDeg, "deg"), r.Printed("dD_deg_per_yr", f.DeclinationRateDegPerYear, "deg/yr"),
+        ];
+    }
+
     private static IEnumerable<Comparison> AgainstIgrf(ReferenceRow r)
     {
         var wmm = Field(r, MagneticCoefficients.Wmm2025);
-        yield return r.Printed("igrf14_D_deg", Field(r, Igrf14).DeclinationDeg, "deg");
         if (wmm.H > 6000) yield return r.Within("igrf14_D_deg", wmm.DeclinationDeg, 0.095, "deg");
     }
 
@@ -105,7 +126,6 @@ public static class MagneticSets
         var radius = Math.Sqrt(p * p + z * z);
         var table = new LegendreTable(z / radius, p / radius, 12);
         var (n, m) = ((int)r.Value("n"), (int)r.Value("m"));
-        // The inputs carry 13 digits and the recurrence runs to degree 12, so the printed 12 decimals cannot all be met.
         yield return r.Within("p", table.P(n, m), 5e-12, "");
         yield return r.Within("q", table.Q(n, m), 5e-12, "");
     }
