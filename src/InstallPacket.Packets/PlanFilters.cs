@@ -15,6 +15,7 @@ internal static class PlanFilters
         var filters = new Dictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>(StringComparer.Ordinal);
         void Number(string name, Func<double, string> print) => filters[name] = (input, _, _) => Text(input.IsNil() ? "unknown" : print((double)input.ToNumberValue()));
         Number("length", printer.Length);
+        Number("at_least", printer.AtLeast);
         Number("cable", printer.Cable);
         Number("small", printer.Small);
         Number("drill", printer.Drill);

@@ -14,6 +14,7 @@ public sealed record CablingPlan(
     IReadOnlyList<TestPointPlan> TestPoints, LadderPlan? Ladder);
 
 /// <summary>One part in its place.</summary>
+/// <param name="FromPort">Output of the feeding part; 0 when it has only one.</param>
 /// <param name="SettingDb">Gain to set, or null.</param>
 public sealed record ElementPlan(
     string Id, string Part, string Name, string Kind, string Point, string From, int FromPort, string Run, string Serves, double? SettingDb);

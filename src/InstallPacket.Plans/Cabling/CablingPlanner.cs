@@ -72,6 +72,9 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         return new LadderLine(channel.Station, role, channel.MarginDb, steps);
     }
 
-    private static ElementPlan Element(Element e) => new(
-        e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", e.FromPort, e.Run ?? "", e.Serves ?? "", e.Setting?.Db);
+    // A part with a single output has no number to print.
+    private int Port(Element e) => job.Cabling.Chain.FirstOrDefault(f => f.Id == e.From)?.Part.Outputs > 1 ? e.FromPort : 0;
+
+    private ElementPlan Element(Element e) => new(
+        e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", Port(e), e.Run ?? "", e.Serves ?? "", e.Setting?.Db);
 }

@@ -51,7 +51,7 @@ public static class PlanQuantities
         {
             yield return Text($"element {e.Id}", "part", e.Part);
             yield return Text($"element {e.Id}", "point", e.Point);
-            yield return Text($"element {e.Id}", "fed from", e.From.Length == 0 ? "the air" : e.From + (e.FromPort > 1 ? "." + e.FromPort : ""));
+            yield return Text($"element {e.Id}", "fed from", e.From.Length == 0 ? "the air" : e.From + (e.FromPort > 0 ? "." + e.FromPort : ""));
             if (e.SettingDb is { } g) yield return Number($"element {e.Id}", "setting", g, "dB", 1);
         }
         foreach (var o in c.Outlets)

@@ -14,6 +14,10 @@ public sealed class UnitPrinter(bool usUnits, string levelUnit)
     /// <summary>A length of the house, from metres: <c>4.50 m</c> or <c>14 ft 9 in</c>.</summary>
     public string Length(double metres) => usUnits ? FeetInches.Write(metres) : UnitText.Write(metres, 2, "m");
 
+    /// <summary>A distance to keep, from metres: rounded up, never down.</summary>
+    public string AtLeast(double metres) => usUnits
+        ? FeetInches.Write(Math.Ceiling(metres / 0.0254 - 1e-6) * 0.0254) : UnitText.Write(Math.Ceiling(metres * 100 - 1e-6) / 100, 2, "m");
+
     /// <summary>A length of cable, from metres: <c>12.3 m</c> or <c>40 ft 6 in</c>.</summary>
     public string Cable(double metres) => usUnits ? FeetInches.Write(metres) : UnitText.Write(metres, 1, "m");
 
