@@ -10,6 +10,8 @@ var jobs = Argument("jobs", "jobs");
 var theme = Argument("theme", "");
 var output = Argument("out", "out");
 var from = Argument("from", "HEAD");
+// The script lives in build/; its commands run from the top of the checkout.
+Context.Environment.WorkingDirectory = Context.Environment.WorkingDirectory.Combine("..").Collapse();
 const string cli = "src/InstallPacket.Cli/InstallPacket.Cli.csproj";
 const string program = "src/InstallPacket.Cli/bin/Release/net10.0/installpacket.dll";
 
