@@ -22,9 +22,12 @@ public static class MarkdownReader
     {
         var document = Markdig.Markdown.Parse(markdown, Pipeline);
         foreach (var link in document.Descendants<LinkInline>().ToList())
-            if (!link.IsImage && !LinkTarget.IsAllowed(link.Url)) Unlink(link);
+            if (!link.IsImage && !LinkTarget.IsAllowed(link.Url)) link.ReplaceBy(new ContainerInline());
         foreach (var link in document.Descendants<AutolinkInline>().ToList())
             if (!LinkTarget.IsAllowed(link.IsEmail ? "mailto:" + link.Url : link.Url)) link.ReplaceBy(new LiteralInline(link.Url));
+        // The parser leaves its mark behind when a bracket finds no partner in its table cell.
+        while (document.Descendants<DelimiterInline>().FirstOrDefault() is { } mark) mark.ReplaceBy(new LiteralInline(mark.ToLiteral()));
+        foreach (var task in document.Descendants<TaskList>()) TrimAfter(task);
         return document;
     }
 
@@ -41,13 +44,12 @@ public static class MarkdownReader
         return builder.Build();
     }
 
-    private static void Unlink(LinkInline link)
+    // The space between box and words belongs to neither.
+    private static void TrimAfter(TaskList task)
     {
-        while (link.FirstChild is { } child)
-        {
-            child.Remove();
-            link.InsertBefore(child);
-        }
-        link.Remove();
+        if (task.NextSibling is not LiteralInline literal) return;
+        var words = literal.Content;
+        words.TrimStart();
+        literal.Content = words;
     }
 }

@@ -1,0 +1,91 @@
+using System.Buffers.Binary;
+using System.Xml.Linq;
+using CsCheck;
+
+namespace InstallPacket.Drawings.Tests;
+
+public class PainterTests
+{
+    private static readonly Drawing Small = new(
+        "aim", "Aim <1>", "One line & \"two\" words.", 40, 20.5,
+        [
+            new Polyline([new(1, 2), new(3.14159, -0.001)], new Pen(Ink.Accent, 0.5, Dash.Dashed)),
+            new Polyline([new(0, 0), new(1, 0), new(1, 1)], new Pen(Ink.Line), Closed: true, Fill.Tint),
+            new Circle(new(5, 5), 2, new Pen(Ink.Warning, 0), Fill.Solid),
+            new Caption(new(5, 6), "47° <true>", 3.5, Ink.Faint, Anchor.Middle, Strong: true, TurnDeg: -90),
+        ]);
+
+    [Fact]
+    public void The_svg_of_a_page_is_written_to_the_letter() =>
+        Assert.Equal("""
+            <svg xmlns="http://www.w3.org/2000/svg" class="figure" role="img" aria-labelledby="aim-title aim-desc" viewBox="0 0 40 20.5">
+            <title id="aim-title">Aim &lt;1&gt;</title>
+            <desc id="aim-desc">One line &amp; &quot;two&quot; words.</desc>
+            <polyline class="pen pen-accent dashed" stroke-width="0.5" points="1,2 3.14,0"/>
+            <polygon class="pen pen-line tint-line" stroke-width="0.25" points="0,0 1,0 1,1"/>
+            <circle class="pen solid-warning" cx="5" cy="5" r="2"/>
+            <text class="solid-faint strong" x="5" y="6" font-size="3.5" text-anchor="middle" transform="rotate(-90 5 6)">47° &lt;true&gt;</text>
+            </svg>
+
+            """.ReplaceLineEndings("\n"), SvgPainter.Paint(Small));
+
+    [Fact]
+    public void The_svg_file_brings_its_own_colours_and_size()
+    {
+        var svg = XDocument.Parse(SvgPainter.PaintFile(Small)).Root!;
+        Assert.Equal("40mm", svg.Attribute("width")!.Value);
+        var style = svg.Elements().Single(e => e.Name.LocalName == "style").Value;
+        Assert.Contains(".pen-accent{stroke:var(--ink-accent,#0b5563)}", style, StringComparison.Ordinal);
+        Assert.Contains(".dashed{stroke-dasharray:2.4 1.2}", style, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Any_words_give_well_formed_svg() =>
+        Gen.String[Gen.Char['\0', '\ud7ff'], 0, 30].Sample(words =>
+        {
+            var caption = new Caption(new(1, 1), words, 3);
+            var svg = XDocument.Parse(SvgPainter.PaintFile(new Drawing("a", words, words, 10, 10, [caption])));
+            Assert.Equal(words.Count(c => !char.IsControl(c)), svg.Root!.Elements().Last().Value.Count(c => c != ' ') + words.Count(c => c == ' '));
+        });
+
+    [Fact]
+    public void The_picture_has_the_size_of_the_sheet_and_repeats_its_bytes()
+    {
+        var png = PngPainter.Paint(Small, Fonts.Set, 254);
+        Assert.Equal(400u, BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(16)));
+        Assert.Equal(205u, BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(20)));
+        var empty = PngPainter.Paint(Small with { Shapes = [] }, Fonts.Set, 254);
+        Assert.True(png.Length > 2 * empty.Length);
+        Parallel.For(0, 8, _ => Assert.Equal(png, PngPainter.Paint(Small, Fonts.Set, 254)));
+    }
+
+    [Fact]
+    public void A_sheet_without_size_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => PngPainter.Paint(Small with { WidthMm = 0 }, Fonts.Set, 100));
+
+    [Fact]
+    public void Inks_are_dark_enough_to_be_read_on_paper_and_on_their_tints()
+    {
+        foreach (var ink in Enum.GetValues<Ink>().Where(i => i != Ink.Paper))
+        {
+            Assert.True(Contrast(Palette.Rgb(ink), 0xFFFFFF) >= 4.5, $"{ink} on paper");
+            Assert.True(Contrast(Palette.Rgb(ink), Palette.Tint(ink)) >= 4.5, $"{ink} on its tint");
+        }
+    }
+
+    // Contrast ratio of WCAG 2.2.
+    private static double Contrast(uint a, uint b)
+    {
+        double la = Luminance(a), lb = Luminance(b);
+        return (Math.Max(la, lb) + 0.05) / (Math.Min(la, lb) + 0.05);
+    }
+
+    private static double Luminance(uint rgb) =>
+        0.2126 * Linear(rgb >> 16) + 0.7152 * Linear(rgb >> 8) + 0.0722 * Linear(rgb);
+
+    private static double Linear(uint channel)
+    {
+        var c = (channel & 0xFF) / 255.0;
+        return c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
+    }
+}
