@@ -36,7 +36,20 @@ internal static class PlanFilters
         Number("figure", Significant);
         filters["fixed"] = (input, arguments, _) => Text(input.IsNil() ? "unknown" : UnitText.Number((double)input.ToNumberValue(), (int)arguments.At(0).ToNumberValue()));
         filters["day"] = (input, _, _) => Text(DateOnly.ParseExact(input.ToStringValue(), "yyyy-MM-dd", CultureInfo.InvariantCulture).ToString("dddd d MMMM yyyy", CultureInfo.InvariantCulture));
+        filters["marked"] = (input, _, _) => Text(Marked(input.ToStringValue()));
         return filters;
+    }
+
+    // The encoder trims what it takes for a whole value; here the blanks beside a name must stay.
+    private static string Escaped(string part) =>
+        part.Trim().Length == 0 ? part : (part[0] == ' ' ? " " : "") + MarkdownEncoder.Instance.Encode(part.Trim()) + (part[^1] == ' ' ? " " : "");
+
+    // Findings set names in backticks; those become code, everything else is escaped as any value.
+    private static string Marked(string text)
+    {
+        var parts = text.Split('`');
+        return string.Concat(parts.Select((part, i) => i % 2 == 0 || i == parts.Length - 1 ? Escaped(part)
+            : "`" + part.ReplaceLineEndings(" ").Replace("|", "\\|") + "`"));
     }
 
     /// <summary>A number with six significant digits at least, without exponent.</summary>
