@@ -145,5 +145,26 @@ public class PdfTests
         Assert.Contains("w3000", string.Concat(pdf.GetPages().Select(p => p.Text)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("", "")]
+    [InlineData("::: caution\n", "\n:::")]
+    [InlineData("- ", "")]
+    public void A_paragraph_longer_than_a_page_stays_one_paragraph(string before, string after)
+    {
+        var words = string.Join(' ', Enumerable.Range(1, 2500).Select(i => "w" + i));
+        using var pdf = PdfDocument.Open(PdfDocumentWriter.Write(
+            Sample.Document() with { Markdown = $"# T\n\n{before}{words}{after}\n" }, Sample.Theme, PageFormat.A4));
+        Assert.True(pdf.NumberOfPages > 2);
+        Assert.Equal(before.StartsWith(':') ? 2 : 1, new PdfStructure(pdf).Tags.Count(t => t == "P"));
+        Assert.Contains("w2500", string.Concat(pdf.GetPages().Select(p => p.Text)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_document_is_a_page_with_its_title()
+    {
+        using var pdf = PdfDocument.Open(PdfDocumentWriter.Write(Sample.Document() with { Markdown = "" }, Sample.Theme, PageFormat.A4));
+        Assert.Contains("12", Assert.Single(pdf.GetPages()).Text, StringComparison.Ordinal);
+    }
+
     private static string Flat(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 }

@@ -49,8 +49,8 @@ public static class PdfDocumentWriter
         pdf.ViewerPreferences.DisplayDocTitle = true;
         var tagging = UAManager.ForDocument(pdf);
         tagging.SetDocumentLanguage(document.Language);
-        var painter = new PdfPagePainter(pdf, tagging.StructureBuilder, running, Destinations(pages));
-        for (var i = 0; i < pages.Count; i++) painter.Paint(pages[i], i + 1, pages.Count, format);
+        using (var painter = new PdfPagePainter(pdf, tagging.StructureBuilder, running, Destinations(pages)))
+            for (var i = 0; i < pages.Count; i++) painter.Paint(pages[i], i + 1, pages.Count, format);
         using var stream = new MemoryStream();
         pdf.Save(stream);
         return stream.ToArray();

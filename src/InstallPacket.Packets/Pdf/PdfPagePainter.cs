@@ -7,16 +7,24 @@ namespace InstallPacket.Packets;
 /// <summary>Draws pages in order, with frames and bookmarks.</summary>
 internal sealed class PdfPagePainter(
     PdfDocument pdf, StructureBuilder structure, PdfRunningParts running, IReadOnlyDictionary<string, (int Page, double Top)> destinations)
+    : IDisposable
 {
+    private const double EdgeSpace = 3.5;
+
     private readonly PdfFonts _fonts = new();
     private readonly Stack<(int Level, PdfOutline Outline)> _outlines = new();
+    private XGraphics? _graphics;
+
+    public void Dispose() => _graphics?.Dispose();
 
     public void Paint(IReadOnlyList<PlacedBox> boxes, int number, int count, PageFormat format)
     {
+        // Adding a page ends what a paragraph began on the page before, so that page's graphics must still be open here.
         var page = pdf.AddPage();
+        _graphics?.Dispose();
         (page.Width, page.Height) = (XUnit.FromPoint(format.Width), XUnit.FromPoint(format.Height));
-        using var graphics = XGraphics.FromPdfPage(page);
-        var canvas = new PageCanvas(graphics, structure, _fonts, destinations);
+        _graphics = XGraphics.FromPdfPage(page);
+        var canvas = new PageCanvas(_graphics, structure, _fonts, destinations);
         running.Draw(canvas, number, count);
         PaintFrames(canvas, boxes);
         foreach (var placed in boxes) Paint(canvas, placed, page);
@@ -40,9 +48,10 @@ internal sealed class PdfPagePainter(
         foreach (var frame in boxes.SelectMany(b => b.Box.Frames).Distinct(ReferenceEqualityComparer.Instance).Cast<FlowFrame>())
         {
             var inside = boxes.Where(b => b.Box.Frames.Contains(frame)).ToList();
-            var top = inside[0].Top;
-            var height = inside[^1].Top + inside[^1].Box.Height - top;
-            canvas.Artifact(() => PdfFrame.Draw(canvas.Graphics, frame, top, height));
+            // Where the page turns inside a frame there is no space box at its edge, so the edge itself keeps off the text.
+            var top = inside[0].Top - (inside[0].Box.Draw is null ? 0 : EdgeSpace);
+            var bottom = inside[^1].Top + inside[^1].Box.Height + (inside[^1].Box.Draw is null ? 0 : EdgeSpace);
+            canvas.Artifact(() => PdfFrame.Draw(canvas.Graphics, frame, top, bottom - top));
         }
     }
 
