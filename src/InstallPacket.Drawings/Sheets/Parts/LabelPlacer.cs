@@ -3,6 +3,9 @@ namespace InstallPacket.Drawings;
 /// <summary>Finds room for labels: each takes the nearest free place around its point and keeps it.</summary>
 internal sealed class LabelPlacer(PaperBox frame)
 {
+    // Room for half the weight of the heaviest line that a label may stand beside.
+    private const double LineMm = 0.8;
+
     private readonly List<PaperBox> _taken = [];
     private readonly List<(PaperPoint A, PaperPoint B)> _lines = [];
 
@@ -35,7 +38,7 @@ internal sealed class LabelPlacer(PaperBox frame)
                 var at = Centre(point, deg, away, width, height);
                 var box = PaperBox.Around(at, width / 2, height / 2);
                 if (!Free(box.Grow(0.4))) continue;
-                var cost = away + 12 * _lines.Count(l => box.CutBy(l.A, l.B)) + 6 * CrossedLabels(point, at);
+                var cost = away + 12 * _lines.Count(l => box.Grow(LineMm).CutBy(l.A, l.B)) + 6 * CrossedLabels(point, at);
                 if (cost < best.Cost) best = (cost, at);
             }
         }
