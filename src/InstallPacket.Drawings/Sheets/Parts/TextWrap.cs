@@ -1,0 +1,31 @@
+namespace InstallPacket.Drawings;
+
+/// <summary>Breaks a name into lines that fit a width.</summary>
+internal static class TextWrap
+{
+    private const string More = "…";
+
+    /// <summary>At most the given number of lines, each within the width; what does not fit is cut with an ellipsis.</summary>
+    public static IReadOnlyList<string> Lines(string text, double size, bool strong, double width, int most, ITextMeasure measure)
+    {
+        bool Fits(string s) => measure.WidthMm(s, size, strong) <= width;
+        var words = new Queue<string>(text.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        var lines = new List<string>();
+        while (words.Count > 0 && lines.Count < most)
+        {
+            var line = words.Dequeue();
+            while (words.Count > 0 && Fits(line + " " + words.Peek())) line += " " + words.Dequeue();
+            if (lines.Count == most - 1 && words.Count > 0) line += " " + words.Dequeue() + More;
+            lines.Add(Fits(line) ? line : Cut(line, Fits));
+        }
+        return lines;
+    }
+
+    private static string Cut(string line, Func<string, bool> fits)
+    {
+        var length = line.TrimEnd(More[0]).Length;
+        while (length > 1 && !fits(line[..length].TrimEnd() + More)) length--;
+        if (length > 1 && char.IsHighSurrogate(line[length - 1])) length--;
+        return line[..length].TrimEnd() + More;
+    }
+}
