@@ -31,7 +31,8 @@ public class DocumentRules
     public void Every_key_is_used_by_a_demo_job_or_by_the_readme()
     {
         var texts = Directory.EnumerateFiles(Path.Combine(DemoJobs.Checkout, "jobs"), "job.yaml", SearchOption.AllDirectories)
-            .Append(Path.Combine(DemoJobs.Checkout, "README.md")).Select(File.ReadAllText).ToArray();
+            .Append(Path.Combine(DemoJobs.Checkout, "README.md")).Select(File.ReadAllText)
+            .Append(InstallPacket.Cli.NewCommand.Example()).ToArray();
         var unused = KeyCatalogue.AllKeys().Where(k => !NotShown.ContainsKey(k.Path) && !texts.Any(t => t.Contains(k.Key.Name + ":", StringComparison.Ordinal))).Select(k => k.Path);
         Assert.Empty(unused);
     }
