@@ -24,10 +24,7 @@ internal sealed class LadderGrid(SheetCanvas canvas, LadderScale scale, UnitPrin
     private void Name(int column, string name)
     {
         var x = scale.X(column);
-        if (column % 2 == 1)
-            canvas.Line(new(Ink.Faint, 0.15), new(x, scale.Field.Top), new(x, scale.Field.Bottom));
-        else if (column > 0)
-            canvas.Line(new(Ink.Faint, 0.15), new(x, scale.Field.Top), new(x, scale.Field.Bottom));
+        if (column > 0) canvas.Line(new(Ink.Faint, 0.15), new(x, scale.Field.Top), new(x, scale.Field.Bottom));
         var text = TextWrap.Lines(name, SizeMm, false, NamesMm - 3, 1, canvas.Measure)[0];
         canvas.Text(new(new(x + scale.ColumnMm / 2 + 1.1, scale.Field.Bottom + 2), text, SizeMm, Anchor: Anchor.End, TurnDeg: -90));
     }

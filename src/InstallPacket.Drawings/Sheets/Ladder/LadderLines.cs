@@ -17,13 +17,13 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     public void Draw(LadderPlan ladder)
     {
         if (ladder.LargestDbm is { } largest) Largest(scale.Y(print.LevelIn(largest)), print.Level(largest));
+        var (top, bottom) = (ladder.Lines[0], ladder.Lines[^1]);
+        for (var i = 1; i < scale.Columns; i++) Gains(i, top, bottom);
         foreach (var line in ladder.Lines)
         {
             canvas.Line(Pen(line.Role), [.. line.Steps.SelectMany((s, i) => new PaperPoint[] { new(scale.X(i), Y(s)), new(scale.X(i + 1), Y(s)) })]);
             End(line);
         }
-        var (top, bottom) = (ladder.Lines[0], ladder.Lines[^1]);
-        for (var i = 1; i < scale.Columns; i++) Gains(i, top, bottom);
         if (ladder.Lines.FirstOrDefault(l => l.Role == "weakest") is { } weakest) Margin(weakest);
     }
 
@@ -46,7 +46,10 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
         var caption = new Caption(new(scale.X(i) + scale.ColumnMm / 2, y), text, SizeMm, Anchor: Anchor.Middle);
         for (var tries = 0; tries < 12 && _labels.Any(PaperBox.Of(caption, canvas.Measure).Overlaps); tries++)
             caption = caption with { At = caption.At with { Y = caption.At.Y + (upper ? -3 : 3) } };
-        _labels.Add(PaperBox.Of(caption, canvas.Measure));
+        var box = PaperBox.Of(caption, canvas.Measure);
+        _labels.Add(box);
+        // The grid must not run through a figure: it would read as a minus sign.
+        canvas.Box(box.Grow(0.2), new(Ink.Paper, 0), Fill.Paper);
         canvas.Text(caption);
     }
 

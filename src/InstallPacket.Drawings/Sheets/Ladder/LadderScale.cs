@@ -11,11 +11,14 @@ internal sealed record LadderScale(PaperBox Field, int Low, int High, int Column
 {
     public const int GridDb = 10;
 
+    // Room for the figures above and below the outermost lines.
+    private const double RoomDb = 4;
+
     public static LadderScale Of(PaperBox field, IEnumerable<double> levels, int columns)
     {
         var all = levels.ToArray();
-        var low = (int)Math.Floor((all.Min() - 2) / GridDb) * GridDb;
-        var high = (int)Math.Ceiling((all.Max() + 2) / GridDb) * GridDb;
+        var low = (int)Math.Floor((all.Min() - RoomDb) / GridDb) * GridDb;
+        var high = (int)Math.Ceiling((all.Max() + RoomDb) / GridDb) * GridDb;
         return new(field, low, Math.Max(high, low + 2 * GridDb), columns);
     }
 
