@@ -22,7 +22,7 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
         {
             var at = new PaperPoint(i < half ? 46 : 112, top + 3 + i % half * RowMm);
             rows[i].Sample(at);
-            canvas.Text(new(new(at.X + 12, at.Y + 1.1), rows[i].Words, SizeMm));
+            if (rows[i].Words.Length > 0) canvas.Text(new(new(at.X + 12, at.Y + 1.1), rows[i].Words, SizeMm));
         }
     }
 
