@@ -28,7 +28,8 @@ public static class LevelLadderSheet
 
     private static void Legend(SheetCanvas canvas, Plan plan, LadderPlan ladder)
     {
-        canvas.Text(new(new(2, 6), LadderWords.Outlet(plan, ladder), 3.8, Strong: true));
+        canvas.Text(new(new(2, 6), TextWrap.Lines(LadderWords.Outlet(plan, ladder), 3.8, true, WidthMm - 48, 1, canvas.Measure)[0], 3.8, Strong: true));
+        canvas.Text(new(new(WidthMm - 2, 6), "steps in dB, cable at 20 °C", 3.2, Anchor: Anchor.End));
         for (var i = 0; i < ladder.Lines.Count; i++)
         {
             var y = 6 + (i + 1) * LegendMm;

@@ -7,6 +7,7 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
 {
     private const double RowMm = 5.6;
     private const double SizeMm = 3.3;
+    private const double LeastTurnDeg = 16;
 
     private sealed record Row(string Words, Action<PaperPoint> Sample);
 
@@ -32,16 +33,20 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
         canvas.Arrow(foot, up, 0.6, 3.6, Ink.Line);
         canvas.Centred(new(up.X, up.Y - 2.4), "true N", 3.2, strong: true);
         if (plan.Siting.Compass is not { Usable: true, DeclinationDeg: { } declination }) return;
+        // A few degrees would draw both arrows as one: the small turn is drawn wider, and the words say so.
         var east = declination >= 0;
-        canvas.Arrow(foot, Polar.From(foot, declination, 11), 0.4, 2.6, Ink.Faint);
-        // The words stand on the side to which the needle turns; beside the foot they never touch the long arrow.
-        canvas.Text(new(new(east ? foot.X + 3.5 : foot.X - 3.5, foot.Y - 7), "compass N", 3.2, Ink.Line, Anchor.Start));
-        canvas.Text(new(new(foot.X + 3.5, foot.Y - 3), UnitPrinter.Angle(Math.Abs(declination)) + (east ? " east" : " west"), 3.2));
+        var wider = Math.Abs(declination) < LeastTurnDeg;
+        var tip = Polar.From(foot, wider ? east ? LeastTurnDeg : -LeastTurnDeg : declination, 11.5);
+        canvas.Arrow(foot, tip, 0.4, 2.6, Ink.Line);
+        string[] words = ["compass N", UnitPrinter.Angle(Math.Abs(declination)) + (east ? " east" : " west"), wider ? "(drawn wider)" : ""];
+        for (var i = 0; i < words.Length; i++)
+            if (words[i].Length > 0) canvas.Text(new(new(Math.Max(foot.X, tip.X) + 2.5, foot.Y - 9 + 4.2 * i), words[i], 3.2));
     }
 
     private List<Row> Rows()
     {
         var rows = new List<Row>();
+        rows.Add(new("aim", Aim));
         if (ring.Compass) rows.Add(new("outer ring true, inner compass", Rings));
         if (plan.Siting.Sites.Any(s => s.AnyWanted)) rows.Add(new("site with a wanted station", at => Site(at, PinKind.WantedSite)));
         if (plan.Siting.Sites.Any(s => !s.AnyWanted)) rows.Add(new("other site", at => Site(at, PinKind.OtherSite)));
@@ -50,6 +55,12 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
         if (plan.Siting.Landmark is not null) rows.Add(new("landmark", at => PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + 4, at.Y), "", 0)));
         if (FieldPainter.Scale(plan, ring) is { } scale) rows.Add(new("", at => ScaleBar.Draw(canvas, at, scale, 18, plan.Job)));
         return rows;
+    }
+
+    private void Aim(PaperPoint at)
+    {
+        canvas.Arrow(at, new(at.X + 5, at.Y), 1.2, 3.2, Ink.Accent);
+        PinPainter.Mark(canvas, PinKind.Aim, new(at.X + 8, at.Y), "", 90);
     }
 
     private void Rings(PaperPoint at)

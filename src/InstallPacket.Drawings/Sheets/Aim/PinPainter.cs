@@ -11,7 +11,7 @@ internal sealed class PinPainter(SheetCanvas canvas, RingGeometry ring, double s
         for (var i = 0; i < pins.Count; i++)
         {
             var ink = pins[i].Kind == PinKind.Obstruction ? Ink.Warning : Ink.Line;
-            canvas.Line(new(ink, 0.35), ring.At(pins[i].BearingDeg, ring.Outer), ring.At(pins[i].BearingDeg, ring.Outer + 1.3), ring.At(spread[i], ring.Pins));
+            canvas.Line(new(ink, 0.35), ring.At(pins[i].BearingDeg, ring.Outer), ring.At(pins[i].BearingDeg, ring.Outer + RingGeometry.TickMm), ring.At(spread[i], ring.Pins));
             Mark(canvas, pins[i].Kind, ring.At(spread[i], ring.Pins), pins[i].Sign, spread[i]);
         }
         foreach (var label in labels) Words(label, pins[label.Pin].Kind, tops[label.Pin]);

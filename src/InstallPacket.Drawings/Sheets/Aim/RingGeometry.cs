@@ -6,28 +6,28 @@ namespace InstallPacket.Drawings;
 internal sealed record RingGeometry(PaperPoint Centre, bool Compass)
 {
     /// <summary>Depth of a ring of numbers.</summary>
-    public const double BandMm = 6.2;
+    public const double BandMm = 6.8;
 
-    /// <summary>The ring of true degrees.</summary>
+    /// <summary>Length of the longer ticks.</summary>
+    public const double TickMm = 1.7;
+
+    /// <summary>The circle of true degrees; its ticks point outwards to the marks.</summary>
     public double Outer { get; } = 48;
 
-    /// <summary>The ring of compass degrees, when there is one.</summary>
-    public double Magnetic => Outer - BandMm;
-
-    /// <summary>The open field within the rings.</summary>
+    /// <summary>The open field within; its edge is the circle of compass degrees, when there is one, with ticks inwards.</summary>
     public double Field => Outer - (Compass ? 2 : 1) * BandMm;
 
     /// <summary>The middle of the arcs of obstructions.</summary>
-    public double Obstruction => Field - 2;
+    public double Obstruction => Field - TickMm - 1.8;
 
     /// <summary>How far the house may reach.</summary>
-    public double House => Field - 5;
+    public double House => Field - 6.5;
 
     /// <summary>The circle on which the marks stand that leaders start from.</summary>
-    public double Pins => Outer + 5;
+    public double Pins => Outer + 5.6;
 
     /// <summary>Leaders that must round the ring keep to this circle.</summary>
-    public double Lane => Outer + 8.4;
+    public double Lane => Outer + 8.8;
 
     public PaperPoint At(double bearingDeg, double radius) => Polar.From(Centre, bearingDeg, radius);
 }

@@ -15,7 +15,10 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
             canvas.Area(new(Ink.Line, 0.5), Fill.Tint, corners);
             labels.Avoid([.. corners, corners[0]]);
         }
-        if (AimLine(view) is { } aim) labels.Avoid(aim.From, aim.To);
+        if (AimLine(view) is not { } aim) return;
+        labels.Avoid(aim.From, aim.To);
+        // Badges may lie on lines, but not on the head of this arrow.
+        labels.Reserve(PaperBox.Around(new((aim.From.X + 3 * aim.To.X) / 4, (aim.From.Y + 3 * aim.To.Y) / 4), 1.8, 1.8));
     }
 
     /// <summary>The arrow of the aim, drawn over the runs.</summary>

@@ -15,8 +15,8 @@ namespace InstallPacket.Drawings;
 internal sealed record RouteScale(double MmPerMetre, double LeftM, double BottomM, double RightM, double TopM, double LowestM, double HighestM)
 {
     private const double WidthMm = 132;
-    private const double PlanMm = 78;
-    private const double ElevationMm = 72;
+    private const double PlanMm = 70;
+    private const double ElevationMm = 64;
 
     public static RouteScale Of(RoutingPlan r)
     {
