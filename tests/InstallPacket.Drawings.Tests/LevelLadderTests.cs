@@ -17,13 +17,13 @@ public class LevelLadderTests
         var plan = Demo.Plan("alder-lane");
         var ladder = plan.Cabling.Ladder!;
         var sheet = LevelLadderSheet.Draw(plan, Demo.Measure)!;
-        // Two labels of the axis give the scale, independently of the code that drew the lines.
-        var (zero, twenty) = (sheet.Caption("0").Middle().Y, sheet.Caption("20").Middle().Y);
+        // Two lines of the grid, found by their labels, give the scale, independently of the code that drew the steps.
+        var (zero, twenty) = (GridAt(sheet, "0"), GridAt(sheet, "20"));
         var weakest = sheet.Lines(Ink.Accent, 1.1).Single(l => l.Points.Count == 2 * ladder.Lines[1].Steps.Count);
         for (var i = 0; i < ladder.Lines[1].Steps.Count; i++)
         {
             var level = UnitPrinter.Of(plan.Job).LevelIn(ladder.Lines[1].Steps[i].LevelDbm);
-            Assert.Equal(level, (weakest.Points[2 * i].Y - zero) / (twenty - zero) * 20, 1);
+            Assert.Equal(level, (weakest.Points[2 * i].Y - zero) / (twenty - zero) * 20, 6);
         }
     }
 
@@ -65,4 +65,7 @@ public class LevelLadderTests
         Assert.Equal("", sheet.Faults());
         Assert.DoesNotContain(sheet.Captions(), c => c.Text.StartsWith("strongest", StringComparison.Ordinal));
     }
+
+    private static double GridAt(Drawing sheet, string label) => sheet.Lines(Ink.Faint, 0.15).Where(l => l.Points[0].Y == l.Points[1].Y)
+        .MinBy(l => Math.Abs(l.Points[0].Y - sheet.Caption(label).Middle().Y))!.Points[0].Y;
 }

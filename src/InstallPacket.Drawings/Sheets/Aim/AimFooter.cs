@@ -50,7 +50,7 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
         if (ring.Compass) rows.Add(new("outer ring true, inner compass", Rings));
         if (plan.Siting.Sites.Any(s => s.AnyWanted)) rows.Add(new("site with a wanted station", at => Site(at, PinKind.WantedSite)));
         if (plan.Siting.Sites.Any(s => !s.AnyWanted)) rows.Add(new("other site", at => Site(at, PinKind.OtherSite)));
-        rows.Add(new("half-power lobe", Lobe));
+        if (FieldPainter.HasLobe(plan)) rows.Add(new("half-power lobe", Lobe));
         if (plan.Siting.Obstructions.Count > 0) rows.Add(new("stands in the way", Obstruction));
         if (plan.Siting.Landmark is not null) rows.Add(new("landmark", at => PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + 4, at.Y), "", 0)));
         if (FieldPainter.Scale(plan, ring) is { } scale) rows.Add(new("", at => ScaleBar.Draw(canvas, at, scale, 18, plan.Job)));

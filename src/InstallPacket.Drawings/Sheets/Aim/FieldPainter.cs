@@ -5,13 +5,19 @@ namespace InstallPacket.Drawings;
 /// <summary>Draws what lies within the ring: lobe, house, sight lines, obstructions, aim.</summary>
 internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan plan)
 {
+    // A hut of a hand's breadth is a slip of the author; it must not blow up the scale bar.
+    private const double LargestScale = 20;
+
     /// <summary>Millimetres on the card for a metre of the house; null when there is no house.</summary>
     public static double? Scale(Plan plan, RingGeometry ring)
     {
         if (plan.Routing.Outline.Count == 0 || HousePlace.Antenna(plan) is not { } antenna) return null;
         var farthest = plan.Routing.Outline.Max(c => Math.Sqrt(Square(c.RightM - antenna.RightM) + Square(c.UpM - antenna.UpM)));
-        return farthest > 0 ? ring.House / farthest : null;
+        return farthest > 0 ? Math.Min(LargestScale, ring.House / farthest) : null;
     }
+
+    /// <summary>Whether the antenna has a lobe to draw; one that hears all round has none.</summary>
+    public static bool HasLobe(Plan plan) => plan.Reception.Aim.BeamwidthDeg is > 0 and < 360;
 
     public void Draw()
     {
@@ -28,8 +34,8 @@ internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan p
 
     private void Lobe()
     {
+        if (!HasLobe(plan)) return;
         var (aim, width) = (plan.Reception.Aim.TrueDeg, plan.Reception.Aim.BeamwidthDeg);
-        if (width is not (> 0 and < 360)) return;
         canvas.Area(new(Ink.Accent, 0.3, Dash.Dashed), Fill.Tint, [ring.Centre, .. Polar.Arc(ring.Centre, ring.Field, aim - width / 2, width)]);
     }
 

@@ -40,41 +40,9 @@ internal static class RingLabels
         foreach (var side in labels.GroupBy(l => l.Right))
         {
             var column = side.OrderBy(l => l.Ideal).ThenBy(l => l.Pin).ToArray();
-            var edges = Stack(column, top, bottom);
+            var edges = ColumnStack.Tops([.. column.Select(l => (l.Ideal, l.Height))], GapMm, top, bottom);
             for (var i = 0; i < column.Length; i++) tops[column[i].Pin] = edges[i];
         }
         return tops;
     }
-
-    // Labels that would touch form a block; a block stands where its labels' wishes average out, and blocks that meet are joined.
-    private static double[] Stack(RingLabel[] column, double top, double bottom)
-    {
-        var blocks = new List<(int Count, double WishSum, double Height)>();
-        foreach (var label in column)
-        {
-            var block = (Count: 1, WishSum: label.Ideal - label.Height / 2, Height: label.Height + GapMm);
-            while (blocks.Count > 0 && Top(blocks[^1], top, bottom) + blocks[^1].Height > Top(block, top, bottom))
-            {
-                var above = blocks[^1];
-                blocks.RemoveAt(blocks.Count - 1);
-                block = (above.Count + block.Count, above.WishSum + block.WishSum - block.Count * above.Height, above.Height + block.Height);
-            }
-            blocks.Add(block);
-        }
-        var edges = new double[column.Length];
-        var next = 0;
-        foreach (var block in blocks)
-        {
-            var at = Top(block, top, bottom);
-            for (var i = 0; i < block.Count; i++, next++)
-            {
-                edges[next] = at;
-                at += column[next].Height + GapMm;
-            }
-        }
-        return edges;
-    }
-
-    private static double Top((int Count, double WishSum, double Height) block, double top, double bottom) =>
-        Math.Max(top, Math.Min(block.WishSum / block.Count, bottom - block.Height));
 }

@@ -9,7 +9,10 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     private const double SameDb = 0.1;
     private const double SizeMm = 3;
 
+    private const double AsideMm = 3.2;
+
     private readonly List<PaperBox> _labels = [];
+    private readonly List<(double Y, Caption Caption)> _asides = [];
 
     /// <summary>How a channel is drawn: the weakest is what the plan is about.</summary>
     public static Pen Pen(string role) => role == "weakest" ? new(Ink.Accent, 1.1, Dash.Dashed) : new(Ink.Line, 0.6);
@@ -25,6 +28,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
             End(line);
         }
         if (ladder.Lines.FirstOrDefault(l => l.Role == "weakest") is { } weakest) Margin(weakest);
+        Asides();
     }
 
     private double Y(LadderStep step) => scale.Y(print.LevelIn(step.LevelDbm));
@@ -49,7 +53,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
         var box = PaperBox.Of(caption, canvas.Measure);
         _labels.Add(box);
         // The grid must not run through a figure: it would read as a minus sign.
-        canvas.Box(box.Grow(0.2), new(Ink.Paper, 0), Fill.Paper);
+        canvas.Box(new(box.Left - 0.9, box.Top - 0.1, box.Right + 0.9, box.Bottom + 0.1), new(Ink.Paper, 0), Fill.Paper);
         canvas.Text(caption);
     }
 
@@ -59,14 +63,15 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
         Aside(Y(last), print.Level(last.LevelDbm), strong: line.Role == "weakest");
     }
 
-    // Words right of the chart, moved down where two levels lie close.
-    private void Aside(double y, string text, bool strong = false, Ink ink = Ink.Line)
+    private void Aside(double y, string text, bool strong = false, Ink ink = Ink.Line) =>
+        _asides.Add((y, new(new(scale.Field.Right + 9, 0), text, AsideMm, ink, Anchor.Start, strong)));
+
+    // Words right of the chart, in the order of their heights; those that lie close make room for each other.
+    private void Asides()
     {
-        var caption = new Caption(new(scale.Field.Right + 9, y + 1.1), text, 3.2, ink, Anchor.Start, strong);
-        for (var tries = 0; tries < 12 && _labels.Any(PaperBox.Of(caption, canvas.Measure).Grow(0.2).Overlaps); tries++)
-            caption = caption with { At = caption.At with { Y = caption.At.Y + 1 } };
-        _labels.Add(PaperBox.Of(caption, canvas.Measure));
-        canvas.Text(caption);
+        var sorted = _asides.OrderBy(a => a.Y).ToArray();
+        var tops = ColumnStack.Tops([.. sorted.Select(a => (a.Y, AsideMm))], 0.6, scale.Field.Top, scale.Field.Bottom + 1);
+        for (var i = 0; i < sorted.Length; i++) canvas.Text(sorted[i].Caption with { At = new(sorted[i].Caption.At.X, tops[i] + 0.85 * AsideMm) });
     }
 
     private void Margin(LadderLine weakest)
