@@ -36,7 +36,7 @@ internal sealed class BadJobEdit(string folder)
             case "replace": _old = text; break;
             case "with": Replace(text); break;
             case "append": Append(text); break;
-            case "bytes": File.WriteAllBytes(Full, [.. File.ReadAllBytes(Full), .. Convert.FromHexString(text)]); break;
+            case "bytes": File.WriteAllBytes(Full, [.. File.ReadAllBytes(Full), .. Convert.FromHexString(text.Replace(" ", "", StringComparison.Ordinal))]); break;
             case "delete": File.Delete(Full); break;
             case "create": File.WriteAllText(Full, ""); break;
             case "link": File.Delete(Full); File.CreateSymbolicLink(Full, text); break;
