@@ -64,7 +64,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         {
             if (!StationRules.Complete(entry.Group)) continue;
             var station = SectionBinder.Transmitter(entry);
-            StationRules.Check(station, findings);
+            StationRules.Check(station, entry.Group, findings);
             stations.RemoveAll(s => s.Id == station.Id);
             stations.Add(station);
         }

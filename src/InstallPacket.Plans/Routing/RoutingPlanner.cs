@@ -69,7 +69,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         {
             findings.Add(Severity.Stop, "drip-loop-too-tight", run.DripDepth.At,
                 $"the drip loops of run {run.Id} are {print.Small(depth)} deep, and {run.Cable.Id} bends to {print.Small(radius)} at least",
-                "a loop is at least as deep as the bend radius (geometry)", $"make drip-depth {print.Small(Math.Ceiling(radius * 100) / 100)} or more");
+                "a loop is at least as deep as the bend radius (geometry)", $"make drip-depth {(job.Units == UnitFamily.Us ? print.AtLeast(radius) : print.Small(Math.Ceiling((radius * 100) - 1e-6) / 100))} or more");
             return 0;
         }
         if (depth < LeastDripM)
