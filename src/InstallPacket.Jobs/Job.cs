@@ -105,11 +105,19 @@ public sealed record ReceptionSection(
     Sourced<Bearing>? Aim,
     Gain Reserve,
     Gain Multipath,
-    SourceSpan At);
+    SourceSpan At)
+{
+    /// <summary>Where <c>want</c> is written.</summary>
+    public SourceSpan WantAt { get; init; } = At;
+}
 
 /// <summary>The chain.</summary>
 public sealed record CablingSection(
-    Part Receiver, Part FlyCable, double ColdC, double HotC, IReadOnlyList<Element> Chain, SourceSpan At);
+    Part Receiver, Part FlyCable, double ColdC, double HotC, IReadOnlyList<Element> Chain, SourceSpan At)
+{
+    /// <summary>Where <c>chain</c> is written.</summary>
+    public SourceSpan ChainAt { get; init; } = At;
+}
 
 /// <summary>One part in its place in the chain.</summary>
 /// <param name="Id">Its name in the job.</param>
@@ -123,7 +131,17 @@ public sealed record CablingSection(
 /// <param name="FlyLead">Lead from outlet to receiver.</param>
 /// <param name="At">Where it is written.</param>
 public sealed record Element(
-    string Id, Part Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead, SourceSpan At);
+    string Id, Part Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead, SourceSpan At)
+{
+    /// <summary>Where <c>from</c> is written.</summary>
+    public SourceSpan FromAt { get; init; } = At;
+
+    /// <summary>Where <c>run</c> is written.</summary>
+    public SourceSpan RunAt { get; init; } = At;
+
+    /// <summary>Where <c>setting</c> is written.</summary>
+    public SourceSpan SettingAt { get; init; } = At;
+}
 
 /// <summary>The route.</summary>
 /// <param name="PlanUpDeg">True bearing of the plan's upward axis [deg].</param>
@@ -143,19 +161,34 @@ public sealed record HousePoint(string Name, double RightM, double UpM, double H
 /// <summary>A cable run.</summary>
 public sealed record Run(
     string Id, Part Cable, IReadOnlyList<string> Path, string Way, IReadOnlyList<string> DripLoops, Sourced<Length> DripDepth,
-    Length ServiceLoop, string? Note, SourceSpan At);
+    Length ServiceLoop, string? Note, SourceSpan At)
+{
+    /// <summary>Where <c>path</c> is written.</summary>
+    public SourceSpan PathAt { get; init; } = At;
+
+    /// <summary>Where <c>drip-loops</c> is written.</summary>
+    public SourceSpan DripLoopsAt { get; init; } = At;
+}
 
 /// <summary>The mount.</summary>
 public sealed record MountingSection(
     string Kind, Part Mount, Part Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings, double? RoofPitchDeg,
-    Length WorkHeight, string Access, SourceSpan At);
+    Length WorkHeight, string Access, SourceSpan At)
+{
+    /// <summary>Where <c>free-length</c> is written.</summary>
+    public SourceSpan FreeLengthAt { get; init; } = At;
+}
 
 /// <summary>A kind of fixing and how many.</summary>
 public sealed record Fixing(Part Part, int Count, Length? Pilot, string Into);
 
 /// <summary>The bonding.</summary>
 public sealed record BondingSection(
-    string Connection, Part Conductor, Length MastLength, Length ShieldLength, string By, string? Note, SourceSpan At);
+    string Connection, Part Conductor, Length MastLength, Length ShieldLength, string By, string? Note, SourceSpan At)
+{
+    /// <summary>Where <c>shield-length</c> is written.</summary>
+    public SourceSpan ShieldLengthAt { get; init; } = At;
+}
 
 /// <summary>A part that no other section asks for.</summary>
 public sealed record ExtraPart(Part Part, int Count, string For);

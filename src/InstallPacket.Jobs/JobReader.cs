@@ -38,8 +38,9 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) return null;
         var checker = new NodeChecker(findings);
         var group = checker.Group(root, KeyCatalogue.Job, "");
-        var stations = Stations(id, group.Group("reception"), findings);
-        new NameResolver(parts, stations, group, findings).Resolve(checker.Uses);
+        var (stations, complete) = Stations(id, group.Group("reception"), findings);
+        string[]? names = complete ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault("reception.transmitters") ?? []] : null;
+        new NameResolver(parts, names, group, checker.Defined, findings).Resolve(checker.Uses);
         if (findings.AnyStop) return null;
         var job = Bind(id, path, group, stations);
         ChainRules.Check(job.Cabling, findings);
@@ -47,24 +48,27 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         return job;
     }
 
-    private List<Station> Stations(string id, CheckedGroup? reception, FindingList findings)
+    // Not complete when a list is named that could not be read: then nobody knows which names it holds.
+    private (List<Station> Stations, bool Complete) Stations(string id, CheckedGroup? reception, FindingList findings)
     {
         var stations = new List<Station>();
-        if (reception is null) return stations;
-        if (reception.Maybe<string>("stations") is { } list && SharedPath.Resolve(files, id, list, findings) is { } path)
+        if (reception is null) return (stations, false);
+        var list = reception.Maybe<string>("stations");
+        if (list is { } name && SharedPath.Resolve(files, id, name, findings) is { } path)
         {
             var file = files.Read(path, FileBounds.StationBytes);
-            if (FileGate.Allows(file, FileBounds.StationBytes, list.At, findings)) stations.AddRange(StationListReader.Read(file, findings));
+            if (FileGate.Allows(file, FileBounds.StationBytes, name.At, findings)) stations.AddRange(StationListReader.Read(file, findings));
         }
+        var complete = list is null || stations.Count > 0;
         foreach (var entry in reception.Entries("transmitters"))
         {
             if (!StationRules.Complete(entry.Group)) continue;
             var station = SectionBinder.Transmitter(entry);
-            StationRules.Check(station, findings);
+            StationRules.Check(station, entry.Group, findings);
             stations.RemoveAll(s => s.Id == station.Id);
             stations.Add(station);
         }
-        return stations;
+        return (stations, complete);
     }
 
     private Job Bind(string id, string path, CheckedGroup g, List<Station> stations)

@@ -18,11 +18,7 @@ internal sealed class FindingPrinter(IJobFiles files, string prefix)
         foreach (var f in findings)
         {
             to.WriteLine($"{prefix}{f.At}: {Word(f.Severity)} {f.Id}: {Safe(f.Found)}");
-            if (f.At.Line > 0 && Line(f.At) is { } line)
-            {
-                to.WriteLine($"{f.At.Line,6} | {line}");
-                to.WriteLine($"       | {new string(' ', Math.Clamp(f.At.Column - 1, 0, MostCharacters))}^");
-            }
+            if (f.At.Line > 0 && Line(f.At) is { } line) PrintLine(to, f.At, line);
             if (f.Limit.Length > 0) to.WriteLine($"       limit: {Safe(f.Limit)}");
             to.WriteLine($"       do: {Safe(f.Remedy)}");
         }
@@ -30,13 +26,22 @@ internal sealed class FindingPrinter(IJobFiles files, string prefix)
 
     public static string Word(Severity severity) => severity switch { Severity.Stop => "stop", Severity.Caution => "caution", _ => "note" };
 
+    // Of a long line, the part around the place is shown.
+    private static void PrintLine(TextWriter to, SourceSpan at, string line)
+    {
+        var column = Math.Clamp(at.Column - 1, 0, line.Length);
+        var from = column < MostCharacters ? 0 : column - MostCharacters / 2;
+        var lead = from > 0 ? "... " : "";
+        to.WriteLine($"{at.Line,6} | {lead}{line.Substring(from, Math.Min(MostCharacters, line.Length - from))}");
+        to.WriteLine($"       | {new string(' ', lead.Length + column - from)}^");
+    }
+
     private string? Line(SourceSpan at)
     {
         if (!_lines.TryGetValue(at.File, out var lines))
             _lines[at.File] = lines = files.Read(at.File, 16 * 1024 * 1024).Text.Split('\n');
         if (at.Line > lines.Length) return null;
-        var line = Safe(lines[at.Line - 1]);
-        return line.Length > MostCharacters ? line[..MostCharacters] : line;
+        return Safe(lines[at.Line - 1]);
     }
 
     // Control characters of a hostile file must not reach the terminal.

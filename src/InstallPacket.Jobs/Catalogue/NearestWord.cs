@@ -3,12 +3,15 @@ namespace InstallPacket.Jobs.Catalogue;
 /// <summary>Finds the word that a writer most likely meant.</summary>
 internal static class NearestWord
 {
-    /// <summary>A phrase such as <c>did you mean `height`? </c>, or nothing when no word is near.</summary>
-    public static string Hint(string written, IEnumerable<string> known)
+    /// <summary>A phrase such as <c>did you mean `height`? If not: </c>, or nothing when no word is near.</summary>
+    public static string Hint(string written, IEnumerable<string> known) => Of(written, known) is { } word ? $"did you mean `{word}`? If not: " : "";
+
+    /// <summary>The word that is near, or null. One or two letters are near to nothing but themselves in the other case.</summary>
+    public static string? Of(string written, IEnumerable<string> known)
     {
         var best = known.Select(k => (Word: k, Distance: Distance(written, k)))
             .OrderBy(p => p.Distance).ThenBy(p => p.Word, StringComparer.Ordinal).FirstOrDefault();
-        return best.Word is not null && best.Distance <= Math.Max(1, written.Length / 3) ? $"did you mean `{best.Word}`? " : "";
+        return best.Word is not null && best.Distance <= (written.Length < 3 ? 0 : Math.Max(1, written.Length / 3)) ? best.Word : null;
     }
 
     // Edits (insert, drop, change, swap of neighbours) that turn one word into the other, ignoring case.

@@ -9,10 +9,10 @@ internal static class ChainRules
         CheckPorts(cabling, findings);
         CheckReach(cabling, findings);
         foreach (var e in cabling.Chain.Where(e => e.Part.Kind is "cable" or "receiver" or "connector" or "mount" or "mast" or "fixing" or "bonding" or "sundry"))
-            findings.Add(Severity.Stop, "part-unfit", e.At, $"cabling.chain.{e.Id} is a {e.Part.Kind}", "a part that a signal passes, from the antenna to the outlets",
-                "cables are named by `routing.runs`, receivers by `cabling.receiver`");
+            findings.Add(Severity.Stop, "part-unfit", e.At, $"cabling.chain.{e.Id} is a part of the kind {e.Part.Kind}", "a part that a signal passes, from the antenna to the outlets",
+                "take it out of the chain; cables are named by `routing.runs`, the receiver by `cabling.receiver`");
         if (!cabling.Chain.Any(e => e.Part.Kind == "outlet"))
-            findings.Add(Severity.Stop, "outlet-missing", cabling.At, "the chain has no outlet", "at least one part of the kind outlet", "add an outlet; a set on a bare cable counts as one");
+            findings.Add(Severity.Stop, "outlet-missing", cabling.ChainAt, "the chain has no outlet", "at least one part of the kind outlet", "add an outlet; a set on a bare cable counts as one");
     }
 
     private static void CheckRoot(CablingSection cabling, FindingList findings)
@@ -21,32 +21,38 @@ internal static class ChainRules
         foreach (var e in roots.Where(e => e.Part.Kind != "antenna"))
             findings.Add(Severity.Stop, "chain-unfed", e.At, $"cabling.chain.{e.Id} ({e.Part.Kind}) has no `from`", "only the antenna has none", "say which element feeds it");
         foreach (var e in cabling.Chain.Where(e => e.Part.Kind == "antenna" && e.From is not null))
-            findings.Add(Severity.Stop, "chain-antenna-fed", e.At, $"cabling.chain.{e.Id} is an antenna with a `from`", "an antenna is the root of the chain", "remove `from`");
+            findings.Add(Severity.Stop, "chain-antenna-fed", e.FromAt, $"cabling.chain.{e.Id} is an antenna with a `from`", "an antenna is the root of the chain", "remove `from`");
         if (roots.Count(e => e.Part.Kind == "antenna") != 1)
-            findings.Add(Severity.Stop, "chain-antenna-count", cabling.At, $"the chain has {roots.Count(e => e.Part.Kind == "antenna")} antennas",
-                "exactly one antenna at the root", "keep one antenna");
+            findings.Add(Severity.Stop, "chain-antenna-count", cabling.ChainAt, $"{roots.Count(e => e.Part.Kind == "antenna")} antennas stand at the root of the chain",
+                "exactly one antenna without `from`", "keep one antenna; a second one needs a job of its own");
     }
 
     private static void CheckPorts(CablingSection cabling, FindingList findings)
     {
         foreach (var port in cabling.Chain.Where(e => e.From is not null).GroupBy(e => (e.From, e.FromPort)).Where(g => g.Count() > 1))
             foreach (var e in port.Skip(1))
-                findings.Add(Severity.Stop, "port-used-twice", e.At, $"cabling.chain.{e.Id} uses output {e.FromPort} of `{e.From}`, which feeds `{port.First().Id}` already",
+                findings.Add(Severity.Stop, "port-used-twice", e.FromAt, $"cabling.chain.{e.Id} uses output {e.FromPort} of `{e.From}`, which feeds `{port.First().Id}` already",
                     "one cable on each output", "take another output, or add a splitter");
     }
 
-    // From every element the way back must end at the antenna; a ring never does.
+    // From every element the way back must end at the antenna. A ring is reported once, at its first element in the file.
     private static void CheckReach(CablingSection cabling, FindingList findings)
     {
         var byId = cabling.Chain.ToDictionary(e => e.Id, StringComparer.Ordinal);
-        foreach (var e in cabling.Chain)
+        var reported = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var e in cabling.Chain.Where(e => !reported.Contains(e.Id)))
         {
-            var steps = 0;
-            var at = e;
-            while (at.From is not null && byId.TryGetValue(at.From, out var before) && steps++ <= byId.Count) at = before;
-            if (steps > byId.Count)
-                findings.Add(Severity.Stop, "chain-ring", e.At, $"following `from` from cabling.chain.{e.Id} runs in a ring", "every way back ends at the antenna",
-                    "correct the `from` that closes the ring");
+            var ring = new List<string> { e.Id };
+            var at = e.From;
+            while (at is not null && at != e.Id && ring.Count <= byId.Count)
+            {
+                ring.Add(at);
+                at = byId[at].From;
+            }
+            if (at != e.Id) continue;
+            reported.UnionWith(ring);
+            findings.Add(Severity.Stop, "chain-ring", e.FromAt, $"the chain runs in a ring: {string.Join(" is fed by ", ring)} is fed by {e.Id}", "every way back ends at the antenna",
+                "correct the `from` that closes the ring");
         }
     }
 }

@@ -12,6 +12,9 @@ internal sealed class CheckedGroup(SourceSpan at)
 
     public bool Has(string key) => _values.ContainsKey(key);
 
+    /// <summary>Where the value of a key stands; the group when the key is absent.</summary>
+    public SourceSpan Place(string key) => _values.TryGetValue(key, out var v) ? v.At : At;
+
     /// <summary>A value that the catalogue requires or gives a default for.</summary>
     public Sourced<T> Get<T>(string key) => _values.TryGetValue(key, out var v)
         ? new((T)v.Value, v.At)

@@ -8,13 +8,14 @@ internal static class JobRules
         CheckDuplicateWants(job.Reception, findings);
         CheckRuns(job, findings);
         foreach (var e in job.Cabling.Chain.Where(e => e.Setting is not null && !e.Part.IsAmplifier))
-            findings.Add(Severity.Stop, "setting-without-amplifier", e.At, $"cabling.chain.{e.Id} has a `setting` and is a {e.Part.Kind}", "only amplifiers have a gain to set", "remove `setting`");
+            findings.Add(Severity.Stop, "setting-without-amplifier", e.SettingAt, $"cabling.chain.{e.Id} has a `setting` and is a part of the kind {e.Part.Kind}", "only amplifiers have a gain to set", "remove `setting`");
     }
 
     private static void CheckDuplicateWants(ReceptionSection reception, FindingList findings)
     {
         foreach (var twice in reception.Want.GroupBy(w => w.Value, StringComparer.Ordinal).Where(g => g.Count() > 1))
-            findings.Add(Severity.Stop, "duplicate-want", twice.Last().At, $"reception.want names `{twice.Key}` twice", "each station once", "remove one");
+            foreach (var again in twice.Skip(1))
+                findings.Add(Severity.Stop, "duplicate-want", again.At, $"reception.want names `{twice.Key}` again", "each station once", "remove one");
     }
 
     private static void CheckRuns(Job job, FindingList findings)
@@ -22,7 +23,7 @@ internal static class JobRules
         foreach (var run in job.Routing.Runs)
         {
             foreach (var loop in run.DripLoops.Where(p => !run.Path.Contains(p)))
-                findings.Add(Severity.Stop, "drip-loop-off-path", run.At, $"routing.runs.{run.Id} has a drip loop at `{loop}`, which is not on its path",
+                findings.Add(Severity.Stop, "drip-loop-off-path", run.DripLoopsAt, $"routing.runs.{run.Id} has a drip loop at `{loop}`, which is not on its path",
                     "a drip loop hangs before a point of the path", "name a point of the path: " + string.Join(", ", run.Path));
             if (job.Cabling.Chain.Count(e => e.Run == run.Id) > 1)
                 findings.Add(Severity.Stop, "run-used-twice", run.At, $"routing.runs.{run.Id} is used by " + string.Join(" and ", job.Cabling.Chain.Where(e => e.Run == run.Id).Select(e => e.Id)),
@@ -39,7 +40,7 @@ internal static class JobRules
         var path = job.Routing.Runs.First(r => r.Id == e.Run).Path;
         var from = job.Cabling.Chain.First(f => f.Id == e.From);
         if (path[0] != from.Point || path[^1] != e.Point)
-            findings.Add(Severity.Stop, "run-ends-elsewhere", e.At, $"run {e.Run} leads from `{path[0]}` to `{path[^1]}`, but brings the signal from {from.Id} at `{from.Point}` to {e.Id} at `{e.Point}`",
+            findings.Add(Severity.Stop, "run-ends-elsewhere", e.RunAt, $"run {e.Run} leads from `{path[0]}` to `{path[^1]}`, but brings the signal from {from.Id} at `{from.Point}` to {e.Id} at `{e.Point}`",
                 "a run starts where the feeding element sits and ends where the fed one sits", "correct the path, or the `at` of one of the elements");
     }
 }

@@ -5,10 +5,14 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Jobs.Reading;
 
 /// <summary>Looks up every name that a job uses: parts, points, runs, stations, elements of the chain.</summary>
-internal sealed class NameResolver(PartLibrary parts, IReadOnlyList<Station> stations, CheckedGroup job, FindingList findings)
+/// <param name="parts">The library.</param>
+/// <param name="stations">The names of stations; null when a list could not be read, and then no station is looked up.</param>
+/// <param name="job">The job as checked.</param>
+/// <param name="defined">The names written into each map of the job; a map that is not there at all has a finding already.</param>
+/// <param name="findings">Receives what does not resolve.</param>
+internal sealed class NameResolver(
+    PartLibrary parts, IReadOnlyList<string>? stations, CheckedGroup job, IReadOnlyDictionary<string, string[]> defined, FindingList findings)
 {
-    private readonly string[] _points = Names(job.Group("routing"), "points");
-    private readonly string[] _runs = Names(job.Group("routing"), "runs");
     private readonly IReadOnlyList<CheckedEntry> _chain = job.Group("cabling")?.Entries("chain") ?? [];
 
     public void Resolve(IEnumerable<UseOfName> uses)
@@ -18,9 +22,9 @@ internal sealed class NameResolver(PartLibrary parts, IReadOnlyList<Station> sta
             switch (use.Kind.Target)
             {
                 case ReferenceTarget.Part: ResolvePart(use); break;
-                case ReferenceTarget.Point: Among(use, _points, "point", "routing.points"); break;
-                case ReferenceTarget.Run: Among(use, _runs, "run", "routing.runs"); break;
-                case ReferenceTarget.Station: Among(use, [.. stations.Select(s => s.Id)], "station", "the station list and reception.transmitters"); break;
+                case ReferenceTarget.Point: Among(use, defined.GetValueOrDefault("routing.points"), "point", "routing.points"); break;
+                case ReferenceTarget.Run: Among(use, defined.GetValueOrDefault("routing.runs"), "run", "routing.runs"); break;
+                case ReferenceTarget.Station: Among(use, stations, "station", "the station list and reception.transmitters"); break;
                 default: ResolveElement(use); break;
             }
         }
@@ -34,11 +38,11 @@ internal sealed class NameResolver(PartLibrary parts, IReadOnlyList<Station> sta
         {
             var near = parts.Parts.Values.Where(p => fits.Length == 0 || fits.Contains(p.Kind)).Select(p => p.Id).Order(StringComparer.Ordinal).ToArray();
             findings.Add(Severity.Stop, "unknown-reference", use.At, $"{use.Path} names the part `{use.Name}`, which is not in the library",
-                "parts are defined in _shared/parts", NearestWord.Hint(use.Name, near) + "Define the part, or name one of: " + string.Join(", ", near.Take(12)));
+                "parts are defined in _shared/parts", NearestWord.Hint(use.Name, near) + "define the part" + OrOneOf(near));
         }
         else if (fits.Length > 0 && !fits.Contains(part.Kind))
-            findings.Add(Severity.Stop, "part-unfit", use.At, $"{use.Path} names `{use.Name}`, which is a {part.Kind}", "expected a part of the kind " + string.Join(" or ", fits),
-                "name a part of that kind");
+            findings.Add(Severity.Stop, "part-unfit", use.At, $"{use.Path} names `{use.Name}`, a part of the kind {part.Kind}", "expected a part of the kind " + string.Join(" or ", fits),
+                "name a part of that kind" + OrOneOf([.. parts.Parts.Values.Where(p => fits.Contains(p.Kind)).Select(p => p.Id).Order(StringComparer.Ordinal)], ": "));
     }
 
     private void ResolveElement(UseOfName use)
@@ -47,25 +51,23 @@ internal sealed class NameResolver(PartLibrary parts, IReadOnlyList<Station> sta
         var entry = _chain.FirstOrDefault(e => e.Name == name);
         if (entry is null)
         {
-            Report(use, name, [.. _chain.Select(e => e.Name)], "element", "cabling.chain");
+            Among(use with { Name = name }, defined.GetValueOrDefault("cabling.chain"), "element", "cabling.chain");
             return;
         }
         var outputs = entry.Group.Maybe<string>("part") is { } partName && parts.Find(partName.Value) is { } part ? part.Outputs : 16;
         if (port < 1 || port > outputs)
-            findings.Add(Severity.Stop, "port-unknown", use.At, $"{use.Path} names output {use.Name[(name.Length + 1)..]} of `{name}`", $"`{name}` has {outputs} outputs",
-                $"write `{name}.1` to `{name}.{outputs}`");
+            findings.Add(Severity.Stop, "port-unknown", use.At, $"{use.Path} names output {use.Name[(name.Length + 1)..]} of `{name}`", outputs == 1 ? $"`{name}` has 1 output" : $"`{name}` has {outputs} outputs",
+                outputs == 1 ? $"write `{name}`" : $"write one of `{name}.1` to `{name}.{outputs}`");
     }
 
-    private void Among(UseOfName use, string[] known, string what, string where)
+    private void Among(UseOfName use, IReadOnlyList<string>? known, string what, string where)
     {
-        if (!known.Contains(use.Name)) Report(use, use.Name, known, what, where);
+        if (known is null || known.Contains(use.Name)) return;
+        findings.Add(Severity.Stop, "unknown-reference", use.At, $"{use.Path} names the {what} `{use.Name}`, which is not defined", $"{what}s are defined in {where}",
+            NearestWord.Hint(use.Name, known) + "define it" + OrOneOf(known));
     }
 
-    private void Report(UseOfName use, string name, string[] known, string what, string where) =>
-        findings.Add(Severity.Stop, "unknown-reference", use.At, $"{use.Path} names the {what} `{name}`, which is not defined", $"{what}s are defined in {where}",
-            NearestWord.Hint(name, known) + $"Define it, or name one of: {string.Join(", ", known.Take(20))}");
-
-    private static string[] Names(CheckedGroup? group, string key) => group is null ? [] : [.. group.Entries(key).Select(e => e.Name)];
+    private static string OrOneOf(IReadOnlyList<string> known, string before = ", or name one of: ") => known.Count == 0 ? "" : before + string.Join(", ", known.Take(20)) + (known.Count > 20 ? " and others" : "");
 }
 
 /// <summary>Element names with a port: <c>S1.2</c>.</summary>

@@ -10,24 +10,28 @@ internal sealed class NodeChecker(FindingList findings)
     /// <summary>Every reference met on the way, to be resolved when all definitions are known.</summary>
     public List<UseOfName> Uses { get; } = [];
 
+    /// <summary>The names written into each map, by its path; also those whose value had a finding, so that a use of them is no second finding.</summary>
+    public Dictionary<string, string[]> Defined { get; } = new(StringComparer.Ordinal);
+
     public CheckedGroup Group(YamlMap map, GroupKind kind, string path)
     {
-        var group = new CheckedGroup(map.At);
+        var group = new CheckedGroup(map.Named);
         var written = map.Entries.ToDictionary(e => e.Key.Value, e => e, StringComparer.Ordinal);
+        var meant = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in map.Entries)
-            if (!kind.Keys.Any(k => k.Name == entry.Key.Value)) ReportUnknown(entry, kind, path);
+            if (!kind.Keys.Any(k => k.Name == entry.Key.Value) && ReportUnknown(entry, kind, path) is { } key) meant.Add(key);
         foreach (var key in kind.Keys)
         {
             if (written.TryGetValue(key.Name, out var entry))
             {
-                if (Value(entry.Value, key.Kind, Join(path, key.Name)) is { } value) group.Set(key.Name, value, entry.Value.At);
+                if (Value(entry.Value, key.Kind, Join(path, key.Name)) is { } value) group.Set(key.Name, value, entry.Value is YamlMap inner ? inner.Named : entry.Value.At);
             }
             else if (key.Default is not null)
             {
                 var given = new YamlScalar(map.At, key.Default, false);
                 if (Value(given, key.Kind, Join(path, key.Name)) is { } value) group.Set(key.Name, value, map.At);
             }
-            else if (key.Required) ReportMissing(map, key, path);
+            else if (key.Required && !meant.Contains(key.Name)) ReportMissing(map, key, path);
             else if (key.Kind is GroupKind optional && !optional.Keys.Any(k => k.Required))
                 group.Set(key.Name, Group(new YamlMap(map.At, []), optional, Join(path, key.Name)), map.At); // so that its defaults exist
         }
@@ -55,10 +59,11 @@ internal sealed class NodeChecker(FindingList findings)
     private List<CheckedEntry> Map(YamlMap map, MapKind kind, string path)
     {
         var entries = new List<CheckedEntry>();
+        Defined[path] = [.. map.Entries.Select(e => e.Key.Value)];
         foreach (var (key, node) in map.Entries)
         {
             if (!IsName(key.Value))
-                findings.Add(Severity.Stop, "name-unfit", key.At, $"`{key.Value}` is not a fit name for a {kind.What}",
+                findings.Add(Severity.Stop, "name-unfit", key.At, $"`{key.Value}` does not fit as a name under {path}",
                     "letters, digits and hyphens, at most 40 characters, a letter or digit first", "rename it; it is printed on labels and lists");
             else if (Value(node, kind.Item, Join(path, key.Value)) is { } value) entries.Add(new(key.Value, value, key.At));
         }
@@ -97,23 +102,27 @@ internal sealed class NodeChecker(FindingList findings)
     private void CheckCount(YamlNode node, string path, int count, int min, int max)
     {
         if (count < min || count > max)
-            findings.Add(Severity.Stop, "wrong-count", node.At, $"{path} has {count} entries", $"from {min} to {max} entries", "add or remove entries");
+            findings.Add(Severity.Stop, "wrong-count", node.At, $"{path} has {Entries(count)}", $"from {min} to {Entries(max)}", count < min ? "add what is missing" : "remove entries, or split the job");
     }
 
-    private void ReportUnknown(KeyValuePair<YamlScalar, YamlNode> entry, GroupKind kind, string path)
+    // Gives the key that was meant, if one is near: then it is not missing as well.
+    private string? ReportUnknown(KeyValuePair<YamlScalar, YamlNode> entry, GroupKind kind, string path)
     {
         var key = entry.Key;
         var names = kind.Keys.Select(k => k.Name).ToArray();
         findings.Add(Severity.Stop, "unknown-key", key.At, $"{Join(path, key.Value)} is not a key",
-            "keys here: " + string.Join(", ", names), CutText(entry) ? "put the text in quotes: inside `{ }` a comma ends it" : NearestWord.Hint(key.Value, names) + "Rename it or remove it");
+            "keys here: " + string.Join(", ", names), CutText(entry) ? "put the text in quotes: inside `{ }` a comma ends it" : NearestWord.Hint(key.Value, names) + "rename it or remove it");
+        return NearestWord.Of(key.Value, names);
     }
 
     // "{ into: studs, sound wood }" reads as a key "sound wood" without value.
     private static bool CutText(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Key.Value.Contains(' ') && entry.Value is YamlScalar { Value: "", Quoted: false };
 
     private void ReportMissing(YamlMap map, Key key, string path) =>
-        findings.Add(Severity.Stop, "missing-key", map.At, $"{Join(path, key.Name)} is missing",
+        findings.Add(Severity.Stop, "missing-key", map.Named, $"{Join(path, key.Name)} is missing",
             "required: " + key.Meaning, $"add `{key.Name}:` with {ScalarChecker.Expectation(key.Kind)}");
+
+    private static string Entries(int count) => count == 1 ? "1 entry" : $"{count} entries";
 
     private static bool IsName(string name) =>
         name.Length is > 0 and <= 40 && char.IsAsciiLetterOrDigit(name[0]) && name.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');

@@ -40,7 +40,8 @@ internal sealed class ScalarChecker(FindingList findings)
     public static string Expectation(KeyKind kind) => kind switch
     {
         TextKind t => $"text of at most {t.MaxCharacters} characters",
-        WordKind w => "one of " + string.Join(", ", w.Words),
+        WordKind w => "one of: " + string.Join(", ", w.Words),
+        IntegerKind i when i.Min == i.Max => $"the number {i.Min}",
         IntegerKind i => $"a whole number from {i.Min} to {i.Max}",
         NumberKind n => string.Create(CultureInfo.InvariantCulture, $"a number from {n.Min} to {n.Max}"),
         QuantityKind q => string.Create(CultureInfo.InvariantCulture, $"a value from {q.Min} to {q.Max} {q.RangeUnit}, in {UnitTable.Names(q.Dimension)}"),
@@ -49,7 +50,7 @@ internal sealed class ScalarChecker(FindingList findings)
         DateKind => "a day as YYYY-MM-DD",
         CoordinateKind c => c.Latitude ? "decimal degrees with N or S, for example `44.9512 N`" : "decimal degrees with E or W, for example `93.1204 W`",
         BearingKind => "a bearing with its north, for example `214 deg true`",
-        ReferenceKind r => "the name of a " + r.Target.ToString().ToLowerInvariant(),
+        ReferenceKind r => r.Target == ReferenceTarget.Element ? "the name of an element" : "the name of a " + r.Target.ToString().ToLowerInvariant(),
         PathKind => "a file name in the job's own folder or in _shared/stations",
         PositionKind p => "lengths in brackets: [" + string.Join(", ", p.Axes) + "]",
         ListKind l => "a list; each item is " + Expectation(l.Item),
@@ -62,7 +63,8 @@ internal sealed class ScalarChecker(FindingList findings)
     {
         var value = scalar.Value.Trim();
         if (value.Length > 0 && value.Length <= kind.MaxCharacters && (scalar.Quoted || value is not ("~" or "null"))) return value;
-        Wrong(scalar, kind, path);
+        var found = value.Length > kind.MaxCharacters ? $"{path} has {value.Length} characters" : value.Length == 0 ? $"{path} is empty" : $"{path} is `{value}`, which YAML reads as nothing";
+        findings.Add(Severity.Stop, "wrong-type", scalar.At, found, "expected " + Expectation(kind), value.Length > kind.MaxCharacters ? "shorten it" : "write the text, in quotes if need be; remove the key if it may be left out");
         return null;
     }
 
@@ -70,7 +72,7 @@ internal sealed class ScalarChecker(FindingList findings)
     {
         if (kind.Words.Contains(scalar.Value)) return scalar.Value;
         findings.Add(Severity.Stop, "unknown-word", scalar.At, $"{path} is `{scalar.Value}`", Expectation(kind),
-            NearestWord.Hint(scalar.Value, kind.Words) + "Use one of the words listed");
+            NearestWord.Hint(scalar.Value, kind.Words) + "use one of the words listed");
         return null;
     }
 
@@ -79,7 +81,7 @@ internal sealed class ScalarChecker(FindingList findings)
         var expected = whole ? Expectation(new IntegerKind((int)min, (int)max)) : Expectation(new NumberKind(min, max));
         if (!Direction.PlainNumber(scalar.Value, out var value) || (whole && value != Math.Floor(value)))
         {
-            findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", "expected " + expected, "write a plain number with a dot");
+            findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", "expected " + expected, whole ? "write digits only, without a unit" : "write a plain number with a dot");
             return null;
         }
         if (value >= min && value <= max) return value;
@@ -99,11 +101,12 @@ internal sealed class ScalarChecker(FindingList findings)
                 return null;
             case UnitProblem.UnitUnknown:
                 findings.Add(Severity.Stop, "unit-unknown", scalar.At, $"{path} is `{scalar.Value}`: the unit `{reading.Unit}` does not fit here", $"units here: {units}",
-                    NearestWord.Hint(reading.Unit, UnitTable.For(dimension).Select(u => u.Name)) + "Write one of the units listed");
+                    NearestWord.Hint(reading.Unit, UnitTable.For(dimension).Select(u => u.Name)) + "write one of the units listed");
                 return null;
             case UnitProblem.NotANumber:
                 findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", $"expected a number with its unit: {units}",
-                    "write for example `4.5 m`, `14 ft 6 in` or `1/4 in`, with the unit that fits");
+                    scalar.Value.Contains(',') ? "write decimals with a dot" : dimension == Dimension.Length ? "write for example `4.5 m`, `14 ft 6 in` or `1/4 in`"
+                        : string.Create(CultureInfo.InvariantCulture, $"write a number, a space and the unit, for example `{Math.Min(10, max)} {rangeUnit}`"));
                 return null;
         }
         var unit = UnitTable.For(dimension).First(u => u.Name == rangeUnit);

@@ -18,13 +18,13 @@ internal sealed class SectionBinder(PartLibrary parts)
 
     public static ReceptionSection Reception(CheckedGroup g, IReadOnlyList<Station> stations) => new(
         stations, g.Items<string>("want"), Length.FromMetres(g.Get<double>("within").Value), g.Maybe<Bearing>("aim"), Gain.FromDb(g.Get<double>("reserve").Value),
-        Gain.FromDb(g.Get<double>("multipath").Value), g.At);
+        Gain.FromDb(g.Get<double>("multipath").Value), g.At) { WantAt = g.Place("want") };
 
     public CablingSection Cabling(CheckedGroup g)
     {
         var t = g.Group("temperature")!;
         return new(Part(g, "receiver"), Part(g, "fly-cable"), t.Get<double>("cold").Value, t.Get<double>("hot").Value,
-            [.. g.Entries("chain").Select(Element)], g.At);
+            [.. g.Entries("chain").Select(Element)], g.At) { ChainAt = g.Place("chain") };
     }
 
     public RoutingSection Routing(CheckedGroup g) => new(
@@ -34,11 +34,11 @@ internal sealed class SectionBinder(PartLibrary parts)
     public MountingSection Mounting(CheckedGroup g) => new(
         Text(g, "kind"), Part(g, "part"), Part(g, "mast"), Metres(g, "mast-length").Value, Metres(g, "free-length").Value, Text(g, "on"),
         [.. g.Items<CheckedGroup>("fixings").Select(f => Fixing(f.Value))], g.Maybe<double>("roof-pitch")?.Value, Metres(g, "work-height").Value,
-        Text(g, "access"), g.At);
+        Text(g, "access"), g.At) { FreeLengthAt = g.Place("free-length") };
 
     public BondingSection Bonding(CheckedGroup g) => new(
         Text(g, "connection"), Part(g, "conductor"), Metres(g, "mast-length").Value, Metres(g, "shield-length").Value, Text(g, "by"),
-        g.Maybe<string>("note")?.Value, g.At);
+        g.Maybe<string>("note")?.Value, g.At) { ShieldLengthAt = g.Place("shield-length") };
 
     public IReadOnlyList<ExtraPart> Extras(CheckedGroup g) =>
         [.. g.Items<CheckedGroup>("extra").Select(e => new ExtraPart(Part(e.Value, "part"), e.Value.Get<int>("count").Value, Text(e.Value, "for")))];
@@ -56,14 +56,20 @@ internal sealed class SectionBinder(PartLibrary parts)
         var g = e.Group;
         var (from, port) = g.Maybe<string>("from") is { } f ? ElementName.Split(f.Value) : (null, 1);
         return new(e.Name, Part(g, "part"), Text(g, "at"), from, port, g.Maybe<string>("run")?.Value,
-            g.Maybe<double>("setting") is { } s ? Gain.FromDb(s.Value) : null, g.Maybe<string>("serves")?.Value, Metres(g, "fly-lead").Value, e.At);
+            g.Maybe<double>("setting") is { } s ? Gain.FromDb(s.Value) : null, g.Maybe<string>("serves")?.Value, Metres(g, "fly-lead").Value, e.At)
+        {
+            FromAt = g.Place("from"), RunAt = g.Place("run"), SettingAt = g.Place("setting"),
+        };
     }
 
     private Run Run(CheckedEntry e)
     {
         var g = e.Group;
         return new(e.Name, Part(g, "cable"), [.. g.Items<string>("path").Select(p => p.Value)], Text(g, "way"),
-            [.. g.Items<string>("drip-loops").Select(p => p.Value)], Metres(g, "drip-depth"), Metres(g, "service-loop").Value, g.Maybe<string>("note")?.Value, e.At);
+            [.. g.Items<string>("drip-loops").Select(p => p.Value)], Metres(g, "drip-depth"), Metres(g, "service-loop").Value, g.Maybe<string>("note")?.Value, e.At)
+        {
+            PathAt = g.Place("path"), DripLoopsAt = g.Place("drip-loops"),
+        };
     }
 
     private Fixing Fixing(CheckedGroup g) => new(

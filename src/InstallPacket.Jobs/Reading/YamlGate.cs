@@ -3,30 +3,36 @@ using YamlDotNet.Core;
 namespace InstallPacket.Jobs.Reading;
 
 /// <summary>
-/// Everything that must be refused before a node tree is built. Deep nesting overflows the stack of a recursive reader and
-/// cannot be caught, so depth is bounded on the raw text first.
+/// Everything that must be refused before the keys are looked at. Depth, aliases and tags are bounded while the tree is built from
+/// parser events: the parser keeps its own stack, so nothing recurses deeper than the bound.
 /// </summary>
 internal static class YamlGate
 {
+    private const string Remedy = "check quotes, brackets and indentation here; text that contains `: ` or starts with a sign needs quotes";
+
     public static YamlMap? Load(JobFile file, FindingList findings)
     {
-        if (!IsPlainEnough(file, findings)) return null;
+        if (!HasNoTabs(file, findings)) return null;
+        var builder = new YamlTreeBuilder(file.Path, findings);
         try
         {
-            return new YamlTreeBuilder(file.Path, findings).Build(file.Text);
+            return builder.Build(file.Text);
         }
         catch (YamlException e)
         {
-            Refuse(findings, "yaml-syntax", new(file.Path, (int)e.Start.Line, (int)e.Start.Column), "this is not YAML: " + Plain(e.Message),
-                "YAML 1.2", "check quotes, brackets and indentation here; text that contains `: ` or starts with a sign needs quotes");
-            return null;
+            Refuse(findings, "yaml-syntax", new(file.Path, Math.Max(1, (int)e.Start.Line), Math.Max(1, (int)e.Start.Column)), "this is not YAML: " + Plain(e.Message), "YAML 1.2", Remedy);
         }
+        catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException)
+        {
+            // The parser gives up on some broken texts without saying where; the last place it reached is the nearest.
+            Refuse(findings, "yaml-syntax", builder.Reached, "this is not YAML: the text breaks off or a bracket does not fit", "YAML 1.2", Remedy);
+        }
+        return null;
     }
 
-    private static bool IsPlainEnough(JobFile file, FindingList findings)
+    private static bool HasNoTabs(JobFile file, FindingList findings)
     {
         var line = 0;
-        var depth = 0;
         foreach (var row in file.Text.Split('\n'))
         {
             line++;
@@ -35,34 +41,8 @@ internal static class YamlGate
             if (tab >= 0 && row.Trim().Length > 0)
                 return Refuse(findings, "tab-indent", new(file.Path, line, tab + 1), "a tab stands in the indentation",
                     "YAML indents with spaces", "replace the tab by spaces");
-            if (indent > 4 * FileBounds.Depth || LeadingMarks(row) > FileBounds.Depth || (depth = FlowDepth(row, depth)) > FileBounds.Depth)
-                return Refuse(findings, "nested-too-deep", new(file.Path, line, 1), $"the nesting is deeper than {FileBounds.Depth} levels",
-                    $"at most {FileBounds.Depth} levels", "flatten the structure; a job needs no more than six levels");
         }
         return true;
-    }
-
-    // Counts "- - - ? :" marks at the start of a row, each of which opens a level on the same line.
-    private static int LeadingMarks(string row)
-    {
-        var marks = 0;
-        for (var i = 0; i + 1 < row.Length; i++)
-        {
-            if (row[i] == ' ') continue;
-            if (row[i] is not ('-' or '?' or ':') || row[i + 1] != ' ') break;
-            marks++;
-        }
-        return marks;
-    }
-
-    private static int FlowDepth(string row, int depth)
-    {
-        foreach (var c in row)
-        {
-            if (c is '[' or '{' && ++depth > FileBounds.Depth) return depth;
-            if (c is ']' or '}') depth = Math.Max(0, depth - 1);
-        }
-        return depth;
     }
 
     private static bool Refuse(FindingList findings, string id, SourceSpan at, string found, string limit, string remedy)

@@ -7,7 +7,11 @@ internal abstract record YamlNode(SourceSpan At);
 internal sealed record YamlScalar(SourceSpan At, string Value, bool Quoted) : YamlNode(At);
 
 /// <summary>A map; keys keep their order and duplicates are already reported and left out.</summary>
-internal sealed record YamlMap(SourceSpan At, IReadOnlyList<KeyValuePair<YamlScalar, YamlNode>> Entries) : YamlNode(At);
+internal sealed record YamlMap(SourceSpan At, IReadOnlyList<KeyValuePair<YamlScalar, YamlNode>> Entries) : YamlNode(At)
+{
+    /// <summary>Where the key stands that names this map; the map itself when nothing names it.</summary>
+    public SourceSpan Named { get; init; } = At;
+}
 
 /// <summary>A list.</summary>
 internal sealed record YamlList(SourceSpan At, IReadOnlyList<YamlNode> Items) : YamlNode(At);

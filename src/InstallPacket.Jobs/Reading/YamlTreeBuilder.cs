@@ -9,6 +9,11 @@ namespace InstallPacket.Jobs.Reading;
 /// </summary>
 internal sealed class YamlTreeBuilder(string file, FindingList findings)
 {
+    private int _depth;
+
+    /// <summary>The last place that the parser reached.</summary>
+    public SourceSpan Reached { get; private set; } = new(file, 1, 1);
+
     /// <summary>Builds the tree, or reports and returns null.</summary>
     /// <exception cref="YamlException">The text is not YAML.</exception>
     public YamlMap? Build(string text)
@@ -18,35 +23,41 @@ internal sealed class YamlTreeBuilder(string file, FindingList findings)
         if (events.Accept<StreamEnd>(out _))
             return Refuse("file-empty", new(file, 1, 1), "the file is empty", "a map of keys", "`installpacket new` writes a complete example");
         events.Consume<DocumentStart>();
-        var root = Node(events);
+        if (Node(events) is not { } root) return null;
         events.Consume<DocumentEnd>();
         if (events.Accept<DocumentStart>(out var second))
             return Refuse("yaml-documents", At(second!), "a second YAML document begins here", "one document a file",
                 "keep one job a file; remove the line `---` or `...`");
-        if (root is null) return null;
         return root as YamlMap ?? Refuse("yaml-not-a-map", root.At, "the file is not a map of keys", "lines of the form `key: value`",
             "begin with `format: 1`; `installpacket new` writes a complete example");
     }
 
     private YamlNode? Node(IParser events)
     {
+        if (events.Current is { } reached) Reached = At(reached);
         if (events.Accept<AnchorAlias>(out var alias))
             return Refuse("alias-used", At(alias!), $"an alias `*{alias!.Value}` is used", "a job says each thing in full, so that a reviewer sees it",
-                "write the value out");
+                "write the value out; quote the text if it only begins with `*`");
         if (events.Current is NodeEvent { Anchor.IsEmpty: false } anchored)
             return Refuse("alias-used", At(anchored), $"an anchor `&{anchored.Anchor.Value}` is used",
-                "a job says each thing in full, so that a reviewer sees it", "remove the anchor and write the value out where it is needed");
+                "a job says each thing in full, so that a reviewer sees it", "remove the anchor and write the value out where it is needed; quote the text if it only begins with `&`");
         if (events.Current is NodeEvent { Tag.IsEmpty: false } tagged)
-            return Refuse("tag-used", At(tagged), $"a tag `{tagged.Tag.Value}` is used", "plain YAML values only", "remove the tag");
+            return Refuse("tag-used", At(tagged), $"a tag `{Written(tagged.Tag.Value)}` is used", "plain YAML values only", "remove the tag");
         if (events.TryConsume<Scalar>(out var scalar)) return Scalar(scalar);
-        return events.Accept<SequenceStart>(out _) ? List(events) : Map(events);
+        if (_depth == FileBounds.Depth)
+            return Refuse("nested-too-deep", At(events.Current!), $"the nesting is deeper than {FileBounds.Depth} levels",
+                $"at most {FileBounds.Depth} levels (our bound)", "flatten the structure; a job needs no more than six levels");
+        _depth++;
+        YamlNode? inner = events.Accept<SequenceStart>(out _) ? List(events) : Map(events);
+        _depth--;
+        return inner;
     }
 
     private YamlScalar? Scalar(Scalar scalar)
     {
         if (scalar.Value.Length <= FileBounds.ScalarCharacters)
             return new(At(scalar), scalar.Value, scalar.Style is not ScalarStyle.Plain);
-        Refuse("text-too-long", At(scalar), $"a value has {scalar.Value.Length} characters", $"at most {FileBounds.ScalarCharacters} characters",
+        Refuse("text-too-long", At(scalar), $"a value has {scalar.Value.Length} characters", $"at most {FileBounds.ScalarCharacters} characters (our bound)",
             "shorten it");
         return null;
     }
@@ -76,7 +87,7 @@ internal sealed class YamlTreeBuilder(string file, FindingList findings)
             else if (!lines.TryAdd(key.Value, key.At.Line))
                 Refuse("duplicate-key", key.At, $"the key `{key.Value}` is written a second time (first on line {lines[key.Value]})",
                     "each key once a map", "keep one of the two");
-            else entries.Add(new(key, value));
+            else entries.Add(new(key, value is YamlMap inner ? inner with { Named = key.At } : value));
         }
         return new(At(start), entries);
     }
@@ -86,6 +97,8 @@ internal sealed class YamlTreeBuilder(string file, FindingList findings)
         findings.Add(Severity.Stop, id, at, found, limit, remedy);
         return null;
     }
+
+    private static string Written(string tag) => tag.StartsWith("tag:yaml.org,2002:", StringComparison.Ordinal) ? "!!" + tag["tag:yaml.org,2002:".Length..] : tag;
 
     private SourceSpan At(ParsingEvent e) => new(file, (int)e.Start.Line, (int)e.Start.Column);
 }

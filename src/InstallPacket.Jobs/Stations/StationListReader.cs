@@ -22,8 +22,8 @@ public static class StationListReader
     public static IReadOnlyList<Station> Read(JobFile file, FindingList findings)
     {
         var records = CsvText.Records(file.Text);
-        if (records.Count == 0 || !HeaderIsGood(file, records[0], findings)) return [];
-        var header = records[0].Fields;
+        if (records.Count > 0 && !HeaderIsGood(file, records[0], findings)) return [];
+        var header = records.Count > 0 ? records[0].Fields : [];
         var stations = new List<Station>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var record in records.Skip(1))
@@ -36,8 +36,10 @@ public static class StationListReader
             }
             findings.AddRange(row.Findings);
         }
-        if (stations.Count == 0)
-            findings.Add(Severity.Stop, "station-list-empty", new(file.Path, 0, 0), $"no usable row among {records.Count - 1}", "at least one transmitter",
+        if (records.Count < 2)
+            findings.Add(Severity.Stop, "station-list-empty", new(file.Path, 0, 0), "the station list has no rows", "a header row and at least one transmitter", "add the transmitters of the region");
+        else if (stations.Count == 0)
+            findings.Add(Severity.Stop, "station-list-empty", new(file.Path, 0, 0), $"none of the {records.Count - 1} rows can be used", "at least one transmitter",
                 "correct the rows named in the other findings");
         return stations;
     }
@@ -48,7 +50,7 @@ public static class StationListReader
         var missing = Required.Where(c => !header.Fields.Contains(c)).ToArray();
         foreach (var column in header.Fields.Where(c => !known.Contains(c)))
             findings.Add(Severity.Note, "station-column-unknown", new(file.Path, header.Line, 1), $"the column `{column}` is not used",
-                "columns: " + string.Join(", ", known), Catalogue.NearestWord.Hint(column, known) + "Rename or remove it");
+                "columns: " + string.Join(", ", known), Catalogue.NearestWord.Hint(column, known) + "rename it or remove it");
         if (missing.Length == 0) return true;
         findings.Add(Severity.Stop, "station-column-missing", new(file.Path, header.Line, 1), "the station list lacks the columns " + string.Join(", ", missing),
             "required columns: " + string.Join(", ", Required), "add them; the unit is part of the name, so that nobody has to guess it");

@@ -17,9 +17,11 @@ internal sealed class StationRow(string file, CsvRecord record, IReadOnlyList<st
     /// <summary>The station, or null when the row is dropped.</summary>
     public Station? Station()
     {
+        if (record.Fields.Count > header.Count)
+            Reject($"the row has {record.Fields.Count} fields", $"{header.Count} fields as in the header", "put a text that contains a comma in quotes");
         var station = new Station(
             Text("id"), Text("name"), Text("site"), OneOf("system", StationRules.Systems), Optional("mode"), OneOf("raster", StationRules.Rasters),
-            (int)Number("rf_channel", 1, 69), Optional("shows_as"), Number("latitude_deg", -90, 90), Number("longitude_deg", -180, 180),
+            Whole("rf_channel", 1, 69), Optional("shows_as"), Number("latitude_deg", -90, 90), Number("longitude_deg", -180, 180),
             Number("erp_kw", 0.0001, 5000), Number("haat_m", 1, 3000), OptionalNumber("above_sea_m", -400, 6000),
             OneOf("polarisation", StationRules.Polarisations), new(file, record.Line, 1));
         if (!_rejected && station.LatitudeDeg == 0 && station.LongitudeDeg == 0)
@@ -31,11 +33,14 @@ internal sealed class StationRow(string file, CsvRecord record, IReadOnlyList<st
         return _rejected ? null : station;
     }
 
-    /// <summary>Reports the row as dropped.</summary>
-    public void Reject(string column, string value, string limit, string remedy)
+    /// <summary>Reports the row as dropped because of one field.</summary>
+    public void Reject(string column, string value, string limit, string remedy) =>
+        Reject(value.Length == 0 ? $"{column} is empty" : $"{column} is `{(value.Length > 80 ? value[..80] + "..." : value)}`", limit, remedy);
+
+    private void Reject(string why, string limit, string remedy)
     {
         _rejected = true;
-        _findings.Add(Severity.Caution, "station-row-dropped", new(file, record.Line, 1), $"row dropped: {column} is `{value}`", "expected " + limit, remedy);
+        _findings.Add(Severity.Caution, "station-row-dropped", new(file, record.Line, 1), "row dropped: " + why, "expected " + limit, remedy);
     }
 
     private static RequiredCnRow? RequiredCnOf(Station station) => StationRules.Threshold(station.System, station.Mode);
@@ -66,6 +71,13 @@ internal sealed class StationRow(string file, CsvRecord record, IReadOnlyList<st
         if (Direction.PlainNumber(text, out var value) && value >= min && value <= max) return value;
         if (!_rejected) Reject(column, text, string.Create(CultureInfo.InvariantCulture, $"a number from {min} to {max}"), "correct it; the unit is in the column's name");
         return 0;
+    }
+
+    private int Whole(string column, int min, int max)
+    {
+        var value = Number(column, min, max);
+        if (value != Math.Floor(value) && !_rejected) Reject(column, Optional(column), $"a whole number from {min} to {max}", "correct it");
+        return (int)value;
     }
 
     private double? OptionalNumber(string column, double min, double max) =>

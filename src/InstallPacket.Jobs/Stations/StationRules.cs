@@ -29,13 +29,13 @@ public static class StationRules
             .Keys.Where(k => k.Required).All(k => g.Has(k.Name));
 
     /// <summary>Checks what spans several keys of a transmitter written into a job.</summary>
-    internal static void Check(Station s, FindingList findings)
+    internal static void Check(Station s, CheckedGroup g, FindingList findings)
     {
         if (ChannelRaster.Find(s.Raster, s.Channel) is null)
-            findings.Add(Severity.Stop, "channel-unknown", s.At, $"reception.transmitters.{s.Id} is on channel {s.Channel} of the raster {s.Raster}, which has no such channel",
+            findings.Add(Severity.Stop, "channel-unknown", g.Place("channel"), $"reception.transmitters.{s.Id} is on channel {s.Channel} of the raster {s.Raster}, which has no such channel",
                 "an RF channel of that raster", "check the RF channel (not the number that the viewer sees)");
         if (Threshold(s.System, s.Mode) is null)
-            findings.Add(Severity.Stop, "mode-unknown", s.At, $"reception.transmitters.{s.Id} is {s.System} in the mode `{s.Mode}`, whose threshold is not known",
+            findings.Add(Severity.Stop, "mode-unknown", g.Place("mode"), $"reception.transmitters.{s.Id} is {s.System} in the mode `{s.Mode}`, whose threshold is not known",
                 "a modulation and a code rate, for example `64QAM 2/3`", "ask the operator or read the mode off a meter");
     }
 }

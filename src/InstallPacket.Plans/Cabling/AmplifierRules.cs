@@ -28,7 +28,7 @@ internal sealed class AmplifierRules(
         if (e.Setting is not { } setting || e.Part.AmplificationDb is not { } most) return;
         var (least, largest) = (e.Part.LeastAmplificationDb ?? 0, most.Points.Max(p => p.Value));
         if (setting.Db < least || setting.Db > largest)
-            findings.Add(Severity.Stop, "setting-out-of-reach", e.At, $"{e.Id} is set to {UnitText.Write(setting.Db, 1, "dB")}",
+            findings.Add(Severity.Stop, "setting-out-of-reach", e.SettingAt, $"{e.Id} is set to {UnitText.Write(setting.Db, 1, "dB")}",
                 $"{e.Part.Id} goes from {UnitText.Number(least, 1)} to {UnitText.Write(largest, 1, "dB")}", "set it within its range, or choose another amplifier");
     }
 
@@ -41,10 +41,11 @@ internal sealed class AmplifierRules(
         var total = log.Record(DecibelSum.TotalFormula, $"input of {e.Id}, {levels.Length} stations", DecibelSum.TotalDbm(levels.Select(l => l.Dbm)), levels.Max(l => l.Dbm));
         var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
         var margin = log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm);
+        var print = UnitPrinter.Of(job);
         if (margin < ReserveDb)
             findings.Add(Severity.Stop, "amplifier-overloaded", e.At,
-                $"all stations together drive {e.Id} to {UnitText.Write(Level.FromDbm(total + gain).DbuV, 1, "dBuV")} at its output; the strongest is `{levels.MaxBy(l => l.Dbm).Station.Id}`",
-                $"{UnitText.Write(largest.DbuV, 1, "dBuV")} less a reserve of 3 dB ({e.Part.ProvenanceOf("largest-output")}: see the part {e.Part.Id})",
+                $"all stations together drive {e.Id} to {print.Level(total + gain)} at its output; the strongest is `{levels.MaxBy(l => l.Dbm).Station.Id}`",
+                $"{print.Level(largest.Dbm)} less a reserve of 3 dB ({e.Part.ProvenanceOf("largest-output")}: see the part {e.Part.Id})",
                 $"lower the gain by {UnitText.Write(Math.Ceiling(ReserveDb - margin), 0, "dB")}, or leave the amplifier out");
     }
 

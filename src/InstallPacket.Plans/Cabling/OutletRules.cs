@@ -21,7 +21,7 @@ internal sealed class OutletRules(Job job, FindingList findings)
     {
         var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
         var others = rows.Count(r => r.Channel.Verdict == channel.Verdict);
-        var found = $"`{want.Value}` has a margin of {UnitText.Write(channel.MarginDb, 1, "dB")} at outlet {outlet.Id} ({outlet.Serves}), its worst of {rows.Length}; {others} of them are {channel.Verdict}";
+        var found = $"`{want.Value}` has a margin of {UnitText.Write(channel.MarginDb, 1, "dB")} at outlet {outlet.Id} ({outlet.Serves}), {(rows.Length == 1 ? "its only one" : $"the worst of {rows.Length}; {channel.Verdict} at {others} of them")}";
         if (channel.Verdict == "short")
             findings.Add(Severity.Stop, "channel-short", want.At, found, "0 dB is the edge of reception by this model",
                 "amplify nearer to the antenna, use an antenna with more gain, shorten or better the cable, raise the antenna, or do not want the station");
@@ -33,11 +33,12 @@ internal sealed class OutletRules(Job job, FindingList findings)
     private void CheckTooStrong(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel)[] rows)
     {
         if (job.Cabling.Receiver.LargestLevel is not { } largest) return;
+        var print = UnitPrinter.Of(job);
         var (outlet, channel) = rows.MaxBy(r => r.Channel.LevelColdDbm);
         if (channel.LevelColdDbm > largest.Dbm)
             findings.Add(Severity.Caution, "outlet-too-strong", want.At,
-                $"`{want.Value}` reaches {UnitText.Write(Level.FromDbm(channel.LevelColdDbm).DbuV, 1, "dBuV")} at outlet {outlet.Id} ({outlet.Serves}) with cold cable",
-                $"the receiver takes {UnitText.Write(largest.DbuV, 1, "dBuV")} ({job.Cabling.Receiver.ProvenanceOf("largest-level")}: see the part {job.Cabling.Receiver.Id})",
+                $"`{want.Value}` reaches {print.Level(channel.LevelColdDbm)} at outlet {outlet.Id} ({outlet.Serves}) with cold cable",
+                $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf("largest-level")}: see the part {job.Cabling.Receiver.Id})",
                 "lower the amplifier's setting, leave the amplifier out, or add an attenuator");
     }
 }

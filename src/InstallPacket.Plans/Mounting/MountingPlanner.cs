@@ -8,17 +8,18 @@ namespace InstallPacket.Plans;
 internal sealed class MountingPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
 {
     private readonly MountingSection _mounting = job.Mounting;
+    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public MountingPlan Plan()
     {
         if (_mounting.FreeLength > _mounting.MastLength)
-            findings.Add(Severity.Stop, "mast-too-short", _mounting.At,
-                $"mounting.free-length is {UnitText.Write(_mounting.FreeLength.Metres, 2, "m")} of a mast of {UnitText.Write(_mounting.MastLength.Metres, 2, "m")}",
+            findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt,
+                $"mounting.free-length is {_print.Length(_mounting.FreeLength.Metres)} of a mast of {_print.Length(_mounting.MastLength.Metres)}",
                 "the free length is a part of the mast", "correct one of the two");
         else if ((_mounting.MastLength - _mounting.FreeLength).Metres < _mounting.MastLength.Metres / 6 && _mounting.Kind != "tripod" && _mounting.Kind != "ballast")
-            findings.Add(Severity.Caution, "mast-held-short", _mounting.At,
-                $"only {UnitText.Write((_mounting.MastLength - _mounting.FreeLength).Metres, 2, "m")} of {UnitText.Write(_mounting.MastLength.Metres, 2, "m")} of mast is held",
-                "at least one sixth (EN IEC 60728-11 practice, read in a secondary text)", "hold the mast at two points farther apart, or shorten it");
+            findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt,
+                $"only {_print.Length((_mounting.MastLength - _mounting.FreeLength).Metres)} of {_print.Length(_mounting.MastLength.Metres)} of mast is held",
+                $"at least one sixth, {_print.AtLeast(_mounting.MastLength.Metres / 6)} (EN IEC 60728-11 practice, read in a secondary text)", "hold the mast at two points farther apart, or shorten it");
         var required = RequiredDistance();
         return new MountingPlan(
             _mounting.Kind, _mounting.Mount.Name, _mounting.Mast.Name, _mounting.MastLength.Metres, _mounting.FreeLength.Metres, _mounting.On,
@@ -58,8 +59,8 @@ internal sealed class MountingPlanner(Job job, CodeFamily code, WorkLog log, Fin
         }
         foreach (var l in lines.Where(l => l.Distance.Metres < requiredM))
             findings.Add(Severity.Stop, "power-line-near", l.At,
-                $"{l.What} is {UnitText.Write(l.Distance.Metres, 1, "m")} from the mast foot",
-                $"{UnitText.Write(requiredM, 1, "m")}: the larger of twice the length of antenna and mast, and the fall radius plus 10 ft (CPSC-style instruction sheets; 29 CFR 1926.1408 table A)",
+                $"{l.What} is {_print.Length(l.Distance.Metres)} from the mast foot",
+                $"{_print.AtLeast(requiredM)}: the larger of twice the length of antenna and mast, and the fall radius plus 10 ft (CPSC-style instruction sheets; 29 CFR 1926.1408 table A)",
                 "choose another place for the mast, or have the network operator make the line safe before anything is raised");
         return [.. lines.Select(l => new PowerLinePlan(l.Name, l.What, l.Distance.Metres, l.Height.Metres, l.Distance.Metres >= requiredM))];
     }

@@ -8,6 +8,9 @@ namespace InstallPacket.Plans;
 /// <param name="levelUnit"><c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</param>
 public sealed class UnitPrinter(bool usUnits, string levelUnit)
 {
+    /// <summary>The printer of a job, for its findings.</summary>
+    internal static UnitPrinter Of(Jobs.Job job) => new(job.Units == Jobs.UnitFamily.Us, job.LevelUnit);
+
     /// <summary>The printer of a plan.</summary>
     public static UnitPrinter Of(JobFacts job) => new(job.Units == "us", job.LevelUnit);
 

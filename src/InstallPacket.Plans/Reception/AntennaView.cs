@@ -15,10 +15,10 @@ internal sealed class AntennaView
         _element = element;
         foreach (var (value, key) in new (object?, string)[] { (Part.GainDbi, "gain"), (Part.BeamwidthDeg, "beamwidth"), (Part.FromMHz, "from"), (Part.ToMHz, "to") })
             if (value is null)
-                findings.Add(Severity.Stop, "part-figure-missing", element.At, $"the antenna `{Part.Id}` does not state `{key}`", "without it nothing can be reckoned",
+                findings.Add(Severity.Stop, "part-figure-missing", Part.At, $"the antenna `{Part.Id}` does not state `{key}`", "without it nothing can be reckoned",
                     $"add `{key}` to the part from the maker's sheet");
         if (Part.FrontToBackDb is null)
-            findings.Add(Severity.Note, "front-to-back-unknown", element.At, $"the antenna `{Part.Id}` does not state `front-to-back`",
+            findings.Add(Severity.Note, "front-to-back-unknown", Part.At, $"the antenna `{Part.Id}` does not state `front-to-back`",
                 "10 dB is reckoned with (memory: planning value for low VHF)", "add it from the maker's sheet");
     }
 

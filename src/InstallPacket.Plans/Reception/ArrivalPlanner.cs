@@ -23,10 +23,10 @@ internal sealed class ArrivalPlanner(Job job, SitingPlan siting, AntennaView ant
     private string WhyNot(Arrival a)
     {
         if (!antenna.Complete) return "the antenna's part does not state its figures";
-        if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top", "stands on top of the house: less than 0.1 km away", "far-field arithmetic", "check the coordinates of both");
+        if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top", "stands on top of the house: less than 0.1 km away", "nearer than 0.1 km the arithmetic of the far field does not hold (our bound)", "check the coordinates of both");
         if (!antenna.Covers(a.Channel.CentreMHz))
             return Report(a, "antenna-outside-band", $"is on {UnitText.Write(a.Channel.CentreMHz, 0, "MHz")}, and the antenna is made for {UnitText.Number(antenna.Part.FromMHz!.Value, 0)} to {UnitText.Write(antenna.Part.ToMHz!.Value, 0, "MHz")}",
-                "an antenna receives in its own band", "choose an antenna that covers both bands, or add a second one");
+                "an antenna receives in its own band (`from` and `to` of the part)", "choose an antenna that covers this channel too, or do not want the station");
         return "";
     }
 

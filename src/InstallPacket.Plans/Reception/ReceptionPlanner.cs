@@ -45,7 +45,7 @@ internal sealed class ReceptionPlanner(Job job, SitingPlan siting, WorkLog log, 
     {
         var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != "both").Select(a => a.Station.Polarisation).Distinct(StringComparer.Ordinal).ToArray();
         if (kinds.Length > 1)
-            findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.At, "some wanted stations are horizontally polarised, others vertically",
+            findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt, "some wanted stations are horizontally polarised, others vertically",
                 "one antenna serves one polarisation; the other arrives 16 to 20 dB weaker (memory: cross-polar ratio of common antennas)",
                 "use a second antenna, or do not want both; the margins here do not hold for the other polarisation");
     }

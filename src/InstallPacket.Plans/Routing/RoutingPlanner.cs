@@ -52,7 +52,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         {
             var leg = Math.Sqrt(Square(points[i].RightM - points[i - 1].RightM) + Square(points[i].UpM - points[i - 1].UpM) + Square(points[i].HeightM - points[i - 1].HeightM));
             if (leg < 0.001)
-                findings.Add(Severity.Stop, "run-leg-zero", run.At, $"routing.runs.{run.Id} goes from `{points[i - 1].Name}` to `{points[i].Name}`, which is the same place",
+                findings.Add(Severity.Stop, "run-leg-zero", run.PathAt, $"routing.runs.{run.Id} goes from `{points[i - 1].Name}` to `{points[i].Name}`, which is the same place",
                     "each leg has a length", "remove one of the two points from the path, or correct its position");
             sum += leg;
         }
@@ -63,17 +63,18 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
     {
         if (run.DripLoops.Count == 0) return 0;
         var depth = run.DripDepth.Value.Metres;
+        var print = UnitPrinter.Of(job);
         if (BendRadius(run) is not { } radius) return 0;
         if (depth < radius)
         {
             findings.Add(Severity.Stop, "drip-loop-too-tight", run.DripDepth.At,
-                $"the drip loops of run {run.Id} are {UnitText.Write(depth * 1000, 0, "mm")} deep, and {run.Cable.Id} bends to {UnitText.Write(radius * 1000, 0, "mm")} at least",
-                "a loop is at least as deep as the bend radius (geometry)", $"make drip-depth {UnitText.Write(Math.Ceiling(radius * 100) * 10, 0, "mm")} or more");
+                $"the drip loops of run {run.Id} are {print.Small(depth)} deep, and {run.Cable.Id} bends to {print.Small(radius)} at least",
+                "a loop is at least as deep as the bend radius (geometry)", $"make drip-depth {(job.Units == UnitFamily.Us ? print.AtLeast(radius) : print.Small(Math.Ceiling((radius * 100) - 1e-6) / 100))} or more");
             return 0;
         }
         if (depth < LeastDripM)
-            findings.Add(Severity.Caution, "drip-loop-shallow", run.DripDepth.At, $"the drip loops of run {run.Id} are {UnitText.Write(depth * 1000, 0, "mm")} deep",
-                "75 to 150 mm is usual (memory: trade rule)", "hang the loop lower");
+            findings.Add(Severity.Caution, "drip-loop-shallow", run.DripDepth.At, $"the drip loops of run {run.Id} are {print.Small(depth)} deep",
+                $"{print.Small(LeastDripM)} to {print.Small(2 * LeastDripM)} is usual (memory: trade rule)", "hang the loop lower");
         var one = log.Record(DripLoop.ExtraLengthFormula, run.Id, DripLoop.ExtraLengthM(depth, radius), depth, radius);
         return one * run.DripLoops.Count;
     }
@@ -82,7 +83,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
     {
         if (run.Cable.BendRadiusM is { } stated) return stated;
         if (run.DripLoops.Count > 0)
-            findings.Add(Severity.Caution, "bend-radius-unknown", run.At, $"the cable `{run.Cable.Id}` does not state its bend radius", "without it the drip loops of this run have no length",
+            findings.Add(Severity.Caution, "bend-radius-unknown", run.Cable.At, $"the cable `{run.Cable.Id}` does not state its bend radius", $"without it the drip loops of run {run.Id} have no length",
                 "add `bend-radius` to the part from the maker's sheet");
         return null;
     }

@@ -9,6 +9,7 @@ namespace InstallPacket.Plans;
 internal sealed class SitingPlanner(Job job, WorkLog log, FindingList findings)
 {
     private readonly SitingSection _siting = job.Siting;
+    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public SitingPlan Plan()
     {
@@ -17,8 +18,8 @@ internal sealed class SitingPlanner(Job job, WorkLog log, FindingList findings)
         var near = within.Where(p => p.Line.DistanceM <= job.Reception.Within.Metres).ToArray();
         foreach (var want in job.Reception.Want.Where(w => within.Any(p => p.Station.Id == w.Value) && !near.Any(p => p.Station.Id == w.Value)))
             findings.Add(Severity.Stop, "wanted-station-far", want.At,
-                $"the wanted station `{want.Value}` is {UnitText.Write(within.First(p => p.Station.Id == want.Value).Line.DistanceM / 1000, 1, "km")} away",
-                $"reception.within is {UnitText.Write(job.Reception.Within.Metres / 1000, 0, "km")}", "raise `within`, or do not want it");
+                $"the wanted station `{want.Value}` is {_print.Distance(within.First(p => p.Station.Id == want.Value).Line.DistanceM / 1000)} away",
+                $"reception.within is {_print.Distance(job.Reception.Within.Metres / 1000)}", "raise `within`, or do not want it");
         return new SitingPlan(
             _siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value, _siting.Ground.Value.Metres, _siting.AntennaHeight.Value.Metres, compass,
             Sites(near, compass), within.Length - near.Length,
