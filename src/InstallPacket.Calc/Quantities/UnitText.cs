@@ -35,17 +35,20 @@ public static partial class UnitText
     {
         var rest = text.Trim();
         double total = 0;
+        var negative = false;
         var unit = "";
         var parts = 0;
         while (rest.Length > 0 || parts == 0)
         {
             var match = Part().Match(rest);
-            if (!match.Success) return new(0, UnitProblem.NotANumber, rest);
+            if (!match.Success || (parts > 0 && match.Groups["sign"].Length > 0)) return new(0, UnitProblem.NotANumber, rest);
             unit = match.Groups["unit"].Value.Trim();
             if (unit.Length == 0) return new(0, UnitProblem.UnitMissing, "");
             var known = UnitTable.For(dimension).FirstOrDefault(u => u.Name == unit);
             if (known is null || (parts > 0 && !MayFollow(dimension, unit))) return new(0, UnitProblem.UnitUnknown, unit);
-            total += Number(match) * known.Factor + known.Offset;
+            var value = Number(match) * known.Factor + known.Offset;
+            total += negative ? -value : value;
+            negative |= parts == 0 && match.Groups["sign"].Value == "-"; // "-1 ft 6 in" is below zero as a whole
             rest = rest[match.Length..].Trim();
             parts++;
         }
