@@ -16,6 +16,22 @@ public class AimCardTests
         Assert.Equal(line.Points[0].Y, line.Points[1].Y, 6);
     }
 
+    [Fact]
+    public void The_number_of_a_site_stands_on_the_ring_at_its_bearing()
+    {
+        var card = Draw(WithSites(Site(1, "West Hill", 280)));
+        var number = card.Captions().Single(c => c.Text == "1");
+        Assert.Equal(280, Polar.BearingDeg(Centre(card), new(number.At.X, number.At.Y - 0.35 * number.SizeMm)), 6);
+    }
+
+    [Fact]
+    public void Labels_stand_on_the_side_of_their_sites()
+    {
+        var card = Draw(WithSites(Site(1, "West", 280), Site(2, "East", 100)));
+        Assert.True(card.Caption("1\u00A0West").Middle().X < Centre(card).X - Ring.Lane);
+        Assert.True(card.Caption("2\u00A0East").Middle().X > Centre(card).X + Ring.Lane);
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(130)]

@@ -88,6 +88,27 @@ public class RouteSketchTests
         Assert.DoesNotContain("in the attic", words);
     }
 
+    [Theory]
+    [InlineData("alder-lane", 0.1)]
+    [InlineData("far-meadow", 0.1)]
+    [InlineData("far-meadow", 1)]
+    public void A_flat_roof_keeps_its_two_heights_apart(string job, double rise)
+    {
+        var plan = Demo.Plan(job);
+        var sketch = Draw(plan with { Routing = plan.Routing with { RidgeM = plan.Routing.EavesM + rise } });
+        Assert.Equal("", sketch.Faults());
+        Assert.Equal(2, sketch.Captions().Count(c => c.Text.StartsWith("ridge", StringComparison.Ordinal) || c.Text.StartsWith("eaves", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_house_without_outline_still_shows_its_runs()
+    {
+        var plan = Demo.Plan("brook-terrace");
+        var sketch = Draw(plan with { Routing = plan.Routing with { Outline = [], EavesM = null, RidgeM = null } });
+        Assert.Equal("", sketch.Faults());
+        Assert.All(plan.Routing.Runs, run => Assert.Equal(2, sketch.Captions().Count(c => c.Text == run.Id)));
+    }
+
     [Fact]
     public void Without_runs_there_is_no_sketch()
     {

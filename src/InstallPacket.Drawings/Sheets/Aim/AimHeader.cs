@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings;
@@ -22,11 +23,11 @@ internal static class AimHeader
     public static string Reading(AimPlan aim) => "Aim " + UnitPrinter.Bearing(aim.TrueDeg) + " true"
         + (aim.MagneticDeg is { } m ? ", " + UnitPrinter.Bearing(m) + " on the compass" : "");
 
-    // The turn from the landmark is what still helps when steel or a current disturbs the needle.
+    // Nobody turns a mast finer than a degree. The turn from the landmark is what still helps when steel or a current disturbs the needle.
     private static string Help(Plan plan) => plan switch
     {
         { Siting.Landmark: { } mark, Reception.Aim.LandmarkTurnDeg: { } turn } =>
-            UnitPrinter.Angle(Math.Abs(turn)) + (turn < 0 ? " to the left of " : " to the right of ") + mark.What,
+            UnitText.Number(Math.Abs(turn), 0) + "°" + (turn < 0 ? " to the left of " : " to the right of ") + mark.What,
         { Reception.Aim.MagneticDeg: null } => "No compass readings: " + plan.Siting.Compass.Why,
         _ => "No landmark in the job: take the bearing away from steel and currents",
     };

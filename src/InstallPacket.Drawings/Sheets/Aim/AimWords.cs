@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings;
@@ -20,7 +21,7 @@ internal static class AimWords
                 $"{s.Number} {s.Name} at {UnitPrinter.Bearing(s.BearingTrueDeg)} true, {print.Distance(s.DistanceKm)}{(s.AnyWanted ? "" : ", no wanted station")}")) + ".");
         if (siting.Landmark is { } mark)
             words.Add($"Landmark: {mark.What} at {UnitPrinter.Bearing(mark.BearingTrueDeg)} true"
-                + (aim.LandmarkTurnDeg is { } turn ? $"; from it turn {UnitPrinter.Angle(Math.Abs(turn))} to the {(turn < 0 ? "left" : "right")}." : "."));
+                + (aim.LandmarkTurnDeg is { } turn ? $"; from it turn {UnitText.Number(Math.Abs(turn), 0)}° to the {(turn < 0 ? "left" : "right")}." : "."));
         if (siting.Obstructions.Count > 0)
             words.Add("In the way: " + string.Join("; ", siting.Obstructions.Select(o =>
                 $"{o.Name} ({o.Kind}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, {print.Length(o.DistanceM)} away, {print.Length(o.HeightM)} high")) + ".");

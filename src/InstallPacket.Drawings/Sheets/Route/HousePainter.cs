@@ -46,23 +46,32 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
         var r = plan.Routing;
         if (r.Outline.Count == 0) return;
         var (left, right) = (view.At(r.Outline.Min(c => c.RightM), 0, 0).X, view.At(r.Outline.Max(c => c.RightM), 0, 0).X);
+        var print = UnitPrinter.Of(plan.Job);
+        double Level(double heightM) => view.At(0, 0, heightM).Y;
         if (r.RidgeM is { } ridge)
-            Height(view, labels, left, right, view.At(0, 0, ridge).Y, "ridge " + UnitPrinter.Of(plan.Job).Length(ridge), new(Ink.Faint, 0.35, Dash.Dashed));
+        {
+            // On a flat roof both heights lie close: the words of the ridge then move up.
+            var words = r.EavesM is { } below ? Math.Min(Level(ridge), Level(below) - 1.4 * SizeMm) : Level(ridge);
+            canvas.Line(new(Ink.Faint, 0.35, Dash.Dashed), new(left, Level(ridge)), new(right, Level(ridge)));
+            Height(view, labels, (left, right), words, "ridge " + print.Length(ridge));
+        }
         if (r.EavesM is not { } eaves) return;
-        canvas.Area(new(Ink.Line, 0.5), Fill.Tint, new(left, ground), new(left, view.At(0, 0, eaves).Y), new(right, view.At(0, 0, eaves).Y), new(right, ground));
-        labels.Avoid(new PaperPoint(left, ground), new(left, view.At(0, 0, eaves).Y), new(right, view.At(0, 0, eaves).Y), new(right, ground));
-        Height(view, labels, left, right, view.At(0, 0, eaves).Y, "eaves " + UnitPrinter.Of(plan.Job).Length(eaves), new(Ink.Line, 0.5));
+        canvas.Area(new(Ink.Line, 0.5), Fill.Tint, new(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
+        labels.Avoid(new PaperPoint(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
+        Height(view, labels, (left, right), Level(eaves), "eaves " + print.Length(eaves));
     }
 
-    private void Height(RouteView view, ViewPainter labels, double left, double right, double y, string words, Pen pen)
+    // Left of the house when there is room, otherwise on the line.
+    private void Height(RouteView view, ViewPainter labels, (double Left, double Right) house, double y, string words)
     {
         var width = canvas.Measure.WidthMm(words, SizeMm);
-        var at = left - view.Frame.Left >= width + 4 ? left - 2 : left + width + 1.5;
-        canvas.Line(pen, new(left, y), new(right, y));
-        var caption = new Caption(new(at, y + (at < left ? 1.1 : -1)), words, SizeMm, Ink.Line, Anchor.End);
+        var outside = house.Left - view.Frame.Left >= width + 4;
+        var caption = outside
+            ? new Caption(new(house.Left - 2, y + 0.35 * SizeMm), words, SizeMm, Anchor: Anchor.End)
+            : new Caption(new(house.Left + 1.5, y - 1), words, SizeMm);
         canvas.Text(caption);
         labels.Reserve(PaperBox.Of(caption, canvas.Measure).Grow(0.5));
-        labels.Avoid(new PaperPoint(left, y), new(right, y));
+        labels.Avoid(new PaperPoint(house.Left, y), new(house.Right, y));
     }
 
     private void Mast(RouteView view, ViewPainter labels, PointPlan antenna)
