@@ -30,6 +30,17 @@ public class PlacementTests
     }
 
     [Fact]
+    public void A_label_stays_nearer_to_its_own_dot()
+    {
+        var placer = new LabelPlacer(new(0, 0, 100, 60));
+        placer.Mark(new(50, 30));
+        placer.Mark(new(54, 30));
+        var at = placer.Place(new(50, 30), 9, 3.2, 1.8)!.Value;
+        double Reach(double x) => Polar.Distance(new(x, 30), new(Math.Clamp(x, at.X - 4.5, at.X + 4.5), Math.Clamp(30, at.Y - 1.6, at.Y + 1.6)));
+        Assert.True(Reach(50) <= Reach(54));
+    }
+
+    [Fact]
     public void A_stack_keeps_its_order_its_gaps_and_its_column() => Gen.Select(Gen.Double[-20, 120], Gen.Double[2, 6]).Array[1, 12].Sample(labels =>
     {
         var sorted = labels.OrderBy(l => l.Item1).Select(l => (l.Item1, l.Item2)).ToArray();

@@ -7,6 +7,7 @@ internal sealed class LabelPlacer(PaperBox frame)
     private const double LineMm = 0.8;
 
     private readonly List<PaperBox> _taken = [];
+    private readonly List<PaperPoint> _marks = [];
     private readonly List<(PaperPoint A, PaperPoint B)> _lines = [];
 
     /// <summary>Ground that no label may cover.</summary>
@@ -17,6 +18,9 @@ internal sealed class LabelPlacer(PaperBox frame)
     {
         for (var i = 1; i < points.Count; i++) _lines.Add((points[i - 1], points[i]));
     }
+
+    /// <summary>A dot that has a label of its own: other labels keep nearer to their own dots than to it.</summary>
+    public void Mark(PaperPoint dot) => _marks.Add(dot);
 
     /// <summary>Whether a box would be free.</summary>
     public bool Free(PaperBox box) => frame.Holds(box) && !_taken.Any(box.Overlaps);
@@ -38,7 +42,7 @@ internal sealed class LabelPlacer(PaperBox frame)
                 var at = Centre(point, deg, away, width, height);
                 var box = PaperBox.Around(at, width / 2, height / 2);
                 if (!Free(box.Grow(0.4))) continue;
-                var cost = away + 12 * _lines.Count(l => box.Grow(LineMm).CutBy(l.A, l.B)) + 6 * CrossedLabels(point, at);
+                var cost = away + 12 * _lines.Count(l => box.Grow(LineMm).CutBy(l.A, l.B)) + 6 * CrossedLabels(point, at) + 9 * Strangers(point, box);
                 if (cost < best.Cost) best = (cost, at);
             }
         }
@@ -49,6 +53,12 @@ internal sealed class LabelPlacer(PaperBox frame)
     // A leader may start within reserved ground (its own dot), but should not pass over other labels.
     private int CrossedLabels(PaperPoint start, PaperPoint end) =>
         _taken.Count(t => !t.CutBy(start, start with { X = start.X + 0.01 }) && t.CutBy(start, end));
+
+    // Dots that a reader would take for the label's own, because they lie nearer to it.
+    private int Strangers(PaperPoint own, PaperBox box) => _marks.Count(m => Polar.Distance(m, own) > 0.5 && Reach(box, m) < Reach(box, own));
+
+    private static double Reach(PaperBox box, PaperPoint p) =>
+        Polar.Distance(p, new(Math.Clamp(p.X, box.Left, box.Right), Math.Clamp(p.Y, box.Top, box.Bottom)));
 
     // The label's nearest edge, not its middle, keeps the distance.
     private static PaperPoint Centre(PaperPoint p, double deg, double away, double width, double height)

@@ -27,7 +27,11 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
         }
         if (dripLoops) DripLoops();
         var marked = plan.Routing.Points.Where(p => p.Elements.Count > 0).ToArray();
-        foreach (var p in marked) _placer.Reserve(PaperBox.Around(view.Place(p), 1.1, 1.1));
+        foreach (var p in marked)
+        {
+            _placer.Reserve(PaperBox.Around(view.Place(p), 1.1, 1.1));
+            _placer.Mark(view.Place(p));
+        }
         Badges(lines);
         Labels(marked);
         foreach (var p in marked) canvas.Ring(view.Place(p), 1, new(Ink.Line, 0.3), Fill.Solid);
@@ -60,6 +64,7 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
                 var aim = Spots(line).First();
                 if (_placer.Place(aim, 2 * half, 4.2, 3) is not { } away) continue;
                 canvas.Line(new(Ink.Faint, 0.2), aim, away);
+                _placer.Avoid([aim, away]);
                 spot = away;
             }
             canvas.Box(PaperBox.Around(spot.Value, half, 2.1), new(Ink.Accent, 0.35), Fill.Paper);
