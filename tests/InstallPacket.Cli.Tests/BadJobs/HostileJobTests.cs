@@ -23,7 +23,7 @@ public partial class HostileJobTests
             var text = Text(id);
             foreach (var (at, number) in changes) text = WithNumber(text, at, number);
             return IsPlannedOrRefused(text);
-        }, iter: 1500);
+        }, iter: 700);
     }
 
     [Fact]
@@ -35,7 +35,7 @@ public partial class HostileJobTests
             var text = Text(id);
             foreach (var (line, a, b) in changes) text = line ? WithoutLine(text, a) : WithWord(text, a, b);
             return IsPlannedOrRefused(text);
-        }, iter: 1500);
+        }, iter: 700);
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public partial class HostileJobTests
             var files = new FewFiles(("job/job.yaml", job), ("job/stations.csv", stations), ("_shared/parts/base.yaml", text));
             var findings = new FindingList();
             return IsPlannedOrRefused(files, PartLibraryReader.Read(files, findings)) || findings.AnyStop;
-        }, iter: 1500);
+        }, iter: 700);
     }
 
     private static string Text(string id) => File.ReadAllText(Repository.Path("jobs", id, "job.yaml"));
