@@ -16,8 +16,10 @@ public static class SvgPainter
 
     /// <summary>The figure as a file that looks right alone.</summary>
     /// <param name="drawing">The figure.</param>
+    /// <param name="fontFolder">Where the theme's web fonts lie, seen from the file.</param>
     /// <returns>An SVG document, lines ended by LF.</returns>
-    public static string PaintFile(Drawing drawing) => Write(drawing, StyleRules());
+    public static string PaintFile(Drawing drawing, string fontFolder = "../fonts/") =>
+        Write(drawing, FontRule(fontFolder, "Regular", 400) + FontRule(fontFolder, "Semibold", 600) + StyleRules());
 
     /// <summary>The rules for the classes used here: page variables first, paper colours where the page sets none.</summary>
     public static string StyleRules()
@@ -36,6 +38,9 @@ public static class SvgPainter
             css.Append(Invariant($".figure .{Name(dash)}{{stroke-dasharray:{string.Join(' ', DashPattern.Millimetres(dash).Select(Number))}}}"));
         return css.Append('\n').ToString();
     }
+
+    private static string FontRule(string folder, string face, int weight) => Invariant(
+        $"@font-face{{font-family:\"Source Sans 3\";font-weight:{weight};src:url(\"{folder}SourceSans3-{face}.ttf.woff2\") format(\"woff2\")}}\n");
 
     private static string Write(Drawing drawing, string? style)
     {

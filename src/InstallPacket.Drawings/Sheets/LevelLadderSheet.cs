@@ -2,9 +2,45 @@ using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings;
 
-/// <summary>To be drawn.</summary>
+/// <summary>The chain from left to right and the level behind each step, for the strongest and the weakest channel of the worst outlet.</summary>
 public static class LevelLadderSheet
 {
-    /// <summary>Draws it.</summary>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure) => new("level-ladder", "level-ladder", "level-ladder", 100, 40, [new Caption(new(5, 20), "level-ladder of " + plan.Job.Id, 4)]);
+    private const double LeastWidthMm = 170;
+    private const double LeftMm = 15;
+    private const double AsideMm = 38;
+
+    // Narrower columns would set the turned names into each other.
+    private const double LeastColumnMm = 6.5;
+    private const double LegendMm = 6;
+    private const double ChartMm = 84;
+
+    /// <summary>Draws it; null when no level could be reckoned.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="measure">Widths of words.</param>
+    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    {
+        if (plan.Cabling.Ladder is not { Lines.Count: > 0 } ladder || ladder.Lines.Any(l => l.Steps.Count == 0)) return null;
+        var canvas = new SheetCanvas(measure);
+        var print = UnitPrinter.Of(plan.Job);
+        var top = 4 + (1 + ladder.Lines.Count) * LegendMm + 6;
+        var steps = ladder.Lines[0].Steps;
+        var width = Math.Max(LeastWidthMm, LeftMm + steps.Count * LeastColumnMm + AsideMm);
+        var scale = LadderScale.Of(new(LeftMm, top, width - AsideMm, top + ChartMm), LadderScale.Levels(ladder, print), steps.Count);
+        Legend(canvas, plan, ladder, width);
+        new LadderGrid(canvas, scale, print).Draw([.. steps.Select(s => s.Label)]);
+        new LadderLines(canvas, scale, print).Draw(ladder);
+        return new Drawing("level-ladder", "Level ladder", LadderWords.Of(plan, ladder), width, top + ChartMm + LadderGrid.NamesMm, canvas.Shapes);
+    }
+
+    private static void Legend(SheetCanvas canvas, Plan plan, LadderPlan ladder, double width)
+    {
+        canvas.Text(new(new(2, 6), TextWrap.Lines(LadderWords.Outlet(plan, ladder), 3.8, true, width - 48, 1, canvas.Measure)[0], 3.8, Strong: true));
+        canvas.Text(new(new(width - 2, 6), "steps in dB, cable at 20 °C", 3.2, Anchor: Anchor.End));
+        for (var i = 0; i < ladder.Lines.Count; i++)
+        {
+            var y = 6 + (i + 1) * LegendMm;
+            canvas.Line(LadderLines.Pen(ladder.Lines[i].Role), new(2, y - 1.1), new(16, y - 1.1));
+            canvas.Text(new(new(19, y), TextWrap.Lines(LadderWords.Station(plan, ladder.Lines[i]), 3.4, false, width - 22, 1, canvas.Measure)[0], 3.4));
+        }
+    }
 }

@@ -1,0 +1,23 @@
+using InstallPacket.Plans;
+
+namespace InstallPacket.Drawings;
+
+/// <summary>The marks that a plan puts on the ring.</summary>
+internal static class AimPins
+{
+    public static IReadOnlyList<RingPin> Of(Plan plan)
+    {
+        var print = UnitPrinter.Of(plan.Job);
+        var pins = new List<RingPin> { new(PinKind.Aim, plan.Reception.Aim.TrueDeg, "", "", []) };
+        pins.AddRange(plan.Siting.Sites.Select(s => new RingPin(
+            s.AnyWanted ? PinKind.WantedSite : PinKind.OtherSite, s.BearingTrueDeg, UnitText(s.Number), s.Name,
+            [print.Distance(s.DistanceKm), UnitPrinter.Bearing(s.BearingTrueDeg) + " true"])));
+        if (plan.Siting.Landmark is { } mark)
+            pins.Add(new(PinKind.Landmark, mark.BearingTrueDeg, "", mark.What, [UnitPrinter.Bearing(mark.BearingTrueDeg) + " true"]));
+        pins.AddRange(plan.Siting.Obstructions.Select(o => new RingPin(
+            PinKind.Obstruction, o.BearingTrueDeg, "", o.Name, [print.Length(o.DistanceM) + " away", UnitPrinter.Bearing(o.BearingTrueDeg) + " true"])));
+        return pins;
+    }
+
+    private static string UnitText(int number) => Calc.Quantities.UnitText.Number(number, 0);
+}

@@ -1,0 +1,71 @@
+using InstallPacket.Plans;
+
+namespace InstallPacket.Drawings;
+
+/// <summary>The line of a run in one view.</summary>
+internal sealed record RunLine(RunPlan Run, IReadOnlyList<PaperPoint> Points);
+
+/// <summary>Lays runs that share a leg side by side, so that each can be followed.</summary>
+internal static class RunLanes
+{
+    /// <summary>Distance between neighbours.</summary>
+    public const double LaneMm = 1.5;
+
+    // Shorter than this a leg is a dot: it points at the viewer.
+    private const double LeastLegMm = 0.3;
+
+    private sealed record Leg(int Run, PaperPoint A, PaperPoint B, double Lane);
+
+    public static IReadOnlyList<RunLine> Of(RoutingPlan routing, RouteView view)
+    {
+        var byName = routing.Points.ToDictionary(p => p.Name, StringComparer.Ordinal);
+        var laid = new List<Leg>();
+        var lines = new List<RunLine>();
+        for (var i = 0; i < routing.Runs.Count; i++)
+        {
+            var path = routing.Runs[i].Path.Where(byName.ContainsKey).Select(n => view.Place(byName[n])).ToArray();
+            var points = new List<PaperPoint>();
+            for (var k = 1; k < path.Length; k++)
+            {
+                if (Polar.Distance(path[k - 1], path[k]) < LeastLegMm) continue;
+                var leg = new Leg(i, path[k - 1], path[k], FreeLane(i, path[k - 1], path[k], laid));
+                laid.Add(leg);
+                points.Add(Shifted(leg.A, leg));
+                points.Add(Shifted(leg.B, leg));
+            }
+            // A run that points at the viewer has no line here, but its badge must still be found.
+            if (path.Length > 0) lines.Add(new(routing.Runs[i], points.Count > 0 ? points : [path[0], path[0]]));
+        }
+        return lines;
+    }
+
+    // 0, then one lane to the right, one to the left, two to the right and so on.
+    private static double FreeLane(int run, PaperPoint a, PaperPoint b, List<Leg> laid)
+    {
+        var taken = laid.Where(l => l.Run != run && Share(l, a, b)).Select(l => l.Lane).ToHashSet();
+        for (var n = 0; ; n++)
+        {
+            var lane = n % 2 == 0 ? n / 2 : -(n + 1) / 2;
+            if (!taken.Contains(lane)) return lane;
+        }
+    }
+
+    // Along one line and with a common stretch.
+    private static bool Share(Leg leg, PaperPoint a, PaperPoint b)
+    {
+        var length = Polar.Distance(leg.A, leg.B);
+        var (ux, uy) = ((leg.B.X - leg.A.X) / length, (leg.B.Y - leg.A.Y) / length);
+        double Off(PaperPoint p) => Math.Abs((p.X - leg.A.X) * uy - (p.Y - leg.A.Y) * ux);
+        double Along(PaperPoint p) => (p.X - leg.A.X) * ux + (p.Y - leg.A.Y) * uy;
+        if (Off(a) > 0.6 || Off(b) > 0.6) return false;
+        return Math.Min(length, Math.Max(Along(a), Along(b))) - Math.Max(0, Math.Min(Along(a), Along(b))) > 0.6;
+    }
+
+    // The side must not depend on the direction in which a run passes the leg.
+    private static PaperPoint Shifted(PaperPoint p, Leg leg)
+    {
+        var (a, b) = leg.A.X < leg.B.X - 1e-9 || (Math.Abs(leg.A.X - leg.B.X) <= 1e-9 && leg.A.Y < leg.B.Y) ? (leg.A, leg.B) : (leg.B, leg.A);
+        var length = Polar.Distance(a, b);
+        return new(p.X - (b.Y - a.Y) / length * leg.Lane * LaneMm, p.Y + (b.X - a.X) / length * leg.Lane * LaneMm);
+    }
+}

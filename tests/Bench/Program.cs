@@ -1,0 +1,52 @@
+using System.Diagnostics;
+using System.Globalization;
+using InstallPacket.Calc.Siting;
+using InstallPacket.Jobs;
+using InstallPacket.Packets;
+using InstallPacket.Plans;
+using InstallPacket.Tests;
+
+// Measurements of the main stations. They are printed, never asserted: a busy machine must not fail a build.
+var jobs = DemoJobs.Load();
+var parts = jobs.Parts();
+var theme = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme"));
+var builder = new PacketBuilder(theme);
+var job = jobs.Job("alder-lane");
+var plan = Planner.Plan(job, parts, []);
+
+Measure("geodesic inverse", 20_000, () => Geodesic.Inverse(43.62, -99.14, 43.2943, -99.378));
+Measure("magnetic declination", 5_000, () => MagneticModel.At(43.62, -99.14, 0.5, 2026.4));
+Measure("read a job", 300, () => new JobReader(jobs, parts).Read("alder-lane"));
+Measure("plan a job (7 stations, 4 outlets)", 300, () => Planner.Plan(job, parts, []));
+Measure("build all files of a packet", 30, () => builder.Build(plan));
+var figures = InstallPacket.Drawings.FigureSet.Of(plan, new InstallPacket.Drawings.FontTextMeasure(theme.Fonts));
+var files = builder.Build(plan).ToDictionary(f => f.Path, f => f.Bytes);
+PacketDocument Document(string name) => new(name, name, "en", System.Text.Encoding.UTF8.GetString(files[name + ".md"]), figures, null, "");
+Measure("figures of a plan", 30, () => InstallPacket.Drawings.FigureSet.Of(plan, new InstallPacket.Drawings.FontTextMeasure(theme.Fonts)));
+Measure("PNG of one figure", 30, () => InstallPacket.Drawings.PngPainter.Paint(figures["aim-card"], theme.Fonts, 160));
+Measure("PDF of the crew document", 30, () => PdfDocumentWriter.Write(Document("crew"), theme, PageFormat.Letter));
+Measure("HTML of the crew document", 30, () => HtmlDocumentWriter.Write(Document("crew"), theme));
+Measure("HTML of the workings", 30, () => HtmlDocumentWriter.Write(Document("workings"), theme));
+Measure("plan.json", 30, () => PlanJson.Text(PlanJson.Tree(plan)));
+MeasureParallel("read, plan and build, all cores", 60, () => builder.Build(Planner.Plan(jobs.Job("alder-lane"), parts, [])));
+
+static void Measure(string what, int times, Func<object?> run)
+{
+    for (var i = 0; i < Math.Max(3, times / 10); i++) run();
+    var cpu = Process.GetCurrentProcess().TotalProcessorTime;
+    var watch = Stopwatch.StartNew();
+    for (var i = 0; i < times; i++) run();
+    Print(what, times, watch.Elapsed, Process.GetCurrentProcess().TotalProcessorTime - cpu);
+}
+
+static void MeasureParallel(string what, int times, Func<object?> run)
+{
+    run();
+    var cpu = Process.GetCurrentProcess().TotalProcessorTime;
+    var watch = Stopwatch.StartNew();
+    Parallel.For(0, times, _ => run());
+    Print(what, times, watch.Elapsed, Process.GetCurrentProcess().TotalProcessorTime - cpu);
+}
+
+static void Print(string what, int times, TimeSpan wall, TimeSpan cpu) => Console.WriteLine(string.Create(
+    CultureInfo.InvariantCulture, $"{what,-40} {wall.TotalMilliseconds / times,10:0.0000} ms each, {cpu.TotalMilliseconds / times,10:0.0000} ms CPU, {times / wall.TotalSeconds,10:0} a second"));

@@ -1,0 +1,77 @@
+using InstallPacket.Tests;
+
+namespace InstallPacket.Cli.Tests;
+
+/// <summary>A terminal that remembers what was printed.</summary>
+internal sealed class RecordedTerminal : ITerminal
+{
+    private readonly StringWriter _out = new() { NewLine = "\n" };
+    private readonly StringWriter _error = new() { NewLine = "\n" };
+
+    public TextWriter Out => _out;
+
+    public TextWriter Error => _error;
+
+    public string Output => _out.ToString();
+
+    public string Errors => _error.ToString();
+}
+
+/// <summary>What one run of the program gave.</summary>
+internal sealed record RunResult(int Code, string Output, string Errors);
+
+/// <summary>A folder of its own for each test, with the program run inside it.</summary>
+internal sealed class Workshop : IDisposable
+{
+    public Workshop()
+    {
+        Root = Directory.CreateTempSubdirectory("packets-").FullName;
+    }
+
+    public string Root { get; }
+
+    public string Jobs => Path.Combine(Root, "jobs");
+
+    public string Out => Path.Combine(Root, "out");
+
+    /// <summary>A workshop with the demo jobs in it.</summary>
+    public static Workshop WithDemoJobs()
+    {
+        var shop = new Workshop();
+        var from = Path.Combine(DemoJobs.Checkout, "jobs");
+        foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) shop.Write("jobs/" + Path.GetRelativePath(from, path), File.ReadAllText(path));
+        return shop;
+    }
+
+    public void Write(string path, string text)
+    {
+        var full = Path.Combine(Root, path);
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        File.WriteAllText(full, text);
+    }
+
+    public string Read(string path) => File.ReadAllText(Path.Combine(Root, path));
+
+    /// <summary>Replaces a text that must stand exactly once.</summary>
+    public void Edit(string path, string old, string replacement)
+    {
+        var text = Read(path);
+        Assert.Equal(2, text.Split(old).Length);
+        Write(path, text.Replace(old, replacement, StringComparison.Ordinal));
+    }
+
+    public RunResult Build(params string[] more) => Run(["build", "--jobs", Jobs, "--out", Out, .. more]);
+
+    public static RunResult Run(params string[] arguments)
+    {
+        var terminal = new RecordedTerminal();
+        var code = new CommandLine(terminal).Run(arguments);
+        return new(code, terminal.Output, terminal.Errors);
+    }
+
+    /// <summary>All files below a folder with their bytes.</summary>
+    public static SortedDictionary<string, byte[]> Files(string folder) => new(
+        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(p => Path.GetRelativePath(folder, p).Replace('\\', '/'), File.ReadAllBytes), StringComparer.Ordinal);
+
+    public void Dispose() => Directory.Delete(Root, true);
+}

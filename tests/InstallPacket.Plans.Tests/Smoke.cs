@@ -1,7 +1,0 @@
-namespace InstallPacket.Plans.Tests;
-
-public class Smoke
-{
-    [Fact]
-    public void Placeholder_until_first_test() => Assert.True(true);
-}

@@ -1,0 +1,63 @@
+using InstallPacket.Jobs.Catalogue;
+using InstallPacket.Tests;
+
+namespace InstallPacket.Rules.Tests;
+
+/// <summary>Rules about the documentation: what is generated is fresh, what is promised is there.</summary>
+public class DocumentRules
+{
+    /// <summary>Keys that no demo job writes, and why that is all right.</summary>
+    private static readonly Dictionary<string, string> NotShown = new()
+    {
+        ["paper"] = "follows the code family",
+        ["reception.reserve"] = "the default is shown in every packet",
+        ["reception.multipath"] = "the default is shown in every packet",
+        ["reception.within"] = "the default is shown on the reference page",
+        ["cabling.chain.NAME.setting"] = "tested in the planner tests",
+        ["mounting.roof-pitch"] = "no demo roof is walked on",
+        ["bonding.note"] = "free text",
+        ["prepared-by.address"] = "free text",
+        ["prepared-by.note"] = "free text",
+        ["customer.phone"] = "free text",
+    };
+
+    [Fact]
+    public void Key_reference_is_fresh() => Fresh("docs/reference/job-keys.md", KeyReference.Page(InstallPacket.Cli.NewCommand.Example()));
+
+    [Fact]
+    public void Schema_is_fresh() => Fresh("docs/reference/job.schema.json", InstallPacket.Plans.PlanJson.Text(JobSchema.Tree()));
+
+    [Fact]
+    public void Every_key_is_used_by_a_demo_job_or_by_the_readme()
+    {
+        var texts = Directory.EnumerateFiles(Path.Combine(DemoJobs.Checkout, "jobs"), "job.yaml", SearchOption.AllDirectories)
+            .Append(Path.Combine(DemoJobs.Checkout, "README.md")).Select(File.ReadAllText)
+            .Append(InstallPacket.Cli.NewCommand.Example()).ToArray();
+        var unused = KeyCatalogue.AllKeys().Where(k => !NotShown.ContainsKey(k.Path) && !texts.Any(t => t.Contains(k.Key.Name + ":", StringComparison.Ordinal))).Select(k => k.Path);
+        Assert.Empty(unused);
+    }
+
+    [Fact]
+    public void Links_between_pages_lead_somewhere()
+    {
+        var pages = Directory.EnumerateFiles(Path.Combine(DemoJobs.Checkout, "docs"), "*.md", SearchOption.AllDirectories)
+            .Concat(Directory.EnumerateFiles(DemoJobs.Checkout, "*.md"));
+        var broken = from page in pages
+                     from System.Text.RegularExpressions.Match link in System.Text.RegularExpressions.Regex.Matches(File.ReadAllText(page), @"\]\((?!https?:|#|mailto:)([^)#\s]+)")
+                     let target = Path.Combine(Path.GetDirectoryName(page)!, link.Groups[1].Value)
+                     where !File.Exists(target) && !Directory.Exists(target)
+                     select $"{Path.GetRelativePath(DemoJobs.Checkout, page)}: {link.Groups[1].Value}";
+        Assert.Empty(broken);
+    }
+
+    private static void Fresh(string path, string text)
+    {
+        var full = Path.Combine(DemoJobs.Checkout, path);
+        if (Environment.GetEnvironmentVariable("INSTALLPACKET_ACCEPT") == "1")
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+            File.WriteAllText(full, text);
+        }
+        Assert.Equal(text, File.ReadAllText(full));
+    }
+}

@@ -1,0 +1,57 @@
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Tests;
+
+/// <summary>The demo jobs of the checkout in memory, where a test can change a line before reading.</summary>
+internal sealed class DemoJobs : IJobFiles
+{
+    private readonly SortedDictionary<string, string> _files = new(StringComparer.Ordinal);
+
+    private DemoJobs()
+    {
+        var root = Path.Combine(Checkout, "jobs");
+        foreach (var path in Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories))
+            _files[Path.GetRelativePath(root, path).Replace('\\', '/')] = File.ReadAllText(path);
+    }
+
+    /// <summary>The top of the checkout: the folder that holds the solution.</summary>
+    public static string Checkout { get; } = Find();
+
+    /// <summary>The jobs as they are in the checkout.</summary>
+    public static DemoJobs Load() => new();
+
+    /// <summary>Replaces a text that must stand exactly once in a file.</summary>
+    public DemoJobs With(string path, string old, string replacement)
+    {
+        var text = _files[path];
+        var at = text.IndexOf(old, StringComparison.Ordinal);
+        if (at < 0 || text.IndexOf(old, at + 1, StringComparison.Ordinal) >= 0)
+            throw new ArgumentException($"'{old}' must stand exactly once in {path}.", nameof(old));
+        _files[path] = text.Replace(old, replacement, StringComparison.Ordinal);
+        return this;
+    }
+
+    public JobFile Read(string path, int maxBytes) =>
+        _files.TryGetValue(path, out var text) ? new(path, FileState.Present, text) : new(path, FileState.Absent, "");
+
+    public IReadOnlyList<string> List(string folder) =>
+        [.. _files.Keys.Where(p => folder.Length == 0 || p.StartsWith(folder + "/", StringComparison.Ordinal))];
+
+    /// <summary>The parts of the library.</summary>
+    public PartLibrary Parts() => PartLibraryReader.Read(this, new FindingList());
+
+    /// <summary>Reads a job that must read.</summary>
+    public Job Job(string id)
+    {
+        var reading = new JobReader(this, Parts()).Read(id);
+        return reading.Job ?? throw new InvalidOperationException(string.Join("\n", reading.Findings));
+    }
+
+    private static string Find()
+    {
+        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
+            if (File.Exists(Path.Combine(at.FullName, "InstallPacket.sln"))) return at.FullName;
+        throw new InvalidOperationException("The tests do not run inside the checkout.");
+    }
+}
