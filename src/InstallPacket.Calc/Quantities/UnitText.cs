@@ -28,29 +28,27 @@ public readonly record struct UnitReading(double Value, UnitProblem Problem, str
 /// <summary>Reads and prints values with units: dot decimals, no thousands marks, unit always written.</summary>
 public static partial class UnitText
 {
-    /// <summary>Reads <c>4.5 m</c>, <c>14 ft 6 in</c>, <c>6 1/2 in</c>, <c>1/4 in</c>, <c>-83 dBm</c> and the like.</summary>
+    /// <summary>Reads <c>4.5 m</c>, <c>14 ft 6 in</c>, <c>6 1/2 in</c>, <c>1/4 in</c>, <c>-83 dBm</c> and the like. Only feet may have a second part, and only inches; a sign in front holds for both.</summary>
     /// <param name="text">What the author wrote.</param>
     /// <param name="dimension">What it must measure.</param>
     public static UnitReading Read(string text, Dimension dimension)
     {
         var rest = text.Trim();
+        var negative = rest.StartsWith('-');
         double total = 0;
-        var negative = false;
         var unit = "";
-        var parts = 0;
-        while (rest.Length > 0 || parts == 0)
+        for (var parts = 0; rest.Length > 0 || parts == 0; parts++)
         {
             var match = Part().Match(rest);
-            if (!match.Success || (parts > 0 && match.Groups["sign"].Length > 0)) return new(0, UnitProblem.NotANumber, rest);
+            if (!match.Success || Bottom(match) == 0 || (parts > 0 && match.Groups["sign"].Success)) return new(0, UnitProblem.NotANumber, rest);
+            var before = unit;
             unit = match.Groups["unit"].Value.Trim();
-            if (unit.Length == 0) return new(0, UnitProblem.UnitMissing, "");
-            var known = UnitTable.For(dimension).FirstOrDefault(u => u.Name == unit);
-            if (known is null || (parts > 0 && !MayFollow(dimension, unit))) return new(0, UnitProblem.UnitUnknown, unit);
-            var value = Number(match) * known.Factor + known.Offset;
-            total += negative ? -value : value;
-            negative |= parts == 0 && match.Groups["sign"].Value == "-"; // "-1 ft 6 in" is below zero as a whole
             rest = rest[match.Length..].Trim();
-            parts++;
+            if (unit.Length == 0) return WithoutUnit(rest);
+            var known = UnitTable.For(dimension).FirstOrDefault(u => u.Name == unit);
+            if (known is null || (parts > 0 && (parts > 1 || before != "ft" || unit != "in"))) return new(0, UnitProblem.UnitUnknown, unit);
+            var value = Number(match) * known.Factor + known.Offset;
+            total += parts > 0 && negative ? -value : value;
         }
         return new(total, UnitProblem.None, unit);
     }
@@ -71,8 +69,12 @@ public static partial class UnitText
         return rounded.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Replace('-', '\u2212');
     }
 
-    // Only feet may be followed by a second part, and only by inches: "14 ft 6 in".
-    private static bool MayFollow(Dimension dimension, string unit) => dimension == Dimension.Length && unit == "in";
+    private static UnitReading WithoutUnit(string rest) =>
+        rest.Length == 0 ? new(0, UnitProblem.UnitMissing, "")
+        : char.IsAsciiDigit(rest[0]) ? new(0, UnitProblem.NotANumber, rest)
+        : new(0, UnitProblem.UnitUnknown, rest.Split(' ')[0]);
+
+    private static double Bottom(Match match) => match.Groups["bottom"].Success ? double.Parse(match.Groups["bottom"].Value, CultureInfo.InvariantCulture) : 1;
 
     private static double Number(Match match)
     {
@@ -80,11 +82,11 @@ public static partial class UnitText
         var sign = match.Groups["sign"].Value == "-" ? -1 : 1;
         var whole = match.Groups["whole"].Success ? Parse(match.Groups["whole"].Value) : 0;
         if (!match.Groups["top"].Success) return sign * whole;
-        return sign * (whole + Parse(match.Groups["top"].Value) / Math.Max(1, Parse(match.Groups["bottom"].Value)));
+        return sign * (whole + Parse(match.Groups["top"].Value) / Bottom(match));
     }
 
     [GeneratedRegex(
-        @"^(?<sign>[+-])?(?:(?<whole>\d{1,9}(?:\.\d{1,12})?)(?:[ -](?<top>\d{1,4})/(?<bottom>\d{1,4}))?|(?<top>\d{1,4})/(?<bottom>\d{1,4}))(?:\s*(?<unit>dB/100 (?:m|ft)|lbf (?:ft|in)|N m|[A-Za-z%]+[23]?))?(?![^\s])",
+        @"^(?<sign>[+-])?(?:(?<whole>[0-9]{1,9}(?:\.[0-9]{1,12})?)(?:[ -](?<top>[0-9]{1,4})/(?<bottom>[0-9]{1,4}))?|(?<top>[0-9]{1,4})/(?<bottom>[0-9]{1,4}))(?:\s*(?<unit>dB/100 (?:m|ft)|lbf (?:ft|in)|N m|[A-Za-z%]+[23]?))?(?![^\s])",
         RegexOptions.ExplicitCapture)]
     private static partial Regex Part();
 }

@@ -15,8 +15,8 @@ internal static class CablingKeys
         new("fly-lead", new QuantityKind(Dimension.Length, 0, 30, "m"), "Outlet: length of the lead to the receiver.", Default: "2 m"));
 
     private static readonly GroupKind Temperatures = new(
-        new("cold", new QuantityKind(Dimension.Temperature, -60, 30, "C"), "Coldest outdoor cable.", Default: "-20 C"),
-        new("hot", new QuantityKind(Dimension.Temperature, 20, 90, "C"), "Hottest outdoor or attic cable.", Default: "60 C"));
+        new("cold", new QuantityKind(Dimension.Temperature, -40, 30, "C"), "Coldest outdoor cable; the rule for cable loss holds from -40 C.", Default: "-20 C"),
+        new("hot", new QuantityKind(Dimension.Temperature, 20, 70, "C"), "Hottest outdoor or attic cable; the rule for cable loss holds to 70 C.", Default: "60 C"));
 
     public static readonly GroupKind Section = new(
         new("receiver", new ReferenceKind(ReferenceTarget.Part, "receiver"), "The receiver that the plan reckons with at each outlet.", Required: true),

@@ -28,10 +28,15 @@ public static class KeyReference
     {
         var wanted = KeyPath.Plain(path).Split('.');
         var found = KeyCatalogue.AllKeys().Where(k => Fits(k.Path.Split('.'), wanted)).ToArray();
-        if (found.Length == 0) return null;
+        if (found.Length == 0) return wanted.Length > 1 && OfNamed(wanted[..^1]) is { } map ? Text(map.Path + ".NAME", map.Key.Meaning, ((MapKind)map.Key.Kind).Item, "named by the author") : null;
         var (name, key) = found[0];
-        return $"{name}: {key.Meaning}\n  holds: {ScalarChecker.Expectation(key.Kind)}\n  {(key.Required ? "required" : key.Default is null ? "may be left out" : "default: " + key.Default)}\n";
+        return Text(name, key.Meaning, key.Kind, key.Required ? "required" : key.Default is null ? "may be left out" : "default: " + key.Default);
     }
+
+    private static (string Path, Key Key)? OfNamed(string[] wanted) =>
+        KeyCatalogue.AllKeys().Where(k => k.Key.Kind is MapKind && Fits(k.Path.Split('.'), wanted)).Select(k => ((string, Key)?)k).FirstOrDefault();
+
+    private static string Text(string name, string meaning, KeyKind kind, string need) => $"{name}: {meaning}\n  holds: {ScalarChecker.Expectation(kind)}\n  {need}\n";
 
     private static bool Fits(string[] path, string[] wanted) =>
         path.Length == wanted.Length && path.Zip(wanted).All(p => p.First == "NAME" || p.First == p.Second);

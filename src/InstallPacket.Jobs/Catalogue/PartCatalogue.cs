@@ -20,7 +20,7 @@ public static class PartCatalogue
         new("provenance", new MapKind(new TextKind(300), "figure"),
             "For each figure of this part how it is known: `read`, `derived`, `common practice` or `memory`, then a colon and the document or a remark."),
         new("gain", new CurveKind(Dimension.AntennaGain, -20, 30, "dBi"), "Antenna: gain on the axis."),
-        new("beamwidth", new CurveKind(Dimension.Angle, 5, 360, "deg"), "Antenna: half-power beamwidth in the horizontal plane."),
+        new("beamwidth", new CurveKind(Dimension.Angle, 5, 179, "deg"), "Antenna: half-power beamwidth in the horizontal plane; the pattern rule holds below 180 deg."),
         new("front-to-back", new QuantityKind(Dimension.Ratio, 0, 40, "dB"), "Antenna: how far the pattern falls behind."),
         new("from", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Lowest frequency that the part is made for."),
         new("to", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Highest frequency that the part is made for."),
@@ -38,7 +38,7 @@ public static class PartCatalogue
         new("largest-level", new QuantityKind(Dimension.Level, -60, 20, "dBm"), "Receiver or outlet: highest level it is made for."),
         new("attenuation", new CurveKind(Dimension.Attenuation, 0, 300, "dB/100 m"), "Cable: loss per length at 20 C."),
         new("diameter", new QuantityKind(Dimension.Length, 0, 0.2, "m"), "Cable or mast: outside diameter."),
-        new("bend-radius", new QuantityKind(Dimension.Length, 0, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
+        new("bend-radius", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
         new("connector", new ReferenceKind(ReferenceTarget.Part, "connector"), "Cable: the connector that fits it."),
         new("torque", new QuantityKind(Dimension.Torque, 0, 100, "N m"), "Connector or fixing: tightening torque."));
 

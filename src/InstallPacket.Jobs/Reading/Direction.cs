@@ -32,12 +32,12 @@ internal static partial class Direction
         return NumberForm().IsMatch(text) && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value);
     }
 
-    [GeneratedRegex(@"^(?<number>\d{1,3}(\.\d{1,12})?)\s*(deg\s*)?(?<letter>[NSEW])$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<number>[0-9]{1,3}(\.[0-9]{1,12})?)\s*(deg\s*)?(?<letter>[NSEW])\z", RegexOptions.ExplicitCapture)]
     private static partial Regex CoordinateForm();
 
-    [GeneratedRegex(@"^(?<number>\d{1,3}(\.\d{1,6})?)\s*deg\s+(?<north>true|magnetic)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<number>[0-9]{1,3}(\.[0-9]{1,6})?)\s*deg\s+(?<north>true|magnetic)\z", RegexOptions.ExplicitCapture)]
     private static partial Regex BearingForm();
 
-    [GeneratedRegex(@"^[+-]?\d{1,15}(\.\d{1,15})?$")]
+    [GeneratedRegex(@"^[+-]?[0-9]{1,15}(\.[0-9]{1,15})?\z")]
     private static partial Regex NumberForm();
 }

@@ -31,7 +31,9 @@ internal sealed class ScalarChecker(FindingList findings)
         {
             var at = Quantity(key, Dimension.Frequency, 1, 5000, "MHz", $"{path} frequency");
             if (node is not YamlScalar scalar) { Wrong(new(node.At, "a list or a map", false), kind, path); continue; }
-            if (at is { } f && Quantity(scalar, kind.Dimension, kind.Min, kind.Max, kind.RangeUnit, $"{path}.{key.Value}") is { } v) points.Add((f, v));
+            if (at is not { } f || Quantity(scalar, kind.Dimension, kind.Min, kind.Max, kind.RangeUnit, $"{path}.{key.Value}") is not { } v) continue;
+            if (points.TrueForAll(p => p.Item1 != f)) points.Add((f, v));
+            else findings.Add(Severity.Stop, "duplicate-key", key.At, $"{path} states `{key.Value}` a second time, in another unit", "each frequency once", "keep one of the two");
         }
         return points.Count == map.Entries.Count && points.Count > 0 ? new FrequencyCurve(points) : null;
     }

@@ -13,14 +13,14 @@ internal static class YamlGate
     public static YamlMap? Load(JobFile file, FindingList findings)
     {
         if (!HasNoTabs(file, findings)) return null;
-        var builder = new YamlTreeBuilder(file.Path, findings);
+        var builder = new YamlTreeBuilder(file, findings);
         try
         {
-            return builder.Build(file.Text);
+            return builder.Build();
         }
         catch (YamlException e)
         {
-            Refuse(findings, "yaml-syntax", new(file.Path, Math.Max(1, (int)e.Start.Line), Math.Max(1, (int)e.Start.Column)), "this is not YAML: " + Plain(e.Message), "YAML 1.2", Remedy);
+            Refuse(findings, "yaml-syntax", builder.Inside(e.Start), "this is not YAML: " + Plain(e.Message), "YAML 1.2", Remedy);
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException)
         {
@@ -51,5 +51,5 @@ internal static class YamlGate
         return false;
     }
 
-    private static string Plain(string message) => message.ReplaceLineEndings(" ").TrimEnd('.');
+    private static string Plain(string message) => string.Join(' ', message.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
 }

@@ -7,21 +7,22 @@ namespace InstallPacket.Jobs.Reading;
 /// Builds the node tree from parser events. Our own tree, because it must report every duplicate key at its place
 /// and go on, where the library's tree stops at the first.
 /// </summary>
-internal sealed class YamlTreeBuilder(string file, FindingList findings)
+internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
 {
+    private readonly string[] _rows = file.Text.Split('\n');
     private int _depth;
 
     /// <summary>The last place that the parser reached.</summary>
-    public SourceSpan Reached { get; private set; } = new(file, 1, 1);
+    public SourceSpan Reached { get; private set; } = new(file.Path, 1, 1);
 
     /// <summary>Builds the tree, or reports and returns null.</summary>
     /// <exception cref="YamlException">The text is not YAML.</exception>
-    public YamlMap? Build(string text)
+    public YamlMap? Build()
     {
-        var events = new Parser(new StringReader(text));
+        var events = new Parser(new StringReader(file.Text));
         events.Consume<StreamStart>();
         if (events.Accept<StreamEnd>(out _))
-            return Refuse("file-empty", new(file, 1, 1), "the file is empty", "a map of keys", "`installpacket new` writes a complete example");
+            return Refuse("file-empty", new(file.Path, 1, 1), "the file is empty", "a map of keys", "`installpacket new` writes a complete example");
         events.Consume<DocumentStart>();
         if (Node(events) is not { } root) return null;
         events.Consume<DocumentEnd>();
@@ -30,6 +31,15 @@ internal sealed class YamlTreeBuilder(string file, FindingList findings)
                 "keep one job a file; remove the line `---` or `...`");
         return root as YamlMap ?? Refuse("yaml-not-a-map", root.At, "the file is not a map of keys", "lines of the form `key: value`",
             "begin with `format: 1`; `installpacket new` writes a complete example");
+    }
+
+    /// <summary>A place of the parser as a place in the file: it counts one line too many when the text breaks off.</summary>
+    public SourceSpan Inside(Mark mark)
+    {
+        var last = mark.Line > _rows.Length;
+        var line = last ? _rows.Length : Math.Max(1, (int)mark.Line);
+        var end = _rows[line - 1].Length + 1;
+        return new(file.Path, line, last ? end : Math.Clamp((int)mark.Column, 1, end));
     }
 
     private YamlNode? Node(IParser events)
@@ -100,5 +110,5 @@ internal sealed class YamlTreeBuilder(string file, FindingList findings)
 
     private static string Written(string tag) => tag.StartsWith("tag:yaml.org,2002:", StringComparison.Ordinal) ? "!!" + tag["tag:yaml.org,2002:".Length..] : tag;
 
-    private SourceSpan At(ParsingEvent e) => new(file, (int)e.Start.Line, (int)e.Start.Column);
+    private SourceSpan At(ParsingEvent e) => Inside(e.Start);
 }

@@ -11,6 +11,7 @@ internal sealed class AmplifierRules(
 {
     private const double MostLossInFrontDb = 3;
     private const double ReserveDb = 3;
+    private const double NothingDbm = -1000; // no such signal exists; far below, the sum of powers is zero
 
     public void Check()
     {
@@ -38,6 +39,7 @@ internal sealed class AmplifierRules(
         var reckoned = reception.Stations.Where(s => s.Reckoned).ToArray();
         if (e.Part.LargestOutput is not { } largest || reckoned.Length == 0) return;
         var levels = reckoned.Select(s => (Station: s, Dbm: InputDbm(e, s))).ToArray();
+        if (levels.Max(l => l.Dbm) < NothingDbm) return;
         var total = log.Record(DecibelSum.TotalFormula, $"input of {e.Id}, {levels.Length} stations", DecibelSum.TotalDbm(levels.Select(l => l.Dbm)), levels.Max(l => l.Dbm));
         var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
         var margin = log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm);

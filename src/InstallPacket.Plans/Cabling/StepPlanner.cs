@@ -42,6 +42,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
             Missing(cable, "attenuation");
             return 0;
         }
+        if (!Covers(cable, curve, frequencyMHz)) return 0;
         if (!_tables.TryGetValue(cable.Id, out var table))
             _tables[cable.Id] = table = [.. curve.Points.Select(p => new AttenuationPoint(p.MHz, p.Value))];
         var alpha = CoaxAttenuation.DbPer100M(table, frequencyMHz);
@@ -67,6 +68,18 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         }
         if (part.LossDb is null) Missing(part, "loss");
         return Lossy(e.Id, part.LossDb?.At(frequencyMHz) ?? 0);
+    }
+
+    private bool Covers(Part cable, FrequencyCurve curve, double frequencyMHz)
+    {
+        var first = curve.Points[0].MHz;
+        if (first > 0 && frequencyMHz >= first) return true;
+        findings.Add(Severity.Stop, "part-figure-missing", cable.At,
+            first > 0 ? $"the cable `{cable.Id}` states no `attenuation` at {UnitText.Write(frequencyMHz, 0, "MHz")}: its table begins at {UnitText.Write(first, 0, "MHz")}"
+                : $"the cable `{cable.Id}` states one `attenuation` for every frequency",
+            "the loss of coax rises with frequency, so it is read from a table that begins below every channel",
+            "write `attenuation` as a map from frequencies to losses, from the maker's sheet");
+        return false;
     }
 
     private void Missing(Part part, string figure) =>

@@ -1,0 +1,37 @@
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Jobs.Tests;
+
+/// <summary>The demo jobs of this repository, in memory.</summary>
+internal static class DemoJobs
+{
+    public static readonly string Folder = Find();
+
+    public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow"];
+
+    private static readonly IReadOnlyList<(string Path, string Text)> Shared =
+        [.. Directory.GetFiles(Path.Combine(Folder, "_shared"), "*", SearchOption.AllDirectories)
+            .Select(f => (Path.GetRelativePath(Folder, f).Replace('\\', '/'), File.ReadAllText(f)))];
+
+    public static readonly PartLibrary Parts = PartLibraryReader.Read(Files(), new FindingList());
+
+    public static string Text(string id) => File.ReadAllText(Path.Combine(Folder, id, "job.yaml")).ReplaceLineEndings("\n");
+
+    /// <summary>The shared files alone.</summary>
+    public static MemoryJobFiles Files()
+    {
+        var files = new MemoryJobFiles();
+        foreach (var (path, text) in Shared) files.With(path, text);
+        return files;
+    }
+
+    /// <summary>Reads a job text beside the shared files.</summary>
+    public static JobReading Read(string text) => new JobReader(Files().With("job/job.yaml", text), Parts).Read("job");
+
+    private static string Find()
+    {
+        var at = new DirectoryInfo(AppContext.BaseDirectory);
+        while (at is not null && !File.Exists(Path.Combine(at.FullName, "InstallPacket.sln"))) at = at.Parent;
+        return Path.Combine(at?.FullName ?? throw new InvalidOperationException("The tests do not run below the checkout."), "jobs");
+    }
+}
