@@ -23,6 +23,8 @@ internal static class Program
         }
         catch (Exception e)
         {
+            // Jobs run side by side; the fault of one comes wrapped.
+            if (e is AggregateException { InnerExceptions: [var first, ..] }) e = first;
             terminal.Error.WriteLine($"installpacket {ProgramVersion.Text}: this is a bug in the program, sorry. {e.GetType().Name}: {e.Message}");
             terminal.Error.WriteLine(e.StackTrace);
             terminal.Error.WriteLine("Please report it with the job file that caused it. Earlier packets are untouched.");
