@@ -23,16 +23,16 @@ internal readonly record struct ItmBeyondHorizon
         // The far distance first: its frequency gain is carried to the near one.
         Far = ItmScatter.At(terrain, wave, terrain.HorizonsM + 400e3, -1);
         Near = ItmScatter.At(terrain, wave, near, Far.GainDb);
-        if (Near.LossDb < 1000)
+        if (Near.LossDb >= 1000)
+        {
+            (SlopeDbPerM, StartDb, CrossingM) = (line.SlopeDbPerM, line.StartDb, 10e6);
+        }
+        else
         {
             SlopeDbPerM = (Far.LossDb - Near.LossDb) / 200e3;
             var crossing = (Near.LossDb - line.StartDb - SlopeDbPerM * near) / (line.SlopeDbPerM - SlopeDbPerM);
             CrossingM = Math.Max(Math.Max(terrain.SmoothHorizonsM, terrain.HorizonsM + 1.088 * line.ScaleM * Math.Log(wave.FrequencyMHz)), crossing);
             StartDb = (line.SlopeDbPerM - SlopeDbPerM) * CrossingM + line.StartDb;
-        }
-        else
-        {
-            (SlopeDbPerM, StartDb, CrossingM) = (line.SlopeDbPerM, line.StartDb, 10e6);
         }
     }
 
@@ -52,7 +52,12 @@ internal readonly record struct ItmBeyondHorizon
     public double CrossingM { get; }
 
     /// <summary>The reference attenuation [dB] and the mode.</summary>
-    public (double Db, ItmMode Mode) At(double distanceM) => distanceM > CrossingM
-        ? (Math.Max(0, SlopeDbPerM * distanceM + StartDb), ItmMode.Scatter)
-        : (Math.Max(0, _line.At(distanceM)), ItmMode.Diffraction);
+    public (double Db, ItmMode Mode) At(double distanceM)
+    {
+        // The comparison below would take a NaN for diffraction.
+        if (double.IsNaN(CrossingM)) return (double.NaN, ItmMode.None);
+        return distanceM > CrossingM
+            ? (Math.Max(0, SlopeDbPerM * distanceM + StartDb), ItmMode.Scatter)
+            : (Math.Max(0, _line.At(distanceM)), ItmMode.Diffraction);
+    }
 }

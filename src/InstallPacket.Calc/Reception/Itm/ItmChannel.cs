@@ -57,6 +57,8 @@ public readonly record struct ItmChannel
         if (percentages != ItmRefusal.None) return new ItmResult(percentages, _inputs.Warnings);
         var warnings = _inputs.Warnings | _work.Warnings;
         if (_work.Refusal != ItmRefusal.None) return new ItmResult(_work.Refusal, warnings) { Terrain = _terrain };
+        // A channel that was never worked through.
+        if (Mode == ItmMode.None) return new ItmResult(ItmRefusal.Undefined, warnings);
         var deviates = _variability.Deviates(timePct, locationPct, situationPct);
         var loss = FreeSpaceLossDb + _variability.At(ReferenceAttenuationDb, deviates).LossDb;
         if (deviates.FarTail) warnings |= ItmWarnings.FarTail;

@@ -6,7 +6,7 @@ namespace InstallPacket.Calc.Reception;
 internal static class ItmKnifeEdges
 {
     // 1 / 4 pi as the model rounds it.
-    private const double Quarter = 0.0795775;
+    private const double InverseFourPi = 0.0795775;
 
     /// <summary>One knife edge.</summary>
     public static readonly Formula EdgeFormula = new(
@@ -20,14 +20,14 @@ internal static class ItmKnifeEdges
     public static double EdgeDb(double v2) => v2 < 5.76 ? 6.02 + 9.11 * Math.Sqrt(v2) - 1.27 * v2 : 12.953 + 10 * Math.Log10(v2);
 
     /// <summary>Both horizons [dB].</summary>
-    /// <param name="wave">The wave number [1/m].</param>
+    /// <param name="wave">Wave number [1/m].</param>
     /// <param name="bendRad">Bend of the ray [rad].</param>
     /// <param name="beyondM">Distance beyond both horizons [m].</param>
     /// <param name="txHorizonM">Horizon of the transmitter [m].</param>
     /// <param name="rxHorizonM">Horizon of the receiver [m].</param>
     public static double LossDb(double wave, double bendRad, double beyondM, double txHorizonM, double rxHorizonM)
     {
-        var common = Quarter * wave * bendRad * bendRad * beyondM;
+        var common = InverseFourPi * wave * bendRad * bendRad * beyondM;
         return EdgeDb(common * txHorizonM / (beyondM + txHorizonM)) + EdgeDb(common * rxHorizonM / (beyondM + rxHorizonM));
     }
 }

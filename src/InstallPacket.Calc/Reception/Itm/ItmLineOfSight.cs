@@ -101,6 +101,12 @@ internal readonly record struct ItmLineOfSight
         double span = _smoothM - NearM, part = FarM - NearM, ratio = Math.Log(_smoothM / NearM);
         (slope, fit) = (0, ItmSightFit.SlopeAndLog);
         log = Math.Max(0, (span * (FarDb - NearDb) - part * (EdgeDb - NearDb)) / (span * Math.Log(FarM / NearM) - part * ratio));
+        if (double.IsNaN(log))
+        {
+            // Let it reach the result, which is then refused; the branches below could lose it.
+            slope = log;
+            return true;
+        }
         if (!(_line.StartDb > 0 || log > 0)) return false;
         slope = (EdgeDb - NearDb - log * ratio) / span;
         if (slope >= 0) return true;

@@ -52,6 +52,7 @@ public readonly record struct ItmSettings(
     public const int Broadcast = 3;
 
     /// <summary>Average ground in a continental temperate climate, horizontal polarisation, broadcast mode: the inputs of television studies.</summary>
+    /// <remarks>Ground and climate were read in a regulator's annex; polarisation and mode are recalled, verify.</remarks>
     /// <param name="frequencyMHz">Frequency [MHz].</param>
     /// <returns>The settings.</returns>
     public static ItmSettings Television(double frequencyMHz) =>

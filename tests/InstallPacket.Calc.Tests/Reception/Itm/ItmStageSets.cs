@@ -42,7 +42,7 @@ public static class ItmStageSets
     ];
 
     private const string Tolerance = "1e-4 dB, heights 1e-4 m, distances 1e-2 m, angles 1e-8 rad, slopes 1e-9 dB/m, deviates and weights 1e-8; "
-        + "on straight ground, where delta-h is rounding noise and its square root goes on, weight 1e-5, crossing 0.1 m and far diffraction 1e-3 dB";
+        + "on straight ground, where delta-h is rounding noise and its square root goes on, weight 1e-5, crossing 0.1 m, far diffraction 1e-3 dB and its slope 1e-8 dB/m";
 
     private static (ReferenceRow Inputs, ItmPath Path, ItmWave Wave) Case(ReferenceRow r)
     {
@@ -101,7 +101,7 @@ public static class ItmStageSets
         yield return r.Within("weight_at_d3", near.Weight, Straight(r) ? 1e-5 : 1e-8, "");
         yield return Db(r, "a_3_db", near.LossDb);
         yield return r.Within("a_4_db", diffraction.At(line.FarM).LossDb, Straight(r) ? 1e-3 : 1e-4, "dB");
-        yield return Slope(r, "m_d_db_per_m", line.SlopeDbPerM);
+        yield return r.Within("m_d_db_per_m", line.SlopeDbPerM, Straight(r) ? 1e-8 : 1e-9, "dB/m");
         yield return Db(r, "a_d0_db", line.StartDb);
     }
 

@@ -106,6 +106,7 @@ public class ItmTests
         Assert.Equal(ItmRefusal.Conductivity, Of(path, good with { ConductivitySm = double.NaN }));
         Assert.Equal(ItmRefusal.Time, Of(path, good, double.NaN));
         Assert.Equal(ItmRefusal.TxHeight, Of(default, good));
+        Assert.Equal(ItmRefusal.Undefined, default(ItmChannel).Loss(50, 50, 50).Refusal);
     }
 
     [Fact]
