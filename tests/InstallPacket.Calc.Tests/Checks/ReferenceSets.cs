@@ -17,6 +17,7 @@ public static class ReferenceSets
         .. ChannelSets.All,
         .. FieldSets.All,
         .. NoiseSets.All,
+        .. P1812Sets.All,
         .. CoaxSets.All,
         .. ChainSets.All,
         .. RoutingSets.All,
