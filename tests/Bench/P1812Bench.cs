@@ -14,9 +14,9 @@ internal static class P1812Bench
         {
             var profile = Hills(points);
             var path = Prepare(profile);
-            measure($"P.1812 path, 100 km, {points} points", 5_000, () => Prepare(profile));
-            measure($"P.1812 path and one channel, {points}", 5_000, () => PathSpecificPrediction.Loss(Prepare(profile), new(605, 50)));
-            measure($"P.1812 {Channels} channels of it, {points}", 2_000, () => Sum(path));
+            measure($"P.1812 path, 100 km, {points} points", 20_000, () => Prepare(profile));
+            measure($"P.1812 path and one channel, {points}", 20_000, () => PathSpecificPrediction.Loss(Prepare(profile), new(605, 50)));
+            measure($"P.1812 {Channels} channels of it, {points}", 20_000, () => Sum(path));
         }
     }
 

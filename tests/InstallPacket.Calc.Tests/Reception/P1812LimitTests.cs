@@ -43,8 +43,8 @@ public class P1812LimitTests
     }
 
     [Theory]
-    [InlineData("0 1 2 3", "4", "5 and more")]
-    [InlineData("1 2 3 4 5", "1", "0 to 0")]
+    [InlineData("0 1 2 3", "is 4;", "5 and more")]
+    [InlineData("1 2 3 4 5", "at 1 km", "at 0 km")]
     [InlineData("0 1 2 2 3", "2", "beyond 2 km")]
     [InlineData("0 1 3 2 4", "2", "beyond 3 km")]
     [InlineData("0 1 NaN 2 4", "NaN", "beyond 1 km")]

@@ -84,7 +84,8 @@ public sealed class ZonedProfile
 
     private static void CheckDistances(ReadOnlySpan<double> distancesKm)
     {
-        Limit.Within(distancesKm[0], 0, 0, "first distance of the profile in km", nameof(distancesKm));
+        if (distancesKm[0] != 0)
+            throw new ArgumentOutOfRangeException(nameof(distancesKm), distancesKm[0], string.Create(CultureInfo.InvariantCulture, $"The profile begins at {distancesKm[0]} km; it must begin at 0 km."));
         // A repeated distance would divide by zero further on.
         for (var i = 1; i < distancesKm.Length; i++)
         {
