@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using InstallPacket.Calc.Reception;
+using InstallPacket.Bench;
 using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Packets;
@@ -17,6 +18,7 @@ var plan = Planner.Plan(job, parts, []);
 
 Measure("geodesic inverse", 20_000, () => Geodesic.Inverse(43.62, -99.14, 43.2943, -99.378));
 Measure("magnetic declination", 5_000, () => MagneticModel.At(43.62, -99.14, 0.5, 2026.4));
+P1812Bench.Run(Measure);
 Measure("read a job", 300, () => new JobReader(jobs, parts).Read("alder-lane"));
 Measure("plan a job (7 stations, 4 outlets)", 300, () => Planner.Plan(job, parts, []));
 Measure("build all files of a packet", 30, () => builder.Build(plan));

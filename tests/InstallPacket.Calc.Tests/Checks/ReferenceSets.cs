@@ -21,6 +21,7 @@ public static class ReferenceSets
         .. ItmServiceSets.All,
         .. ItmStageSets.All,
         .. ItmFunctionSets.All,
+        .. P1812Sets.All,
         .. CoaxSets.All,
         .. ChainSets.All,
         .. RoutingSets.All,
