@@ -27,7 +27,7 @@ public sealed class IndexBuilder(Theme theme)
             })]),
         };
         var markdown = new TemplateRenderer(theme, PlanFilters.For(new UnitPrinter(false, "dBuV"))).Render("jobs", model);
-        var document = new PacketDocument("index", "Install packets", "en", markdown, new Dictionary<string, Drawings.Drawing>(), null, "");
+        var document = new PacketDocument("index", "Install packets", "en", TidyMarkdown.Of(markdown), new Dictionary<string, Drawings.Drawing>(), null, "");
         return Encoding.UTF8.GetBytes(HtmlDocumentWriter.Write(document, theme));
     }
 }

@@ -39,7 +39,7 @@ public sealed class PacketBuilder(Theme theme)
     {
         var markdown = Renderer(plan.Job).Render(name, model);
         var stamp = plan.Stopped ? Stamp(plan) : null;
-        return new PacketDocument(name, $"{title}: {plan.Job.Title}", Language, Tidy(markdown), figures, stamp,
+        return new PacketDocument(name, $"{title}: {plan.Job.Title}", Language, TidyMarkdown.Of(markdown), figures, stamp,
             $"{plan.Job.Id} · {plan.Job.Date:yyyy-MM-dd} · {plan.Job.PreparedBy.Name}");
     }
 
@@ -75,15 +75,6 @@ public sealed class PacketBuilder(Theme theme)
                 _renderers[key] = renderer = new TemplateRenderer(theme, PlanFilters.For(UnitPrinter.Of(job)));
             return renderer;
         }
-    }
-
-    // Templates leave runs of blank lines behind; a reader of the text and a reviewer of its diff want none.
-    private static string Tidy(string markdown)
-    {
-        var lines = new List<string>();
-        foreach (var line in markdown.ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd()))
-            if (line.Length > 0 || (lines.Count > 0 && lines[^1].Length > 0)) lines.Add(line);
-        return string.Join('\n', lines).TrimEnd() + "\n";
     }
 
     private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
