@@ -28,6 +28,9 @@ public class DocumentRules
     public void Schema_is_fresh() => Fresh("docs/reference/job.schema.json", InstallPacket.Plans.PlanJson.Text(JobSchema.Tree()));
 
     [Fact]
+    public void Page_of_equations_is_fresh() => Fresh("docs/methods/equations.md", FormulaPage.Text());
+
+    [Fact]
     public void Every_key_is_used_by_a_demo_job_or_by_the_readme()
     {
         var texts = Directory.EnumerateFiles(Path.Combine(DemoJobs.Checkout, "jobs"), "job.yaml", SearchOption.AllDirectories)

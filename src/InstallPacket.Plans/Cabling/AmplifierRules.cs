@@ -40,7 +40,7 @@ internal sealed class AmplifierRules(
         if (e.Part.LargestOutput is not { } largest || reckoned.Length == 0) return;
         var levels = reckoned.Select(s => (Station: s, Dbm: InputDbm(e, s))).ToArray();
         if (levels.Max(l => l.Dbm) < NothingDbm) return;
-        var total = log.Record(DecibelSum.TotalFormula, $"input of {e.Id}, {levels.Length} stations", DecibelSum.TotalDbm(levels.Select(l => l.Dbm)), levels.Max(l => l.Dbm));
+        var total = log.Record(DecibelSum.TotalFormula, $"input of {e.Id}, {levels.Length} stations (the strongest is shown)", DecibelSum.TotalDbm(levels.Select(l => l.Dbm)), levels.Max(l => l.Dbm));
         var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
         var margin = log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm);
         var print = UnitPrinter.Of(job);
