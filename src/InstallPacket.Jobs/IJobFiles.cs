@@ -36,4 +36,8 @@ public interface IJobFiles
     /// <summary>Paths of the files below a folder, in ordinal order; empty when there is no such folder.</summary>
     /// <param name="folder">Path below the jobs folder; empty for the jobs folder itself.</param>
     IReadOnlyList<string> List(string folder);
+
+    /// <summary>Opens a file of numbers (a terrain tile) for reading in any order; null when there is none or it leads out of the jobs folder.</summary>
+    /// <param name="path">Path below the jobs folder, with forward slashes.</param>
+    Stream? Open(string path) => null;
 }

@@ -37,6 +37,19 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
         }
     }
 
+    public Stream? Open(string path)
+    {
+        var full = FullPath(folder, path);
+        try
+        {
+            return File.Exists(full) && !LeadsOut(folder, full) ? new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.Read, 1, FileOptions.RandomAccess) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
     public IReadOnlyList<string> List(string below)
     {
         var own = Below(folder, below);

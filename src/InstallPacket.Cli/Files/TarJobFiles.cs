@@ -38,6 +38,8 @@ internal sealed class TarJobFiles : IJobFiles
         }
     }
 
+    public Stream? Open(string path) => _files.TryGetValue(path, out var bytes) ? new MemoryStream(bytes, false) : null;
+
     public IReadOnlyList<string> List(string folder)
     {
         var prefix = folder.Length == 0 ? "" : folder + "/";
