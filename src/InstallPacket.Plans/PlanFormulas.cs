@@ -40,8 +40,13 @@ public static class PlanFormulas
 
     /// <summary>Level at a receiver.</summary>
     public static readonly Formula LevelAtReceiver = new(
-        "level-at-receiver", "Level at the receiver", "U = P + sum of gains - sum of losses", new("U", "dBm", "level"),
+        "level-at-receiver", "Level at the receiver or at an amplifier", "U = P + sum of gains - sum of losses", new("U", "dBm", "level"),
         [new("P", "dBm", "power at the antenna terminals"), new("G", "dB", "sum of gains and losses of the chain")], Own, "sum", Provenance.Derived);
+
+    /// <summary>Total power, one station after the other.</summary>
+    public static readonly Formula PowerSum = new(
+        "power-sum-step", "Total power at an amplifier, one station after the other", "P = 10 log10(10^(P0/10) + 10^(Pi/10))", new("P", "dBm", "total power so far"),
+        [new("P0", "dBm", "total before this station"), new("Pi", "dBm", "power of this station")], Own, "sum of powers", Provenance.Derived);
 
     /// <summary>C/N of a chain.</summary>
     public static readonly Formula CarrierToNoise = new(
@@ -65,5 +70,5 @@ public static class PlanFormulas
 
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [AntennaGain, FieldAtAntenna, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, CarrierToNoise, Margin, CutLength, StraightLegs];
+        [AntennaGain, FieldAtAntenna, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
 }

@@ -40,7 +40,7 @@ internal sealed class AmplifierRules(
         if (e.Part.LargestOutput is not { } largest || reckoned.Length == 0) return;
         var levels = reckoned.Select(s => (Station: s, Dbm: InputDbm(e, s))).ToArray();
         if (levels.Max(l => l.Dbm) < NothingDbm) return;
-        var total = log.Record(DecibelSum.TotalFormula, $"input of {e.Id}, {levels.Length} stations (the strongest is shown)", DecibelSum.TotalDbm(levels.Select(l => l.Dbm)), levels.Max(l => l.Dbm));
+        var total = Total(e, [.. levels.OrderByDescending(l => l.Dbm).ThenBy(l => l.Station.Id, StringComparer.Ordinal)]);
         var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
         var margin = log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm);
         var print = UnitPrinter.Of(job);
@@ -51,10 +51,20 @@ internal sealed class AmplifierRules(
                 $"lower the gain by {UnitText.Write(Math.Ceiling(ReserveDb - margin), 0, "dB")}, or leave the amplifier out");
     }
 
+    // Added one after the other from the strongest on, so that the workings show every station.
+    private double Total(Element e, (StationPlan Station, double Dbm)[] levels)
+    {
+        var sum = levels[0].Dbm;
+        foreach (var (station, dbm) in levels.Skip(1))
+            sum = log.Record(PlanFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", DecibelSum.TotalDbm([sum, dbm]), sum, dbm);
+        return sum;
+    }
+
     private double InputDbm(Element e, StationPlan s)
     {
         var before = steps.Steps(chain.PathTo(e), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1);
-        return s.Budget!.LevelDbm + before.Sum(step => step.Stage.GainDb);
+        var gain = before.Sum(step => step.Stage.GainDb);
+        return log.Record(PlanFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Budget!.LevelDbm + gain, s.Budget.LevelDbm, gain);
     }
 
     private void CheckLossInFront(Element e)

@@ -11,7 +11,11 @@ namespace InstallPacket.Plans;
 /// <param name="Ladder">The level ladder of the outlet with the smallest margin; null when nothing could be reckoned.</param>
 public sealed record CablingPlan(
     double ColdC, double HotC, string Receiver, double? ReceiverLargestDbm, IReadOnlyList<ElementPlan> Elements, IReadOnlyList<OutletPlan> Outlets,
-    IReadOnlyList<TestPointPlan> TestPoints, LadderPlan? Ladder);
+    IReadOnlyList<TestPointPlan> TestPoints, LadderPlan? Ladder)
+{
+    /// <summary>Cable temperature of the levels that are not said to be hot or cold.</summary>
+    public double ReferenceC { get; init; } = StepPlanner.ReferenceC;
+}
 
 /// <summary>One part in its place.</summary>
 /// <param name="FromPort">Output of the feeding part; 0 when it has only one.</param>

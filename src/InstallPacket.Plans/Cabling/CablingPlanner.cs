@@ -42,7 +42,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
 
     private double LevelAt(Element e, bool atInput, StationPlan s)
     {
-        var steps = _steps.Steps(_chain.PathTo(e), s.FrequencyMhz, 20);
+        var steps = _steps.Steps(_chain.PathTo(e), s.FrequencyMhz, StepPlanner.ReferenceC);
         var level = Level.FromDbm(s.Budget!.LevelDbm);
         foreach (var step in atInput ? steps.Take(steps.Count - 1) : steps) level += Gain.FromDb(step.Stage.GainDb);
         return level.Dbm;
@@ -64,7 +64,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         var element = job.Cabling.Chain.First(e => e.Id == outlet.Id);
         var level = Level.FromDbm(station.Budget!.LevelDbm);
         var steps = new List<LadderStep> { new("antenna", 0, level.Dbm) };
-        foreach (var step in _steps.Steps(_chain.PathTo(element), station.FrequencyMhz, 20).Append(_steps.FlyLead(element, station.FrequencyMhz)))
+        foreach (var step in _steps.Steps(_chain.PathTo(element), station.FrequencyMhz, StepPlanner.ReferenceC).Append(_steps.FlyLead(element, station.FrequencyMhz)))
         {
             level += Gain.FromDb(step.Stage.GainDb);
             steps.Add(new(step.Label, step.Stage.GainDb, level.Dbm));

@@ -8,12 +8,10 @@ namespace InstallPacket.Plans;
 /// <summary>Level, C/N and margin of one channel at one outlet.</summary>
 internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IReadOnlyList<Element> path)
 {
-    private const double PlanC = 20;
-
     public OutletChannel Channel(StationPlan s)
     {
         var subject = $"{s.Id} at {path[^1].Id}";
-        var normal = Level(s, PlanC, subject + ", 20 C");
+        var normal = Level(s, StepPlanner.ReferenceC, subject + ", 20 C");
         var cold = Level(s, job.Cabling.ColdC, null);
         var hot = Level(s, job.Cabling.HotC, null);
         var figure = NoiseFigure(s);

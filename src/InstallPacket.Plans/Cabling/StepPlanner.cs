@@ -8,7 +8,9 @@ namespace InstallPacket.Plans;
 /// <summary>Turns cables and parts into stages with gain and noise figure at a frequency and a cable temperature.</summary>
 internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, FindingList findings)
 {
-    private const double ReferenceC = 20;
+    /// <summary>The cable temperature of the levels that the crew compares with, and of cable that lies indoors [C].</summary>
+    public const double ReferenceC = 20;
+
     private const double JointDb = 0.1;
     private readonly Dictionary<string, IReadOnlyList<AttenuationPoint>> _tables = new(StringComparer.Ordinal);
 
