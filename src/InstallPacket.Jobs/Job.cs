@@ -85,7 +85,31 @@ public sealed record SitingSection(
     Landmark? Landmark,
     IReadOnlyList<Obstruction> Obstructions,
     IReadOnlyList<PowerLine>? PowerLines,
-    SourceSpan At);
+    SourceSpan At)
+{
+    /// <summary>Folder of elevation tiles below the jobs folder, or null.</summary>
+    public Sourced<string>? Terrain { get; init; }
+
+    /// <summary>Measured profiles of the ground.</summary>
+    public IReadOnlyList<MeasuredProfile> Profiles { get; init; } = [];
+
+    /// <summary>Measured skyline.</summary>
+    public IReadOnlyList<HorizonArc> Horizon { get; init; } = [];
+
+    /// <summary>Clock time less universal time, or null when the job does not say.</summary>
+    public TimeSpan? UtcOffset { get; init; }
+}
+
+/// <summary>A measured profile of the ground, from the antenna outward.</summary>
+/// <param name="Station">A station at the far end.</param>
+/// <param name="Points">Distance from the antenna and ground above sea level, distances growing.</param>
+public sealed record MeasuredProfile(string Station, IReadOnlyList<(double DistanceM, double GroundM)> Points, SourceSpan At);
+
+/// <summary>A measured piece of the skyline.</summary>
+/// <param name="Bearing">Bearing of its middle.</param>
+/// <param name="WidthDeg">How wide it is.</param>
+/// <param name="AngleDeg">Angle above the horizontal.</param>
+public sealed record HorizonArc(Bearing Bearing, double WidthDeg, double AngleDeg, SourceSpan At);
 
 /// <summary>A mark to aim by.</summary>
 public sealed record Landmark(string What, Bearing Bearing);
@@ -107,6 +131,9 @@ public sealed record ReceptionSection(
     Gain Multipath,
     SourceSpan At)
 {
+    /// <summary>Chance of reception that wanted stations should have [%].</summary>
+    public double ChancePct { get; init; } = 90;
+
     /// <summary>Where <c>want</c> is written.</summary>
     public SourceSpan WantAt { get; init; } = At;
 }

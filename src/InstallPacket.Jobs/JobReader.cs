@@ -40,9 +40,10 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         var group = checker.Group(root, KeyCatalogue.Job, "");
         var (stations, complete) = Stations(id, group.Group("reception"), findings);
         string[]? names = complete ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault("reception.transmitters") ?? []] : null;
+        var terrain = Terrain(id, group.Group("siting"), findings);
         new NameResolver(parts, names, group, checker.Defined, findings).Resolve(checker.Uses);
         if (findings.AnyStop) return null;
-        var job = Bind(id, path, group, stations);
+        var job = Bind(id, path, group, stations, terrain);
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;
@@ -54,7 +55,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         var stations = new List<Station>();
         if (reception is null) return (stations, false);
         var list = reception.Maybe<string>("stations");
-        if (list is { } name && SharedPath.Resolve(files, id, name, findings) is { } path)
+        if (list is { } name && new SharedPath(files, id, findings).StationList(name) is { } path)
         {
             var file = files.Read(path, FileBounds.StationBytes);
             if (FileGate.Allows(file, FileBounds.StationBytes, name.At, findings)) stations.AddRange(StationListReader.Read(file, findings));
@@ -71,7 +72,10 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         return (stations, complete);
     }
 
-    private Job Bind(string id, string path, CheckedGroup g, List<Station> stations)
+    private Sourced<string>? Terrain(string id, CheckedGroup? siting, FindingList findings) =>
+        siting?.Maybe<string>("terrain") is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder ? new Sourced<string>(folder, name.At) : null;
+
+    private Job Bind(string id, string path, CheckedGroup g, List<Station> stations, Sourced<string>? terrain)
     {
         var bind = new SectionBinder(parts);
         var code = g.Get<string>("code").Value;
@@ -87,7 +91,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
             LevelUnit = g.Get<string>("level-unit").Value,
             PreparedBy = SectionBinder.Party(g.Group("prepared-by")!),
             Customer = SectionBinder.Party(g.Group("customer")!),
-            Siting = SectionBinder.Siting(g.Group("siting")!),
+            Siting = SectionBinder.Siting(g.Group("siting")!, terrain),
             Reception = SectionBinder.Reception(g.Group("reception")!, stations),
             Cabling = bind.Cabling(g.Group("cabling")!),
             Routing = bind.Routing(g.Group("routing")!),

@@ -27,6 +27,7 @@ internal static class PlanFilters
         Number("level_number", printer.LevelNumber);
         Number("ratio", UnitPrinter.Ratio);
         Number("margin", UnitPrinter.Margin);
+        Number("chance", UnitPrinter.Chance);
         Number("temperature", printer.Temperature);
         Number("torque", printer.Torque);
         Number("latitude", v => UnitPrinter.Coordinate(v, latitude: true));

@@ -14,9 +14,37 @@ public static class PlanFormulas
 
     /// <summary>Field at the antenna.</summary>
     public static readonly Formula FieldAtAntenna = new(
-        "field-at-antenna", "Field strength at the antenna", "E = min(Ec + g, Ef) - J", new("E", "dBuV/m", "field strength"),
-        [new("Ec", "dBuV/m", "curve at 9.1 m"), new("g", "dB", "receiving-height correction"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss over the obstruction")],
+        "field-at-antenna", "Field strength at the antenna", "E = min(Em, Ef) - J", new("E", "dBuV/m", "field strength for 90 % of the time"),
+        [new("Em", "dBuV/m", "field by the planning model, 90 % of the time"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss over the obstruction")],
         Own, "sum; never above free space", Provenance.Derived);
+
+    /// <summary>The same for half of the time.</summary>
+    public static readonly Formula MedianAtAntenna = new(
+        "median-at-antenna", "Median field strength at the antenna", "E50 = max(E, min(Em, Ef) - J)", new("E50", "dBuV/m", "field strength for half of the time"),
+        [new("Em", "dBuV/m", "field by the planning model, half of the time"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss over the obstruction")],
+        Own, "sum; never above free space, never below the field for 90 % of the time", Provenance.Derived);
+
+    /// <summary>The curves at the height of the antenna.</summary>
+    public static readonly Formula CurveAtAntenna = new(
+        "curve-at-antenna", "Field of the curves at the height of the antenna", "Em = Ec + g", new("Em", "dBuV/m", "field strength for 90 % of the time"),
+        [new("Ec", "dBuV/m", "curve at 9.1 m"), new("g", "dB", "receiving-height correction")], Own, "sum", Provenance.Derived);
+
+    /// <summary>Spread of the model.</summary>
+    public static readonly Formula ModelSpread = new(
+        "model-spread", "Spread of the propagation model", "sigma_m = sqrt(s^2 + (D / 2)^2)", new("sigma_m", "dB", "standard deviation"),
+        [new("s", "dB", "8 dB for curves without ground, 6 dB for a terrain model"), new("D", "dB", "difference of the two terrain models; 0 with one voice")],
+        Own, "planning values of the trade, with half the difference of the models added (our rule)", Provenance.Memory);
+
+    /// <summary>Spread over time.</summary>
+    public static readonly Formula TimeSpread = new(
+        "time-spread", "Spread over time", "sigma_t = (E50 - E90) / 1.2816", new("sigma_t", "dB", "standard deviation"),
+        [new("E50 - E90", "dB", "median less 90 % of the time")], Own, "normal distribution over time", Provenance.Derived);
+
+    /// <summary>All parts of the spread.</summary>
+    public static readonly Formula TotalSpread = new(
+        "total-spread", "Spread of the predicted level", "sigma = sqrt(sl^2 + st^2 + sm^2 + si^2)", new("sigma", "dB", "standard deviation"),
+        [new("sl", "dB", "between places, 5.5 dB for digital television"), new("st", "dB", "over time"), new("sm", "dB", "of the model"), new("si", "dB", "of parts and work, 1.5 dB (memory)")],
+        Own, "sum of variances of independent parts", Provenance.Derived);
 
     /// <summary>External noise at a place.</summary>
     public static readonly Formula ExternalNoise = new(
@@ -70,5 +98,5 @@ public static class PlanFormulas
 
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [AntennaGain, FieldAtAntenna, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
+        [AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
 }

@@ -1,5 +1,6 @@
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
+using InstallPacket.Jobs.Terrain;
 
 namespace InstallPacket.Plans;
 
@@ -9,16 +10,18 @@ public static class Planner
     /// <summary>Plans a job.</summary>
     /// <param name="job">What the author wrote.</param>
     /// <param name="parts">The parts library.</param>
+    /// <param name="terrain">The ground around the job; null when the job names no tiles.</param>
     /// <param name="readFindings">Findings of reading, to be kept with those of planning.</param>
-    public static Plan Plan(Job job, PartLibrary parts, IEnumerable<Finding> readFindings)
+    public static Plan Plan(Job job, PartLibrary parts, ITerrain? terrain, IEnumerable<Finding> readFindings)
     {
         var code = CodeFamily.Of(job.Code);
         var log = new WorkLog();
         var findings = new FindingList();
         findings.AddRange(readFindings);
-        var siting = new SitingPlanner(job, log, findings).Plan();
-        var reception = new ReceptionPlanner(job, siting, log, findings).Plan();
+        var ground = new GroundView(job, terrain);
+        var siting = new SitingPlanner(job, ground, log, findings).Plan();
         var routing = new RoutingPlanner(job, code, parts, log, findings).Plan();
+        var reception = new ReceptionPlanner(job, code, siting, ground, new ChainNoise(job, routing), log, findings).Plan();
         var cabling = new CablingPlanner(job, reception, routing, log, findings).Plan();
         var mounting = new MountingPlanner(job, code, log, findings).Plan();
         var bonding = new BondingPlanner(job, code, findings).Plan();

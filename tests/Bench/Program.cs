@@ -14,13 +14,13 @@ var parts = jobs.Parts();
 var theme = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme"));
 var builder = new PacketBuilder(theme);
 var job = jobs.Job("alder-lane");
-var plan = Planner.Plan(job, parts, []);
+var plan = Planner.Plan(job, parts, null, []);
 
 Measure("geodesic inverse", 20_000, () => Geodesic.Inverse(43.62, -99.14, 43.2943, -99.378));
 Measure("magnetic declination", 5_000, () => MagneticModel.At(43.62, -99.14, 0.5, 2026.4));
 P1812Bench.Run(Measure);
 Measure("read a job", 300, () => new JobReader(jobs, parts).Read("alder-lane"));
-Measure("plan a job (7 stations, 4 outlets)", 300, () => Planner.Plan(job, parts, []));
+Measure("plan a job (7 stations, 4 outlets)", 300, () => Planner.Plan(job, parts, null, []));
 Measure("build all files of a packet", 30, () => builder.Build(plan));
 var figures = InstallPacket.Drawings.FigureSet.Of(plan, new InstallPacket.Drawings.FontTextMeasure(theme.Fonts));
 var files = builder.Build(plan).ToDictionary(f => f.Path, f => f.Bytes);
@@ -33,7 +33,7 @@ Measure("HTML of the workings", 30, () => HtmlDocumentWriter.Write(Document("wor
 Measure("plan.json", 30, () => PlanJson.Text(PlanJson.Tree(plan)));
 Terrain(501);
 Terrain(1001);
-MeasureParallel("read, plan and build, all cores", 60, () => builder.Build(Planner.Plan(jobs.Job("alder-lane"), parts, [])));
+MeasureParallel("read, plan and build, all cores", 60, () => builder.Build(Planner.Plan(jobs.Job("alder-lane"), parts, null, [])));
 
 // Four channels in turn over one rolling path of 100 km, all stages in every call, so that the figure compares with the published program's.
 static void Terrain(int points)

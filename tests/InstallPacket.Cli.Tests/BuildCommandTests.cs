@@ -56,10 +56,10 @@ public class BuildCommandTests
         shop.Build();
         var mark = Path.Combine(shop.Out, "alder-lane", "crew.md");
         File.AppendAllText(mark, "touched");
-        Assert.Contains("alder-lane     planned    1 caution  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
+        Assert.Contains("alder-lane     planned    1 caution, 1 note  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
         Assert.EndsWith("touched", File.ReadAllText(mark), StringComparison.Ordinal);
         shop.Edit("jobs/alder-lane/job.yaml", "Dog in the yard.", "No dog.");
-        Assert.DoesNotContain("alder-lane     planned    1 caution  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("alder-lane     planned    1 caution, 1 note  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
         Assert.Contains("No dog.", File.ReadAllText(mark), StringComparison.Ordinal);
     }
 

@@ -39,8 +39,15 @@ internal sealed class Workshop : IDisposable
     {
         var shop = new Workshop();
         var from = Path.Combine(DemoJobs.Checkout, "jobs");
-        foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) shop.Write("jobs/" + Path.GetRelativePath(from, path), File.ReadAllText(path));
+        foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) shop.Copy(path, "jobs/" + Path.GetRelativePath(from, path));
         return shop;
+    }
+
+    public void Copy(string from, string path)
+    {
+        var full = Path.Combine(Root, path);
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        File.Copy(from, full);
     }
 
     public void Write(string path, string text)

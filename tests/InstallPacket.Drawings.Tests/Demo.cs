@@ -24,7 +24,7 @@ internal static class Demo
         var findings = new FindingList();
         var parts = PartLibraryReader.Read(files, findings);
         var reading = new JobReader(files, parts).Read(id);
-        return Planner.Plan(reading.Job ?? throw new InvalidOperationException($"{id} cannot be read"), parts, reading.Findings);
+        return Planner.Plan(reading.Job ?? throw new InvalidOperationException($"{id} cannot be read"), parts, null, reading.Findings);
     }
 
     private static FontFace Face(string style) =>

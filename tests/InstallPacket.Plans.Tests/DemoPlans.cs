@@ -1,4 +1,5 @@
 using InstallPacket.Jobs;
+using InstallPacket.Jobs.Terrain;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;
@@ -9,7 +10,9 @@ internal static class DemoPlans
     public static Plan Of(string id, DemoJobs? jobs = null)
     {
         jobs ??= DemoJobs.Load();
-        return Planner.Plan(jobs.Job(id), jobs.Parts(), []);
+        var job = jobs.Job(id);
+        using var terrain = job.Siting.Terrain is { } folder ? new TerrainTiles(jobs, folder.Value) : null;
+        return Planner.Plan(job, jobs.Parts(), terrain, []);
     }
 
     public static StationPlan Station(this Plan plan, string id) => plan.Reception.Stations.Single(s => s.Id == id);

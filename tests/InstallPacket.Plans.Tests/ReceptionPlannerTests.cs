@@ -61,8 +61,9 @@ public class ReceptionPlannerTests
     public void Antenna_height_moves_the_field_as_the_height_rule_says()
     {
         var open = "distance: 14 m, height: 0.5 m";
-        var low = DemoPlans.Of("brook-terrace", DemoJobs.Load().With("brook-terrace/job.yaml", "distance: 14 m, height: 8.9 m", open));
-        var high = DemoPlans.Of("brook-terrace", DemoJobs.Load().With("brook-terrace/job.yaml", "distance: 14 m, height: 8.9 m", open)
+        DemoJobs Blind() => DemoJobs.Load().With("brook-terrace/job.yaml", "  terrain: lindmark\n", "");
+        var low = DemoPlans.Of("brook-terrace", Blind().With("brook-terrace/job.yaml", "distance: 14 m, height: 8.9 m", open));
+        var high = DemoPlans.Of("brook-terrace", Blind().With("brook-terrace/job.yaml", "distance: 14 m, height: 8.9 m", open)
             .With("brook-terrace/job.yaml", "antenna-height: 8.4 m", "antenna-height: 12.6 m"));
         var slope = 3.2 + 6.2 * Math.Log10(high.Station("mux-a").FrequencyMhz);
         Assert.Equal(slope * Math.Log10(12.6 / 8.4), high.Station("mux-a").Budget!.FieldDbuvM - low.Station("mux-a").Budget!.FieldDbuvM, 6);

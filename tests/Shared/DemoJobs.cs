@@ -7,12 +7,14 @@ namespace InstallPacket.Tests;
 internal sealed class DemoJobs : IJobFiles
 {
     private readonly SortedDictionary<string, string> _files = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _tiles = new(StringComparer.Ordinal);
 
     private DemoJobs()
     {
         var root = Path.Combine(Checkout, "jobs");
         foreach (var path in Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories))
-            _files[Path.GetRelativePath(root, path).Replace('\\', '/')] = File.ReadAllText(path);
+            if (!IsTile(path)) _files[Path.GetRelativePath(root, path).Replace('\\', '/')] = File.ReadAllText(path);
+            else _tiles.Add(Path.GetRelativePath(root, path).Replace('\\', '/'));
     }
 
     /// <summary>The top of the checkout: the folder that holds the solution.</summary>
@@ -35,8 +37,10 @@ internal sealed class DemoJobs : IJobFiles
     public JobFile Read(string path, int maxBytes) =>
         _files.TryGetValue(path, out var text) ? new(path, FileState.Present, text) : new(path, FileState.Absent, "");
 
+    public Stream? Open(string path) => _tiles.Contains(path) ? File.OpenRead(Path.Combine(Checkout, "jobs", path)) : null;
+
     public IReadOnlyList<string> List(string folder) =>
-        [.. _files.Keys.Where(p => folder.Length == 0 || p.StartsWith(folder + "/", StringComparison.Ordinal))];
+        [.. _files.Keys.Concat(_tiles).Where(p => folder.Length == 0 || p.StartsWith(folder + "/", StringComparison.Ordinal))];
 
     /// <summary>The parts of the library.</summary>
     public PartLibrary Parts() => PartLibraryReader.Read(this, new FindingList());
@@ -47,6 +51,8 @@ internal sealed class DemoJobs : IJobFiles
         var reading = new JobReader(this, Parts()).Read(id);
         return reading.Job ?? throw new InvalidOperationException(string.Join("\n", reading.Findings));
     }
+
+    private static bool IsTile(string path) => path.Contains("/terrain/", StringComparison.Ordinal) && !path.EndsWith(".cs", StringComparison.Ordinal);
 
     private static string Find()
     {

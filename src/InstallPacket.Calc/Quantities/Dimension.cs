@@ -42,6 +42,12 @@ public enum Dimension
     /// <summary>Mass, stored in kilograms.</summary>
     Mass,
 
+    /// <summary>Time, stored in hours.</summary>
+    Duration,
+
+    /// <summary>Share, stored in per cent.</summary>
+    Share,
+
     /// <summary>Wire cross-section, stored in square millimetres.</summary>
     Area,
 }

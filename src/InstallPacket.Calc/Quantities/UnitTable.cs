@@ -33,6 +33,8 @@ public static class UnitTable
         [Dimension.Current] = [new("mA", 1), new("A", 1000)],
         [Dimension.RadiatedPower] = [new("kW", 1), new("W", 0.001), new("MW", 1000)],
         [Dimension.Mass] = [new("kg", 1), new("g", 0.001), new("lb", 0.45359237)],
+        [Dimension.Duration] = [new("h", 1), new("min", 1.0 / 60)],
+        [Dimension.Share] = [new("%", 1)],
         [Dimension.Area] = [new("mm2", 1)],
     };
 

@@ -1,5 +1,6 @@
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
+using InstallPacket.Jobs.Terrain;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Cli;
@@ -33,7 +34,8 @@ internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> 
     {
         var reading = new JobReader(files, parts).Read(id);
         if (reading.Job is null) return new(id, null, reading.Findings);
-        var plan = Planner.Plan(reading.Job, parts, reading.Findings);
+        using var terrain = reading.Job.Siting.Terrain is { } folder ? new TerrainTiles(files, folder.Value) : null;
+        var plan = Planner.Plan(reading.Job, parts, terrain, reading.Findings);
         return new(id, plan, plan.Findings);
     }
 }

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using InstallPacket.Jobs;
+using InstallPacket.Jobs.Terrain;
 using InstallPacket.Packets;
 
 namespace InstallPacket.Cli;
@@ -31,7 +32,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme)
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData(bytes);
         }
-        Append(hash, files, [.. files.List("_shared/parts"), .. files.List("_shared/stations")]);
+        Append(hash, files, [.. files.List("_shared/parts"), .. files.List("_shared/stations"), .. files.List("_shared/terrain").Where(TerrainTiles.IsTile)]);
         return hash.GetHashAndReset();
     }
 
@@ -39,6 +40,13 @@ internal sealed class InputHash(IJobFiles files, Theme theme)
     {
         foreach (var path in paths)
         {
+            if (TerrainTiles.IsTile(path))
+            {
+                using var tile = files.Open(path);
+                hash.AppendData(Encoding.UTF8.GetBytes($"{path}|"));
+                hash.AppendData(tile is null ? [] : SHA256.HashData(tile));
+                continue;
+            }
             var file = files.Read(path, Most);
             hash.AppendData(Encoding.UTF8.GetBytes($"{path}|{file.State}|{file.Text.Length}|"));
             hash.AppendData(Encoding.UTF8.GetBytes(file.Text));

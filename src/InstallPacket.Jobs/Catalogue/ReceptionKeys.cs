@@ -27,5 +27,6 @@ internal static class ReceptionKeys
         new("within", new QuantityKind(Dimension.Length, 1000, 300000, "m"), "Stations farther away are left out.", Default: "150 km"),
         new("aim", new BearingKind(), "Where the antenna points; chosen by the program when absent."),
         new("reserve", new QuantityKind(Dimension.Ratio, 0, 40, "dB"), "Margin that a wanted channel should keep at every outlet.", Default: "6 dB"),
+        new("chance", new QuantityKind(Dimension.Share, 50, 99, "%"), "Chance of reception that a wanted channel should have at every outlet.", Default: "90 %"),
         new("multipath", new QuantityKind(Dimension.Ratio, 0, 10, "dB"), "Allowance for reflections, added to the required C/N.", Default: "2 dB"));
 }

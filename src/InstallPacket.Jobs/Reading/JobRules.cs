@@ -1,3 +1,5 @@
+using InstallPacket.Calc.Quantities;
+
 namespace InstallPacket.Jobs.Reading;
 
 /// <summary>Rules that span several keys of a job and need no arithmetic of the trade.</summary>
@@ -7,6 +9,7 @@ internal static class JobRules
     {
         CheckDuplicateWants(job.Reception, findings);
         CheckRuns(job, findings);
+        foreach (var profile in job.Siting.Profiles) CheckProfile(profile, findings);
         foreach (var e in job.Cabling.Chain.Where(e => e.Setting is not null && !e.Part.IsAmplifier))
             findings.Add(Severity.Stop, "setting-without-amplifier", e.SettingAt, $"cabling.chain.{e.Id} has a `setting` and is a part of the kind {e.Part.Kind}", "only amplifiers have a gain to set", "remove `setting`");
     }
@@ -16,6 +19,17 @@ internal static class JobRules
         foreach (var twice in reception.Want.GroupBy(w => w.Value, StringComparer.Ordinal).Where(g => g.Count() > 1))
             foreach (var again in twice.Skip(1))
                 findings.Add(Severity.Stop, "duplicate-want", again.At, $"reception.want names `{twice.Key}` again", "each station once", "remove one");
+    }
+
+    private static void CheckProfile(MeasuredProfile profile, FindingList findings)
+    {
+        if (profile.Points[0].DistanceM != 0)
+            findings.Add(Severity.Stop, "profile-unfit", profile.At, $"the measured profile toward `{profile.Station}` begins {UnitText.Write(profile.Points[0].DistanceM, 0, "m")} from the antenna",
+                "the first point lies at the antenna, at a distance of 0", "add the ground at the antenna");
+        for (var i = 1; i < profile.Points.Count; i++)
+            if (profile.Points[i].DistanceM <= profile.Points[i - 1].DistanceM)
+                findings.Add(Severity.Stop, "profile-unfit", profile.At, $"the measured profile toward `{profile.Station}` goes from {UnitText.Write(profile.Points[i - 1].DistanceM, 0, "m")} to {UnitText.Write(profile.Points[i].DistanceM, 0, "m")}: point {i + 1} does not lie beyond point {i}",
+                    "distances grow from the antenna to the transmitter", "put the points in order");
     }
 
     private static void CheckRuns(Job job, FindingList findings)

@@ -10,15 +10,21 @@ internal sealed class SectionBinder(PartLibrary parts)
     public static Party Party(CheckedGroup g) =>
         new(Text(g, "name"), g.Maybe<string>("address")?.Value, g.Maybe<string>("phone")?.Value, g.Maybe<string>("note")?.Value);
 
-    public static SitingSection Siting(CheckedGroup g) => new(
+    public static SitingSection Siting(CheckedGroup g, Sourced<string>? terrain) => new(
         g.Get<double>("latitude"), g.Get<double>("longitude"), Metres(g, "ground"), Metres(g, "antenna-height"), Text(g, "surroundings"),
         g.Group("landmark") is { } l ? new(Text(l, "what"), l.Get<Bearing>("bearing").Value) : null,
         [.. g.Entries("obstructions").Select(Obstruction)],
-        g.Has("power-lines") ? [.. g.Entries("power-lines").Select(PowerLine)] : null, g.At);
+        g.Has("power-lines") ? [.. g.Entries("power-lines").Select(PowerLine)] : null, g.At)
+    {
+        Terrain = terrain,
+        UtcOffset = g.Maybe<double>("utc-offset") is { } hours ? TimeSpan.FromMinutes(Math.Round(hours.Value * 60)) : null,
+        Profiles = [.. g.Items<CheckedGroup>("profiles").Select(p => Profile(p.Value))],
+        Horizon = [.. g.Items<CheckedGroup>("horizon").Select(h => new HorizonArc(h.Value.Get<Bearing>("bearing").Value, h.Value.Get<double>("width").Value, h.Value.Get<double>("angle").Value, h.At))],
+    };
 
     public static ReceptionSection Reception(CheckedGroup g, IReadOnlyList<Station> stations) => new(
         stations, g.Items<string>("want"), Length.FromMetres(g.Get<double>("within").Value), g.Maybe<Bearing>("aim"), Gain.FromDb(g.Get<double>("reserve").Value),
-        Gain.FromDb(g.Get<double>("multipath").Value), g.At) { WantAt = g.Place("want") };
+        Gain.FromDb(g.Get<double>("multipath").Value), g.At) { WantAt = g.Place("want"), ChancePct = g.Get<double>("chance").Value };
 
     public CablingSection Cabling(CheckedGroup g)
     {
@@ -83,6 +89,9 @@ internal sealed class SectionBinder(PartLibrary parts)
         var p = (double[])e.Value;
         return new(e.Name, p[0], p[1], p[2], e.At);
     }
+
+    private static MeasuredProfile Profile(CheckedGroup g) => new(
+        Text(g, "station"), [.. g.Items<CheckedGroup>("points").Select(p => (p.Value.Get<double>("distance").Value, p.Value.Get<double>("ground").Value))], g.At);
 
     private static Obstruction Obstruction(CheckedEntry e) => new(
         e.Name, Text(e.Group, "kind"), e.Group.Get<Bearing>("bearing").Value, e.Group.Get<double>("width").Value, Metres(e.Group, "distance").Value,

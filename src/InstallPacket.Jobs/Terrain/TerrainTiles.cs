@@ -102,6 +102,7 @@ public sealed class TerrainTiles : ITerrain, IDisposable
         return null;
     }
 
-    private static bool IsTile(string path) =>
+    /// <summary>Whether a path names an elevation tile.</summary>
+    public static bool IsTile(string path) =>
         path.EndsWith(".hgt", StringComparison.OrdinalIgnoreCase) || path.EndsWith(".hgt.zip", StringComparison.OrdinalIgnoreCase);
 }

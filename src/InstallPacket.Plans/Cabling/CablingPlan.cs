@@ -39,9 +39,11 @@ public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> 
 /// <param name="NoiseFigureDb">Noise figure of the chain with the receiver, hot cable, referred to the antenna terminals.</param>
 /// <param name="CnDb">C/N, hot cable.</param>
 /// <param name="MarginDb">C/N above the required one, hot cable.</param>
+/// <param name="ChancePct">Chance of reception.</param>
+/// <param name="ChanceWord"><c>firm</c> from 95 %, <c>fair</c> from 80 %, <c>doubtful</c> from 50 %, else <c>unlikely</c>.</param>
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record OutletChannel(
-    string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, string Verdict);
+    string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, double ChancePct, string ChanceWord, string Verdict);
 
 /// <summary>A point where the crew measures.</summary>
 /// <param name="Number">Its number.</param>

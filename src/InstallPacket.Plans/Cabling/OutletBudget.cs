@@ -19,11 +19,16 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IRea
         var system = log.Record(SystemNoise.FigureFormula, subject, SystemNoise.FigureDb(b.ExternalNoiseDb, figure), b.ExternalNoiseDb, figure);
         var cn = log.Record(PlanFormulas.CarrierToNoise, subject, CarrierToNoise.Db(b.LevelDbm, b.ThermalNoiseDbm + system), b.LevelDbm, b.ThermalNoiseDbm, system);
         var margin = log.Record(PlanFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
-        return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, Verdict(margin, job.Reception.Reserve.Db));
+        var median = margin + b.MedianDbuvM - b.FieldDbuvM;
+        var chance = log.Record(Probability.MarginFormula, subject, Probability.OfMargin(median, b.Spread.TotalDb), median, b.Spread.TotalDb);
+        return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance), Verdict(margin, chance));
     }
 
-    /// <summary>A margin in words of our own.</summary>
-    public static string Verdict(double marginDb, double reserveDb) => marginDb < 0 ? "short" : marginDb < reserveDb ? "thin" : "steady";
+    /// <summary>A chance in words of our own.</summary>
+    public static string ChanceWord(double chance) => chance switch { >= 0.95 => "firm", >= 0.8 => "fair", >= 0.5 => "doubtful", _ => "unlikely" };
+
+    private string Verdict(double marginDb, double chance) =>
+        marginDb < 0 ? "short" : marginDb < job.Reception.Reserve.Db || chance < job.Reception.ChancePct / 100 ? "thin" : "steady";
 
     private IReadOnlyList<ChainStep> Chain(StationPlan s, double celsius) =>
         [.. steps.Steps(path, s.FrequencyMhz, celsius), steps.FlyLead(path[^1], s.FrequencyMhz)];

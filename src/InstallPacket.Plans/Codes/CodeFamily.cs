@@ -23,6 +23,9 @@ public abstract class CodeFamily
     /// <summary>Largest distance between cable clips [m].</summary>
     public abstract double ClipSpacingM { get; }
 
+    /// <summary>The propagation model that the family plans with where the ground is known: <c>itm</c> or <c>p1812</c>.</summary>
+    public abstract string PlanningModel { get; }
+
     /// <summary>All rules of the family in the order of its table.</summary>
     public IReadOnlyList<CodeRule> Rules => _rules.Value;
 

@@ -14,4 +14,7 @@ public sealed class EuCodeFamily : CodeFamily
 
     /// <inheritdoc/>
     public override double ClipSpacingM => 0.400;
+
+    /// <inheritdoc/>
+    public override string PlanningModel => "p1812";
 }

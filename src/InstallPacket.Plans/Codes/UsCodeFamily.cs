@@ -14,4 +14,7 @@ public sealed class UsCodeFamily : CodeFamily
 
     /// <inheritdoc/>
     public override double ClipSpacingM => 0.610;
+
+    /// <inheritdoc/>
+    public override string PlanningModel => "itm";
 }

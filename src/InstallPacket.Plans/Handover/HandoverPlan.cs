@@ -16,7 +16,9 @@ public sealed record HandoverPlan(string ExistingInternet, string Words, IReadOn
 /// <param name="HighestDbm">Highest expected level among the outlets.</param>
 /// <param name="WorstOutlet">Outlet with the smallest margin.</param>
 /// <param name="WorstMarginDb">That margin.</param>
+/// <param name="WorstChancePct">Chance of reception there.</param>
+/// <param name="ChanceWord">That chance in a word.</param>
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record ScanRow(
     string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm, string WorstOutlet,
-    double WorstMarginDb, string Verdict);
+    double WorstMarginDb, double WorstChancePct, string ChanceWord, string Verdict);

@@ -12,6 +12,6 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
         var rows = cabling.Outlets.SelectMany(o => o.Channels.Where(c => c.Station == s.Id).Select(c => (Outlet: o, Channel: c))).ToArray();
         var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
         return new ScanRow(s.Id, s.Name, s.ShowsAs, s.RfChannel, s.FrequencyMhz, rows.Min(r => r.Channel.LevelDbm), rows.Max(r => r.Channel.LevelDbm), outlet.Id,
-            channel.MarginDb, channel.Verdict);
+            channel.MarginDb, channel.ChancePct, channel.ChanceWord, channel.Verdict);
     }
 }

@@ -68,6 +68,9 @@ public sealed class UnitPrinter(bool usUnits, string levelUnit)
         return text[0] is '\u2212' ? text : "+" + text;
     }
 
+    /// <summary>A chance in per cent, rounded down so that it never reads better than it is; two figures are all that such a number carries.</summary>
+    public static string Chance(double percent) => percent >= 99 ? "over 99 %" : percent < 1 ? "under 1 %" : UnitText.Write(Math.Floor(percent), 0, "%");
+
     /// <summary>A temperature, from degrees Celsius.</summary>
     public string Temperature(double celsius) => usUnits ? UnitText.Write(celsius * 9 / 5 + 32, 0, "°F") : UnitText.Write(celsius, 0, "°C");
 

@@ -5,40 +5,78 @@ using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 
-/// <summary>Where the antenna points: as the job says, or where the weakest wanted station fares best.</summary>
-internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna, WorkLog log)
+/// <summary>Where the antenna points: as the job says, or where most wanted stations are held; and how far it may turn.</summary>
+internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna, HeadingView headings, WorkLog log)
 {
+    private readonly double _demanded = job.Reception.ChancePct / 100;
+
     public AimPlan Plan(Arrival[] arrivals)
     {
         var wanted = arrivals.Where(a => a.Wanted && a.WhyNot.Length == 0).ToArray();
+        var best = Best(wanted);
         var given = job.Reception.Aim is { } aim ? TrueBearing.Of(aim.Value, siting.Compass) : (double?)null;
-        var deg = given ?? Best(wanted);
-        double? magnetic = siting.Compass is { Usable: true, DeclinationDeg: { } d }
-            ? log.Record(CompassBearing.MagneticFormula, "aim", CompassBearing.MagneticFromTrue(deg, d), deg, d) : null;
-        return new AimPlan(deg, magnetic, CompassBearing.SixteenPoint(deg), given is null ? "program" : "job",
-            siting.Landmark is { } l ? Bearing.Turn(l.BearingTrueDeg, deg) : null,
-            antenna.BeamwidthDeg(wanted.Length == 0 ? 600 : wanted.Max(a => a.Channel.CentreMHz)));
+        var deg = given ?? best;
+        if (wanted.Length > 0) Record(wanted, deg);
+        var held = wanted.Where(a => Holds(a, deg)).ToArray();
+        return new AimPlan(deg, Magnetic("aim", deg), CompassBearing.SixteenPoint(deg), given is null ? "program" : "job",
+            siting.Landmark is { } l ? Bearing.Turn(l.BearingTrueDeg, deg) : null, antenna.BeamwidthDeg(wanted.Length == 0 ? 600 : wanted.Max(a => a.Channel.CentreMHz)))
+        {
+            BestDeg = best,
+            Held = [.. held.Select(a => a.Station.Id)],
+            NotHeld = [.. wanted.Except(held).Select(a => a.Station.Id)],
+            Arc = held.Length == 0 ? null : Arc(wanted, held, deg),
+            Second = Second([.. wanted.Where(a => !Holds(a, best))]),
+        };
     }
 
     // Whole degrees are finer than anybody can aim; among equals the first one clockwise from north wins, so that the choice repeats.
     private double Best(Arrival[] wanted)
     {
         if (wanted.Length == 0) return 0;
-        var best = (Deg: 0, Worst: double.NegativeInfinity);
+        var best = (Deg: 0, Held: -1, Worst: double.NegativeInfinity);
         for (var deg = 0; deg < 360; deg++)
         {
-            var worst = wanted.Min(a => Excess(a, deg));
-            if (worst > best.Worst + 1e-9) best = (deg, worst);
+            var tried = wanted.Select(a => headings.At(a, deg)).ToArray();
+            var held = tried.Where(t => t.Chance >= _demanded).ToArray();
+            var worst = (held.Length == 0 ? tried : held).Min(t => t.MarginDb);
+            if (held.Length > best.Held || (held.Length == best.Held && worst > best.Worst + 1e-9)) best = (deg, held.Length, worst);
         }
-        var weakest = wanted.MinBy(a => Excess(a, best.Deg))!;
-        log.Record(PlanFormulas.AimExcess, $"aim {best.Deg} deg, weakest wanted: {weakest.Station.Id}", best.Worst, Signal(weakest, best.Deg), Noise(weakest), weakest.RequiredCnDb);
         return best.Deg;
     }
 
-    private double Excess(Arrival a, double deg) => Signal(a, deg) - Noise(a) - a.RequiredCnDb;
+    private void Record(Arrival[] wanted, double deg)
+    {
+        var weakest = wanted.MinBy(a => headings.At(a, deg).MarginDb)!;
+        var at = headings.At(weakest, deg);
+        var subject = $"aim {UnitText.Number(deg, 0)} deg, weakest wanted: {weakest.Station.Id}";
+        log.Record(PlanFormulas.AimExcess, subject, at.MarginDb, at.SignalDbm, at.NoiseDbm, weakest.RequiredCnDb);
+    }
 
-    private double Signal(Arrival a, double deg) =>
-        FieldToPower.Dbm(a.FieldDbuvM, antenna.GainDbd(a.Channel.CentreMHz, Bearing.Turn(deg, a.BearingTrueDeg)), a.Channel.CentreMHz);
+    private bool Holds(Arrival a, double deg) => headings.At(a, deg).Chance >= _demanded;
 
-    private static double Noise(Arrival a) => a.ThermalNoiseDbm + a.ExternalNoiseDb;
+    private AimArc Arc(Arrival[] wanted, Arrival[] held, double deg)
+    {
+        // A station that is received without the demanded chance must not fall silent either.
+        var received = wanted.Where(a => headings.At(a, deg).MarginDb >= 0).ToArray();
+        bool All(double heading) => held.All(a => Holds(a, heading)) && received.All(a => headings.At(a, heading).MarginDb >= 0);
+        var (left, right) = (0, 0);
+        while (left < 359 && All(deg - left - 1)) left++;
+        while (left + right < 359 && All(deg + right + 1)) right++;
+        var (from, to) = (Bearing.Wrap(deg - left), Bearing.Wrap(deg + right));
+        var full = left + right >= 359;
+        double Change(Arrival a, double heading) => headings.At(a, heading).MarginDb - headings.At(a, deg).MarginDb;
+        return new AimArc(from, to, Magnetic("arc, one end", from), Magnetic("arc, other end", to), full ? 360 : left + right,
+            [.. wanted.Select(a => new AimEnd(a.Station.Id, a.Station.Name, headings.At(a, deg).MarginDb, Change(a, from), Change(a, to)))]);
+    }
+
+    private SecondAim? Second(Arrival[] missing)
+    {
+        if (missing.Length == 0) return null;
+        var deg = Best(missing);
+        string[] added = [.. missing.Where(a => Holds(a, deg)).Select(a => a.Station.Id)];
+        return added.Length == 0 ? null : new(deg, Magnetic("second aim", deg), added);
+    }
+
+    private double? Magnetic(string subject, double deg) => siting.Compass is { Usable: true, DeclinationDeg: { } d }
+        ? log.Record(CompassBearing.MagneticFormula, subject, CompassBearing.MagneticFromTrue(deg, d), deg, d) : null;
 }

@@ -11,9 +11,13 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
 
     public double FreeSpaceDbuvM { get; init; }
 
-    public double CurveDbuvM { get; init; }
+    public IReadOnlyList<FieldVoice> Voices { get; init; } = [];
 
-    public double HeightGainDb { get; init; }
+    public string PlannedBy { get; init; } = "";
+
+    public double MedianDbuvM { get; init; }
+
+    public SpreadPlan Spread { get; init; } = new(0, 0, 0, 0, 0);
 
     public double ObstructionLossDb { get; init; }
 
@@ -30,8 +34,8 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
     public string RequiredCnProvenance { get; init; } = "";
 
     public StationBudget Budget(double gainDbd, double levelDbm) => new(
-        FreeSpaceDbuvM, CurveDbuvM, HeightGainDb, ObstructionLossDb, Obstruction, FieldDbuvM, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb, RequiredCnDb,
-        RequiredCnProvenance);
+        FreeSpaceDbuvM, Voices, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb,
+        RequiredCnDb, RequiredCnProvenance);
 
     public StationPlan ToPlan(double offAimDeg, StationBudget? budget) => new(
         Station.Id, Station.Name, Station.Site, Wanted, budget is not null, WhyNot, Station.System, Station.Mode, Station.Channel, Station.ShowsAs,

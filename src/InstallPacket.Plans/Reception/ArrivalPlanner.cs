@@ -7,10 +7,8 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans;
 
 /// <summary>Reckons the field of one station at the antenna, and the noise that it competes with.</summary>
-internal sealed class ArrivalPlanner(Job job, SitingPlan siting, AntennaView antenna, WorkLog log, FindingList findings)
+internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaView antenna, WorkLog log, FindingList findings)
 {
-    private const double CurveHeightM = 9.1;
-
     public Arrival Plan(Station s)
     {
         var line = Geodesic.Inverse(siting.LatitudeDeg, siting.LongitudeDeg, s.LatitudeDeg, s.LongitudeDeg);
@@ -39,28 +37,24 @@ internal sealed class ArrivalPlanner(Job job, SitingPlan siting, AntennaView ant
 
     private Arrival Field(Arrival a)
     {
-        var (s, f, id) = (a.Station, a.Channel.CentreMHz, a.Station.Id);
+        var (s, id) = (a.Station, a.Station.Id);
         var free = log.Record(FreeSpaceField.FieldFormula, id, FreeSpaceField.DbuVm(s.ErpKw, a.DistanceKm), s.ErpKw, a.DistanceKm);
-        var curve = Curve(a);
-        var height = job.Siting.AntennaHeight.Value.Metres;
-        var heightGain = log.Record(ReceivingHeight.GainFormula, id, ReceivingHeight.GainDb(f, height, CurveHeightM), f, height, CurveHeightM);
-        var (loss, name) = new ObstructionPlanner(siting, log).Loss(a);
-        var field = log.Record(PlanFormulas.FieldAtAntenna, id, Math.Min(curve + heightGain, free) - loss, curve, heightGain, free, loss);
-        return a with { FreeSpaceDbuvM = free, CurveDbuvM = curve, HeightGainDb = heightGain, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field };
+        var curves = new CurveVoice(job, log, findings).Of(a, ground.Toward(s));
+        FieldVoice[] voices = [curves, .. new TerrainVoices(job, ground, log, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
+        var planned = Planned(voices);
+        var (loss, name) = new ObstructionPlanner(siting, ground, log).Loss(a);
+        var field = log.Record(PlanFormulas.FieldAtAntenna, id, Math.Min(planned.ServiceDbuvM, free) - loss, planned.ServiceDbuvM, free, loss);
+        var median = log.Record(PlanFormulas.MedianAtAntenna, id, Math.Max(field, Math.Min(planned.MedianDbuvM, free) - loss), planned.MedianDbuvM, free, loss);
+        return a with
+        {
+            FreeSpaceDbuvM = free, Voices = voices, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field, MedianDbuvM = median,
+            Spread = new SpreadPlanner(log).Plan(a, voices, planned, median - field),
+        };
     }
 
-    private double Curve(Arrival a)
-    {
-        var (s, f, id, d) = (a.Station, a.Channel.CentreMHz, a.Station.Id, a.DistanceKm);
-        var half = FccCurves.FieldDbuVm(CurvePercent.F50_50, f, s.ErpKw, s.HaatM, d);
-        var tenth = FccCurves.FieldDbuVm(CurvePercent.F50_10, f, s.ErpKw, s.HaatM, d);
-        if (half.HaatClamped && a.Wanted)
-            findings.Add(Severity.Note, "height-outside-curves", s.At, $"`{id}` has a height above average terrain of {UnitText.Write(s.HaatM, 0, "m")}",
-                $"the FCC curves hold from 30 to 1600 m; {UnitText.Write(half.EffectiveHaatM, 0, "m")} is reckoned with", "take the prediction with more care");
-        log.Record(FccCurves.CurveFormula, id + ", 50 % of time", half.DbuVm, f, s.ErpKw, s.HaatM, d);
-        log.Record(FccCurves.CurveFormula, id + ", 10 % of time", tenth.DbuVm, f, s.ErpKw, s.HaatM, d);
-        return log.Record(FccCurves.F5090Formula, id, FccCurves.F5090(half.DbuVm, tenth.DbuVm), half.DbuVm, tenth.DbuVm);
-    }
+    // The family names the model that its regulator plans with; where it has no voice the other terrain model speaks, and last the curves.
+    private FieldVoice Planned(FieldVoice[] voices) =>
+        voices.FirstOrDefault(v => v.Model == code.PlanningModel) ?? voices.FirstOrDefault(v => v.Model != "curves") ?? voices[0];
 
     private Arrival Noise(Arrival a)
     {

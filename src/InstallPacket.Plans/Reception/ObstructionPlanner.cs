@@ -3,16 +3,17 @@ using InstallPacket.Calc.Siting;
 
 namespace InstallPacket.Plans;
 
-/// <summary>Finds the obstruction of the survey that governs a path, as a single knife edge.</summary>
-internal sealed class ObstructionPlanner(SitingPlan siting, WorkLog log)
+/// <summary>Finds the obstruction of the survey that governs a path, as a single knife edge. A hill of the survey counts only where no terrain model sees the ground.</summary>
+internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, WorkLog log)
 {
     private const double LightMMHz = 299.792458;
 
     /// <summary>Loss [dB] and name of the governing obstruction; 0 and empty when none stands in the direction.</summary>
     public (double LossDb, string Name) Loss(Arrival a)
     {
+        var tiles = ground.Toward(a.Station) is { Whole: true };
         var worst = (LossDb: 0.0, Name: "", Nu: double.NegativeInfinity, Height: 0.0, D1: 0.0, D2: 0.0);
-        foreach (var o in siting.Obstructions.Where(o => Math.Abs(Bearing.Turn(o.BearingTrueDeg, a.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < a.DistanceKm * 1000))
+        foreach (var o in siting.Obstructions.Where(o => !(tiles && o.Kind == "hill") && Math.Abs(Bearing.Turn(o.BearingTrueDeg, a.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < a.DistanceKm * 1000))
         {
             var (d1, d2) = (o.DistanceM, a.DistanceKm * 1000 - o.DistanceM);
             var above = HeightAboveRay(a, o, d1);

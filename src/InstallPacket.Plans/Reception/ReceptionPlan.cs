@@ -1,7 +1,6 @@
 namespace InstallPacket.Plans;
 
 /// <summary>Stations, field strength, aim.</summary>
-/// <param name="Model">The propagation model, in words.</param>
 /// <param name="Aim">Where the antenna points.</param>
 /// <param name="AntennaPart">Part name of the antenna.</param>
 /// <param name="AntennaName">What the antenna is.</param>
@@ -11,22 +10,25 @@ namespace InstallPacket.Plans;
 /// <param name="Polarisation">How the elements of the antenna lie.</param>
 /// <param name="Stations">Stations within reach, wanted first, then by RF channel.</param>
 public sealed record ReceptionPlan(
-    string Model, AimPlan Aim, string AntennaPart, string AntennaName, string AntennaId, double ReserveDb, double MultipathDb, string Polarisation,
+    AimPlan Aim, string AntennaPart, string AntennaName, string AntennaId, double ReserveDb, double MultipathDb, string Polarisation,
     IReadOnlyList<StationPlan> Stations)
 {
+    /// <summary>Chance that is demanded of wanted stations [%].</summary>
+    public double DemandedPct { get; init; }
+
+    /// <summary>The propagation model that the code family plans with where the ground is known.</summary>
+    public string PlanningModel { get; init; } = "";
+
+    /// <summary>Models that speak for at least one reckoned station.</summary>
+    public IReadOnlyList<string> Models { get; init; } = [];
+
+    /// <summary>The sun on the day of work, to check the aim.</summary>
+    public IReadOnlyList<SunHour> Sun { get; init; } = [];
+
     /// <summary>The wanted stations that the plan could reckon with.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public IEnumerable<StationPlan> Wanted => Stations.Where(s => s.Wanted && s.Reckoned);
 }
-
-/// <summary>Where the antenna points.</summary>
-/// <param name="TrueDeg">True bearing.</param>
-/// <param name="MagneticDeg">Compass reading, or null.</param>
-/// <param name="CompassPoint">Sixteen-point name.</param>
-/// <param name="ChosenBy"><c>job</c> or <c>program</c>.</param>
-/// <param name="LandmarkTurnDeg">Turn from the landmark to the aim, clockwise positive; null without landmark.</param>
-/// <param name="BeamwidthDeg">Half-power beamwidth at the highest wanted channel.</param>
-public sealed record AimPlan(double TrueDeg, double? MagneticDeg, string CompassPoint, string ChosenBy, double? LandmarkTurnDeg, double BeamwidthDeg);
 
 /// <summary>One station as it arrives at the antenna.</summary>
 /// <param name="Id">Its name in the list.</param>
@@ -51,11 +53,13 @@ public sealed record StationPlan(
 
 /// <summary>From field strength to the antenna terminals.</summary>
 /// <param name="FreeSpaceDbuvM">Field in free space.</param>
-/// <param name="CurveDbuvM">F(50,90) at 9.1 m.</param>
-/// <param name="HeightGainDb">Correction for the real receiving height.</param>
+/// <param name="Voices">What each propagation model says; the curves first.</param>
+/// <param name="PlannedBy">The model that the plan uses.</param>
 /// <param name="ObstructionLossDb">Loss over the governing obstruction of the survey.</param>
 /// <param name="Obstruction">Its name; empty when none.</param>
-/// <param name="FieldDbuvM">Field at the antenna.</param>
+/// <param name="FieldDbuvM">Field at the antenna for 90 % of the time.</param>
+/// <param name="MedianDbuvM">Field at the antenna for half of the time.</param>
+/// <param name="Spread">How sure that is.</param>
 /// <param name="GainDbd">Antenna gain toward the station.</param>
 /// <param name="LevelDbm">Power at the antenna terminals.</param>
 /// <param name="ThermalNoiseDbm">kTB at 290 K.</param>
@@ -63,5 +67,5 @@ public sealed record StationPlan(
 /// <param name="RequiredCnDb">Required C/N with the allowance for reflections.</param>
 /// <param name="RequiredCnProvenance">How the threshold is known.</param>
 public sealed record StationBudget(
-    double FreeSpaceDbuvM, double CurveDbuvM, double HeightGainDb, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double GainDbd,
-    double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance);
+    double FreeSpaceDbuvM, IReadOnlyList<FieldVoice> Voices, string PlannedBy, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double MedianDbuvM,
+    SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance);

@@ -6,19 +6,26 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans;
 
 /// <summary>Reckons what arrives at the antenna from every station within reach, and where the antenna must point.</summary>
-internal sealed class ReceptionPlanner(Job job, SitingPlan siting, WorkLog log, FindingList findings)
+internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, ChainNoise chain, WorkLog log, FindingList findings)
 {
     private readonly AntennaView _antenna = new(job.Cabling.Chain.First(e => e.Part.Kind == "antenna"), findings);
 
     public ReceptionPlan Plan()
     {
-        var arrivals = Stations().Select(s => new ArrivalPlanner(job, siting, _antenna, log, findings).Plan(s)).ToArray();
+        var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antenna, log, findings).Plan(s)).ToArray();
         CheckPolarisation(arrivals);
-        var aim = new AimPlanner(job, siting, _antenna, log).Plan(arrivals);
+        var headings = new HeadingView(_antenna, chain);
+        var aim = new AimPlanner(job, siting, _antenna, headings, log).Plan(arrivals);
+        new AimRules(job, headings, findings).Check(aim, arrivals);
         var stations = arrivals.Select(a => Finish(a, aim)).OrderByDescending(s => s.Wanted).ThenBy(s => s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
         return new ReceptionPlan(
-            "FCC F(50,90) curves with receiving-height correction and the governing obstruction of the survey as a knife edge", aim,
-            _antenna.Part.Id, _antenna.Part.Name, _antenna.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db, Polarisation(arrivals), stations);
+            aim, _antenna.Part.Id, _antenna.Part.Name, _antenna.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db, Polarisation(arrivals), stations)
+        {
+            DemandedPct = job.Reception.ChancePct,
+            PlanningModel = code.PlanningModel,
+            Models = [.. stations.Where(s => s.Reckoned).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            Sun = new SunPlanner(job, log).Plan(aim.TrueDeg),
+        };
     }
 
     private IEnumerable<Station> Stations()

@@ -12,7 +12,17 @@ namespace InstallPacket.Plans;
 /// <param name="Obstructions">What stands in the way.</param>
 public sealed record SitingPlan(
     double LatitudeDeg, double LongitudeDeg, double GroundM, double AntennaHeightM, CompassPlan Compass, IReadOnlyList<SitePlan> Sites, int LeftOut,
-    LandmarkPlan? Landmark, IReadOnlyList<ObstructionPlan> Obstructions);
+    LandmarkPlan? Landmark, IReadOnlyList<ObstructionPlan> Obstructions)
+{
+    /// <summary>The elevation tiles that the plan rests on; null when the job names none.</summary>
+    public GroundPlan? Ground { get; init; }
+
+    /// <summary>The skyline every two degrees; empty when nothing is known of it.</summary>
+    public IReadOnlyList<SkylinePoint> Skyline { get; init; } = [];
+
+    /// <summary>The ground toward each site of which it is known, nearest first.</summary>
+    public IReadOnlyList<PathPlan> Paths { get; init; } = [];
+}
 
 /// <summary>What a compass shows.</summary>
 /// <param name="Usable">Whether the packet prints compass readings.</param>
@@ -44,4 +54,11 @@ public sealed record SitePlan(
 public sealed record LandmarkPlan(string What, double BearingTrueDeg);
 
 /// <summary>Something in the way.</summary>
-public sealed record ObstructionPlan(string Name, string Kind, double BearingTrueDeg, double WidthDeg, double DistanceM, double HeightM);
+/// <param name="Name">Its name in the job.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="BearingTrueDeg">True bearing of its middle.</param>
+/// <param name="WidthDeg">How wide it looks.</param>
+/// <param name="DistanceM">Distance from the antenna.</param>
+/// <param name="HeightM">Height of its top above the ground at the house.</param>
+/// <param name="AngleDeg">Elevation angle of its top, seen from the antenna.</param>
+public sealed record ObstructionPlan(string Name, string Kind, double BearingTrueDeg, double WidthDeg, double DistanceM, double HeightM, double AngleDeg);

@@ -6,7 +6,7 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans;
 
 /// <summary>Finds the transmitters: distance, true bearing, compass reading, elevation angle.</summary>
-internal sealed class SitingPlanner(Job job, WorkLog log, FindingList findings)
+internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, FindingList findings)
 {
     private readonly SitingSection _siting = job.Siting;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
@@ -20,11 +20,29 @@ internal sealed class SitingPlanner(Job job, WorkLog log, FindingList findings)
             findings.Add(Severity.Stop, "wanted-station-far", want.At,
                 $"the wanted station `{want.Value}` is {_print.Distance(within.First(p => p.Station.Id == want.Value).Line.DistanceM / 1000)} away",
                 $"reception.within is {_print.Distance(job.Reception.Within.Metres / 1000)}", "raise `within`, or do not want it");
+        var sites = Sites(near, compass);
+        var paths = Paths(sites);
+        var groundPlan = new GroundPlanner(job, ground, findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
         return new SitingPlan(
             _siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value, _siting.Ground.Value.Metres, _siting.AntennaHeight.Value.Metres, compass,
-            Sites(near, compass), within.Length - near.Length,
+            sites, within.Length - near.Length,
             _siting.Landmark is { } l ? new(l.What, TrueBearing.Of(l.Bearing, compass)) : null,
-            [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres))]);
+            [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
+                EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres, o.Distance.Metres)))])
+        {
+            Paths = paths,
+            Ground = groundPlan,
+            Skyline = new SkylinePlanner(job, compass, ground.Terrain).Plan(),
+        };
+    }
+
+    // A site is drawn for its wanted station with the highest channel: there the Fresnel zone is narrowest and the loss behind an edge largest.
+    private PathPlan[] Paths(SitePlan[] sites)
+    {
+        var planner = new PathPlanner(job, ground, log);
+        return [.. sites.Select(site => job.Reception.Stations.Where(s => site.Stations.Contains(s.Id))
+            .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s => s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
+            .Select(s => planner.Plan(site, s)).FirstOrDefault()).OfType<PathPlan>()];
     }
 
     private GeodesicLine LineTo(Station s)

@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Globalization;
 using System.Text;
 
@@ -8,6 +9,7 @@ namespace InstallPacket.Cli.Tests.BadJobs;
 /// <c>file: PATH</c> chooses the file (at first <c>house/job.yaml</c>); <c>replace: TEXT</c> then <c>with: TEXT</c> changes a text that
 /// stands there exactly once; <c>append: N TEXT</c> writes a text N times at the end; <c>bytes: HEX</c> appends raw bytes;
 /// <c>delete:</c> removes the file; <c>link: TARGET</c> puts a symbolic link in its place; <c>create:</c> begins an empty file.
+/// <c>tile: NAME HEIGHT</c> writes a flat elevation tile of that height in metres below <c>_shared/terrain</c>.
 /// In a text, <c>\n</c> is a line break and <c>\t</c> a tab. A line that starts with <c>#</c> is a remark.
 /// </summary>
 internal sealed class BadJobEdit(string folder)
@@ -38,10 +40,23 @@ internal sealed class BadJobEdit(string folder)
             case "append": Append(text); break;
             case "bytes": File.WriteAllBytes(Full, [.. File.ReadAllBytes(Full), .. Convert.FromHexString(text.Replace(" ", "", StringComparison.Ordinal))]); break;
             case "delete": File.Delete(Full); break;
-            case "create": File.WriteAllText(Full, ""); break;
+            case "create": Directory.CreateDirectory(Path.GetDirectoryName(Full)!); File.WriteAllText(Full, ""); break;
+            case "tile": Tile(text); break;
             case "link": File.Delete(Full); File.CreateSymbolicLink(Full, text); break;
             default: throw new FormatException($"edit.txt: `{word}` is not a step.");
         }
+    }
+
+    private void Tile(string text)
+    {
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var height = new byte[2];
+        BinaryPrimitives.WriteInt16BigEndian(height, short.Parse(words[1], CultureInfo.InvariantCulture));
+        var bytes = new byte[2 * 1201 * 1201];
+        for (var i = 0; i < bytes.Length; i++) bytes[i] = height[i % 2];
+        var path = Path.Combine(folder, "_shared/terrain", words[0]);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllBytes(path, bytes);
     }
 
     private void Replace(string with)

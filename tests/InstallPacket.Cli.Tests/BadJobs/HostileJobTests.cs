@@ -64,7 +64,7 @@ public partial class HostileJobTests
     {
         var reading = new JobReader(files, parts).Read("job");
         if (reading.Job is null) return reading.Findings.Any(f => f.Severity == Severity.Stop);
-        var plan = Planner.Plan(reading.Job, parts, reading.Findings);
+        var plan = Planner.Plan(reading.Job, parts, null, reading.Findings);
         var numbers = plan.Cabling.Outlets.SelectMany(o => o.Channels).SelectMany(c => new[] { c.LevelDbm, c.MarginDb });
         return numbers.All(double.IsFinite) && PlanJson.Text(PlanJson.Tree(plan)).Length > 0;
     }

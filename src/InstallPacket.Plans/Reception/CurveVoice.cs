@@ -1,0 +1,29 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Asks the curves for the field of a station: distance, power and height, no ground.</summary>
+internal sealed class CurveVoice(Job job, WorkLog log, FindingList findings)
+{
+    private const double CurveHeightM = 9.1;
+
+    /// <summary>The voice of the curves, with the skyline's correction where the skyline toward the station is known.</summary>
+    public FieldVoice Of(Arrival a, GroundPath? path)
+    {
+        var (s, f, id, d) = (a.Station, a.Channel.CentreMHz, a.Station.Id, a.DistanceKm);
+        var half = FccCurves.FieldDbuVm(CurvePercent.F50_50, f, s.ErpKw, s.HaatM, d);
+        var tenth = FccCurves.FieldDbuVm(CurvePercent.F50_10, f, s.ErpKw, s.HaatM, d);
+        if (half.HaatClamped && a.Wanted && path is not { Whole: true })
+            findings.Add(Severity.Note, "height-outside-curves", s.At, $"`{id}` has a height above average terrain of {UnitText.Write(s.HaatM, 0, "m")}",
+                $"the FCC curves hold from 30 to 1600 m; {UnitText.Write(half.EffectiveHaatM, 0, "m")} is reckoned with", "take the prediction with more care");
+        log.Record(FccCurves.CurveFormula, id + ", 50 % of time", half.DbuVm, f, s.ErpKw, s.HaatM, d);
+        log.Record(FccCurves.CurveFormula, id + ", 10 % of time", tenth.DbuVm, f, s.ErpKw, s.HaatM, d);
+        var most = log.Record(FccCurves.F5090Formula, id, FccCurves.F5090(half.DbuVm, tenth.DbuVm), half.DbuVm, tenth.DbuVm);
+        var height = job.Siting.AntennaHeight.Value.Metres;
+        var gain = log.Record(ReceivingHeight.GainFormula, id, ReceivingHeight.GainDb(f, height, CurveHeightM), f, height, CurveHeightM);
+        var service = log.Record(PlanFormulas.CurveAtAntenna, id, most + gain, most, gain);
+        return new("curves", half.DbuVm + gain, service, "");
+    }
+}

@@ -1,0 +1,16 @@
+namespace InstallPacket.Plans;
+
+/// <summary>What one propagation model says of the field at the antenna, before anything that stands near the house.</summary>
+/// <param name="Model"><c>curves</c>, <c>itm</c> or <c>p1812</c>.</param>
+/// <param name="MedianDbuvM">Field exceeded for half of the time.</param>
+/// <param name="ServiceDbuvM">Field exceeded for 90 % of the time.</param>
+/// <param name="Note">What a reader should know about this figure; empty when nothing.</param>
+public sealed record FieldVoice(string Model, double MedianDbuvM, double ServiceDbuvM, string Note);
+
+/// <summary>How sure a predicted field is: standard deviations of its independent parts.</summary>
+/// <param name="LocationDb">Between places of the neighbourhood.</param>
+/// <param name="TimeDb">Over time.</param>
+/// <param name="ModelDb">Of the model, with half the difference of the terrain models.</param>
+/// <param name="InstallDb">Of parts and work.</param>
+/// <param name="TotalDb">All together.</param>
+public sealed record SpreadPlan(double LocationDb, double TimeDb, double ModelDb, double InstallDb, double TotalDb);

@@ -1,0 +1,30 @@
+using InstallPacket.Calc.Reception;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Puts together how sure a predicted field is.</summary>
+internal sealed class SpreadPlanner(WorkLog log)
+{
+    private const double LocationDb = 5.5;
+    private const double CurveModelDb = 8;
+    private const double TerrainModelDb = 6;
+    private const double InstallDb = 1.5;
+    private const double TenthQuantile = 1.2816;
+
+    /// <summary>The spread of a station's field.</summary>
+    /// <param name="a">The station.</param>
+    /// <param name="voices">What the models say.</param>
+    /// <param name="planned">The voice that the plan uses.</param>
+    /// <param name="fadeDb">Median less 90 % of time at the antenna.</param>
+    public SpreadPlan Plan(Arrival a, IReadOnlyList<FieldVoice> voices, FieldVoice planned, double fadeDb)
+    {
+        var id = a.Station.Id;
+        var terrain = voices.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
+        var difference = terrain.Length > 1 ? terrain.Max() - terrain.Min() : 0;
+        var own = planned.Model == "curves" ? CurveModelDb : TerrainModelDb;
+        var model = log.Record(PlanFormulas.ModelSpread, id, Probability.CombinedSigmaDb([own, difference / 2]), own, difference);
+        var time = log.Record(PlanFormulas.TimeSpread, id, fadeDb / TenthQuantile, fadeDb);
+        var total = log.Record(PlanFormulas.TotalSpread, id, Probability.CombinedSigmaDb([LocationDb, time, model, InstallDb]), LocationDb, time, model, InstallDb);
+        return new SpreadPlan(LocationDb, time, model, InstallDb, total);
+    }
+}

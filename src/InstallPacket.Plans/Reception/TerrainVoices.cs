@@ -1,0 +1,72 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Stations;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Asks the two terrain models for the field of a station, where the ground toward it is known.</summary>
+internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, FindingList findings)
+{
+    private const double FewestMastM = 1;
+
+    /// <summary>The voices; none when the ground or the transmitter's height is unknown.</summary>
+    /// <param name="a">The station as it arrives.</param>
+    /// <param name="curveFadeDb">Median less 90 % of time by the curves, used where the second model cannot be mirrored.</param>
+    public IEnumerable<FieldVoice> Of(Arrival a, double curveFadeDb)
+    {
+        if (ground.Toward(a.Station) is not { Whole: true } path || Mast(a, path) is not { } mastM) yield break;
+        if (Irregular(a, path, mastM) is { } itm) yield return itm;
+        if (PathSpecific(a, path, mastM, curveFadeDb) is { } p1812) yield return p1812;
+    }
+
+    // The models want the antenna above the ground; lists give it above the sea.
+    private double? Mast(Arrival a, GroundPath path)
+    {
+        var s = a.Station;
+        if (s.AboveSeaM is not { } top)
+        {
+            if (a.Wanted) findings.Add(Severity.Caution, "transmitter-height-unknown", s.At, $"the height of `{s.Id}` above sea level is not given", "the terrain models need it", "fill in `above_sea_m` (`above-sea` in a job); until then this station is judged by the curves alone");
+            return null;
+        }
+        var mast = top - path.HeightsM[^1];
+        if (mast is >= FewestMastM and <= 3000) return mast;
+        if (a.Wanted)
+            findings.Add(Severity.Caution, "transmitter-below-ground", s.At, $"the antenna of `{s.Id}` is at {UnitPrinter.Of(job).Height(top)} above sea level, and the ground under it at {UnitPrinter.Of(job).Height(path.HeightsM[^1])}",
+                "an antenna stands at least 1 m and at most 3000 m above the ground (bounds of the terrain models)", "check its coordinates and its height; until then this station is judged by the curves alone");
+        return null;
+    }
+
+    private FieldVoice? Irregular(Arrival a, GroundPath path, double mastM)
+    {
+        if (a.DistanceKm * 1000 < IrregularTerrain.ShortestUsefulM) return null;
+        var (f, id, height) = (a.Channel.CentreMHz, a.Station.Id, job.Siting.AntennaHeight.Value.Metres);
+        var channel = ItmChannel.Of(ItmPath.Of(path.FromTransmitter(), mastM, height, ItmAir.AtSeaLevel(IrregularTerrain.TelevisionRefractivity)), ItmSettings.Television(f));
+        var (half, most) = (channel.Loss(50, 50, 50), channel.Loss(90, 50, 50));
+        if (most.Refusal != ItmRefusal.None) return null;
+        log.Record(IrregularTerrain.LossFormula, id, most.BasicLossDb, a.DistanceKm, f, mastM, height, most.Terrain.DeltaHM, most.ReferenceAttenuationDb, 90, 50, 50);
+        return new("itm", Field(half), log.Record(FieldFromLoss.FieldFormula, id, Field(most), a.Station.ErpKw, a.DistanceKm, most.BasicLossDb, most.FreeSpaceLossDb),
+            most.Class switch { ItmClass.Clean => "", ItmClass.NearLimits => "an input lies near the model's limit", _ => "the model itself warns that this path is dubious" });
+
+        double Field(in ItmResult r) => FieldFromLoss.DbuVm(a.Station.ErpKw, a.DistanceKm, r.BasicLossDb, r.FreeSpaceLossDb);
+    }
+
+    private FieldVoice? PathSpecific(Arrival a, GroundPath path, double mastM, double curveFadeDb)
+    {
+        if (path.HeightsM.Length < ZonedProfile.FewestPoints || path.LengthM < ZonedProfile.ShortestKm * 1000) return null;
+        var (s, f) = (a.Station, a.Channel.CentreMHz);
+        var heights = path.HeightsM.Reverse().ToArray();
+        var distances = new double[heights.Length];
+        for (var i = 0; i < distances.Length; i++) distances[i] = i * path.StepM / 1000;
+        var prepared = new PreparedPath(new ZonedProfile(distances, heights, [], []), new PathEnd(mastM), new PathEnd(job.Siting.AntennaHeight.Value.Metres),
+            new PathClimate(Math.Clamp((s.LatitudeDeg + job.Siting.LatitudeDeg.Value) / 2, -80, 80)));
+        var mirror = TimeMirror.Of(prepared, f, s.Polarisation == "vertical" ? WavePolarisation.Vertical : WavePolarisation.Horizontal);
+        var median = mirror.Median;
+        log.Record(PathSpecificPrediction.LossFormula, s.Id + ", 50 % of time", median.LossDb, median.Sight.BasicDb, median.ScatterDb, median.Blend.UnscatteredDb, 50, 0);
+        var power = 10 * Math.Log10(s.ErpKw);
+        if (mirror.FieldDbuVm is not { } service)
+            return new("p1812", median.FieldDbuVm + power, median.FieldDbuVm + power - curveFadeDb, "90 % of time by the fading of the curves: layers or ducts forbid the mirror image");
+        log.Record(TimeMirror.MirroredFormula, s.Id, mirror.Median.LossDb + median.FieldDbuVm - service, mirror.Median.LossDb, mirror.Tenth.LossDb);
+        return new("p1812", median.FieldDbuVm + power, service + power, "90 % of time by the mirror image of 10 %, an estimate");
+    }
+}
