@@ -13,6 +13,9 @@ public sealed record CablingPlan(
     double ColdC, double HotC, string Receiver, double? ReceiverLargestDbm, IReadOnlyList<ElementPlan> Elements, IReadOnlyList<OutletPlan> Outlets,
     IReadOnlyList<TestPointPlan> TestPoints, LadderPlan? Ladder)
 {
+    /// <summary>Stations that nobody asked for and that may show up in a scan all the same, strongest first.</summary>
+    public IReadOnlyList<UnaskedChannel> Unasked { get; init; } = [];
+
     /// <summary>Cable temperature of the levels that are not said to be hot or cold.</summary>
     public double ReferenceC { get; init; } = StepPlanner.ReferenceC;
 }
@@ -44,6 +47,15 @@ public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> 
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record OutletChannel(
     string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, double ChancePct, string ChanceWord, string Verdict);
+
+/// <summary>A station that nobody asked for.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="Name">What the viewer calls it.</param>
+/// <param name="ShowsAs">The number that the viewer sees.</param>
+/// <param name="RfChannel">RF channel.</param>
+/// <param name="MarginDb">Its largest margin over all outlets.</param>
+/// <param name="ChancePct">Chance that it shows up there.</param>
+public sealed record UnaskedChannel(string Station, string Name, string ShowsAs, int RfChannel, double MarginDb, double ChancePct);
 
 /// <summary>A point where the crew measures.</summary>
 /// <param name="Number">Its number.</param>

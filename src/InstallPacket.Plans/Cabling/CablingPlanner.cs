@@ -19,7 +19,21 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         new AmplifierRules(job, reception, _chain, _steps, log, findings).Check();
         new PortRules(job, _chain, findings).Check();
         return new CablingPlan(
-            job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), Ladder(outlets));
+            job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), Ladder(outlets))
+        {
+            Unasked = Unasked(),
+        };
+    }
+
+    // Below one chance in ten a channel would surprise nobody by staying away.
+    private UnaskedChannel[] Unasked()
+    {
+        var quiet = new StepPlanner(job, routing, new WorkLog(), new FindingList());
+        var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, new WorkLog(), _chain.PathTo(o))).ToArray();
+        return [.. reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)
+            .Select(s => (Station: s, Best: budgets.Select(b => b.Channel(s)).MaxBy(c => c.MarginDb)!)).Where(p => p.Best.ChancePct >= 10)
+            .OrderByDescending(p => p.Best.MarginDb).ThenBy(p => p.Station.Id, StringComparer.Ordinal)
+            .Select(p => new UnaskedChannel(p.Station.Id, p.Station.Name, p.Station.ShowsAs, p.Station.RfChannel, p.Best.MarginDb, p.Best.ChancePct))];
     }
 
     private OutletPlan Outlet(Element outlet)

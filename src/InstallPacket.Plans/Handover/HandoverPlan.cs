@@ -21,4 +21,24 @@ public sealed record HandoverPlan(string ExistingInternet, string Words, IReadOn
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record ScanRow(
     string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm, string WorstOutlet,
-    double WorstMarginDb, double WorstChancePct, string ChanceWord, string Verdict);
+    double WorstMarginDb, double WorstChancePct, string ChanceWord, string Verdict)
+{
+    /// <summary>The site it comes from.</summary>
+    public string Site { get; init; } = "";
+
+    /// <summary>Other wanted stations of the same site, by name.</summary>
+    public IReadOnlyList<string> SameSite { get; init; } = [];
+
+    /// <summary>Level at the antenna's terminals, the first test point.</summary>
+    public double TerminalsDbm { get; init; }
+
+    /// <summary>What to expect at each outlet.</summary>
+    public IReadOnlyList<ScanOutlet> Outlets { get; init; } = [];
+}
+
+/// <summary>One wanted channel at one outlet.</summary>
+/// <param name="Outlet">The outlet.</param>
+/// <param name="LevelDbm">Expected level.</param>
+/// <param name="MarginDb">Margin.</param>
+/// <param name="ChancePct">Chance of reception.</param>
+public sealed record ScanOutlet(string Outlet, double LevelDbm, double MarginDb, double ChancePct);

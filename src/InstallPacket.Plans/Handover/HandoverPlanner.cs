@@ -12,6 +12,12 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
         var rows = cabling.Outlets.SelectMany(o => o.Channels.Where(c => c.Station == s.Id).Select(c => (Outlet: o, Channel: c))).ToArray();
         var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
         return new ScanRow(s.Id, s.Name, s.ShowsAs, s.RfChannel, s.FrequencyMhz, rows.Min(r => r.Channel.LevelDbm), rows.Max(r => r.Channel.LevelDbm), outlet.Id,
-            channel.MarginDb, channel.ChancePct, channel.ChanceWord, channel.Verdict);
+            channel.MarginDb, channel.ChancePct, channel.ChanceWord, channel.Verdict)
+        {
+            Site = s.Site,
+            SameSite = [.. reception.Wanted.Where(o => o.Site == s.Site && o.Id != s.Id).Select(o => o.Name)],
+            TerminalsDbm = s.Budget!.LevelDbm,
+            Outlets = [.. rows.Select(r => new ScanOutlet(r.Outlet.Id, r.Channel.LevelDbm, r.Channel.MarginDb, r.Channel.ChancePct))],
+        };
     }
 }

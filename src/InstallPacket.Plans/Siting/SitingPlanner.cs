@@ -16,10 +16,8 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         var compass = new CompassPlanner(job, log, findings).Plan();
         var within = job.Reception.Stations.Select(s => (Station: s, Line: LineTo(s))).ToArray();
         var near = within.Where(p => p.Line.DistanceM <= job.Reception.Within.Metres).ToArray();
-        foreach (var want in job.Reception.Want.Where(w => within.Any(p => p.Station.Id == w.Value) && !near.Any(p => p.Station.Id == w.Value)))
-            findings.Add(Severity.Stop, "wanted-station-far", want.At,
-                $"the wanted station `{want.Value}` is {_print.Distance(within.First(p => p.Station.Id == want.Value).Line.DistanceM / 1000)} away",
-                $"reception.within is {_print.Distance(job.Reception.Within.Metres / 1000)}", "raise `within`, or do not want it");
+        foreach (var want in job.Reception.Want.Where(w => !near.Any(p => p.Station.Id == w.Value)))
+            if (within.FirstOrDefault(p => p.Station.Id == want.Value) is { Station: not null } far) ReportFar(want, far.Station, far.Line);
         var sites = Sites(near, compass);
         var paths = Paths(sites);
         var groundPlan = new GroundPlanner(job, ground, findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
@@ -43,6 +41,23 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         return [.. sites.Select(site => job.Reception.Stations.Where(s => site.Stations.Contains(s.Id))
             .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s => s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
             .Select(s => planner.Plan(site, s)).FirstOrDefault()).OfType<PathPlan>()];
+    }
+
+    private void ReportFar(Sourced<string> want, Station station, GeodesicLine line) =>
+        findings.Add(Severity.Stop, "wanted-station-far", want.At, $"the wanted station `{want.Value}` is {_print.Distance(line.DistanceM / 1000)} away",
+            $"reception.within is {_print.Distance(job.Reception.Within.Metres / 1000)}", Misread(station) + "raise `within`, or do not want it");
+
+    // The usual slips in coordinates; a sign turned at the house or at the station comes to the same distance.
+    private string Misread(Station s)
+    {
+        var (lat, lon) = (_siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value);
+        foreach (var (words, toLat, toLon) in new[] { ("east and west are", s.LatitudeDeg, -s.LongitudeDeg), ("north and south are", -s.LatitudeDeg, s.LongitudeDeg), ("latitude and longitude of the station are", s.LongitudeDeg, s.LatitudeDeg) })
+        {
+            if (Math.Abs(toLat) > 90) continue;
+            var distance = Geodesic.Inverse(lat, lon, toLat, toLon).DistanceM;
+            if (distance <= job.Reception.Within.Metres) return $"it would be {_print.Distance(distance / 1000)} if {words} mixed up: check that first; else ";
+        }
+        return "";
     }
 
     private GeodesicLine LineTo(Station s)
