@@ -14,13 +14,16 @@ var parts = jobs.Parts();
 var theme = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme"));
 var builder = new PacketBuilder(theme);
 var job = jobs.Job("alder-lane");
-var plan = Planner.Plan(job, parts, null, []);
+using var tiles = new InstallPacket.Jobs.Terrain.TerrainTiles(jobs, job.Siting.Terrain!.Value.Value);
+var plan = Planner.Plan(job, parts, tiles, []);
 
 Measure("geodesic inverse", 20_000, () => Geodesic.Inverse(43.62, -99.14, 43.2943, -99.378));
 Measure("magnetic declination", 5_000, () => MagneticModel.At(43.62, -99.14, 0.5, 2026.4));
 P1812Bench.Run(Measure);
+TerrainBench.Run();
 Measure("read a job", 300, () => new JobReader(jobs, parts).Read("alder-lane"));
-Measure("plan a job (7 stations, 4 outlets)", 300, () => Planner.Plan(job, parts, null, []));
+Measure("plan a job (7 stations, 4 outlets, no terrain)", 300, () => Planner.Plan(job, parts, null, []));
+Measure("plan a job (7 stations, 4 outlets, 3 arc-second tiles)", 100, () => Planner.Plan(job, parts, tiles, []));
 Measure("build all files of a packet", 30, () => builder.Build(plan));
 var figures = InstallPacket.Drawings.FigureSet.Of(plan, new InstallPacket.Drawings.FontTextMeasure(theme.Fonts));
 var files = builder.Build(plan).ToDictionary(f => f.Path, f => f.Bytes);
