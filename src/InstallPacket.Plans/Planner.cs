@@ -23,6 +23,7 @@ public static class Planner
         var routing = new RoutingPlanner(job, code, parts, log, findings).Plan();
         var reception = new ReceptionPlanner(job, code, siting, ground, new ChainNoise(job, routing), log, findings).Plan();
         var cabling = new CablingPlanner(job, reception, routing, log, findings).Plan();
+        cabling = new CurePlanner(job, reception, routing, parts, findings).Plan(cabling);
         var mounting = new MountingPlanner(job, code, log, findings).Plan();
         var bonding = new BondingPlanner(job, code, findings).Plan();
         var materials = new MaterialsPlanner(job, routing, parts).Plan();

@@ -48,6 +48,9 @@ public enum Dimension
     /// <summary>Share, stored in per cent.</summary>
     Share,
 
+    /// <summary>Resistance of both conductors per length, stored in ohms per kilometre.</summary>
+    LoopResistance,
+
     /// <summary>Wire cross-section, stored in square millimetres.</summary>
     Area,
 }

@@ -35,6 +35,7 @@ public static class UnitTable
         [Dimension.Mass] = [new("kg", 1), new("g", 0.001), new("lb", 0.45359237)],
         [Dimension.Duration] = [new("h", 1), new("min", 1.0 / 60)],
         [Dimension.Share] = [new("%", 1)],
+        [Dimension.LoopResistance] = [new("ohm/km", 1), new("ohm/1000 ft", 1 / (Length.MetresPerFoot))],
         [Dimension.Area] = [new("mm2", 1)],
     };
 

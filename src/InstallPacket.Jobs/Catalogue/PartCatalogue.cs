@@ -25,18 +25,27 @@ public static class PartCatalogue
         new("from", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Lowest frequency that the part is made for."),
         new("to", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Highest frequency that the part is made for."),
         new("length", new QuantityKind(Dimension.Length, 0, 30, "m"), "Antenna, mast or fly lead: its length."),
-        new("loss", LossCurve, "Loss from input to each output."),
+        new("loss", LossCurve, "Loss from input to each output; for an outlet that passes on, the loss to its own socket."),
         new("outputs", new IntegerKind(1, 16), "Splitter: number of outputs."),
+        new("port-losses", new ListKind(LossCurve, 1, 16), "Unequal splitter, tap or looped outlet: the loss to each output, in the order of the ports. A tap's first port is the one that goes on."),
+        new("isolation", LossCurve, "Splitter or tap: how far one output is kept from another."),
+        new("return-loss", LossCurve, "How far below the signal its reflection stays."),
         new("amplification", new CurveKind(Dimension.Ratio, 0, 60, "dB"), "Amplifier: gain, at the highest setting if it is variable."),
         new("least-amplification", new QuantityKind(Dimension.Ratio, 0, 60, "dB"), "Amplifier with a gain control: the lowest setting."),
         new("noise-figure", new CurveKind(Dimension.Ratio, 0, 30, "dB"), "Amplifier or receiver: noise figure."),
         new("largest-output", new QuantityKind(Dimension.Level, -30, 30, "dBm"), "Amplifier: largest total output level."),
+        new("intercept", new QuantityKind(Dimension.Level, -20, 60, "dBm"), "Amplifier: third-order intercept at its output, for intermodulation."),
         new("supply", new QuantityKind(Dimension.Voltage, 0, 48, "V"), "Amplifier or power inserter: supply voltage."),
+        new("least-supply", new QuantityKind(Dimension.Voltage, 0, 48, "V"), "Amplifier: lowest supply voltage at which it works."),
         new("draws", new QuantityKind(Dimension.Current, 0, 2000, "mA"), "Amplifier: supply current."),
-        new("passes-power", new WordKind("yes", "no"), "Whether the part lets the amplifier's supply through.", Default: "no"),
+        new("largest-current", new QuantityKind(Dimension.Current, 0, 5000, "mA"), "Power inserter: the largest current that its supply gives."),
+        new("passes-power", new WordKind("yes", "no", "output-1"), "Whether the part lets the amplifier's supply through: on every output, on none, or on its first output only.", Default: "no"),
+        new("shorts-power", new WordKind("yes", "no"), "Whether the part is a short for direct current, as some baluns are.", Default: "no"),
         new("least-level", new QuantityKind(Dimension.Level, -110, 0, "dBm"), "Receiver or outlet: lowest level it is made for."),
         new("largest-level", new QuantityKind(Dimension.Level, -60, 20, "dBm"), "Receiver or outlet: highest level it is made for."),
         new("attenuation", new CurveKind(Dimension.Attenuation, 0, 300, "dB/100 m"), "Cable: loss per length at 20 C."),
+        new("tolerance", new QuantityKind(Dimension.Share, 0, 100, "%"), "Cable: how far its loss may lie off the table, for cable of unknown kind or age."),
+        new("loop-resistance", new QuantityKind(Dimension.LoopResistance, 0, 2000, "ohm/km"), "Cable: resistance of centre conductor and shield in series, for the supply of an amplifier."),
         new("diameter", new QuantityKind(Dimension.Length, 0, 0.2, "m"), "Cable or mast: outside diameter."),
         new("bend-radius", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
         new("connector", new ReferenceKind(ReferenceTarget.Part, "connector"), "Cable: the connector that fits it."),
@@ -48,5 +57,5 @@ public static class PartCatalogue
 
     /// <summary>The keys whose values are figures and so need a word on provenance.</summary>
     public static readonly IReadOnlyList<string> Figures =
-        [.. Part.Keys.Where(k => k.Kind is QuantityKind or CurveKind).Select(k => k.Name)];
+        [.. Part.Keys.Where(k => k.Kind is QuantityKind or CurveKind or ListKind).Select(k => k.Name)];
 }

@@ -47,6 +47,33 @@ public sealed record Part
     /// <summary>Number of outputs.</summary>
     public int Outputs { get; init; } = 1;
 
+    /// <summary>Loss to each output [dB], where the outputs differ; empty where they are alike.</summary>
+    public IReadOnlyList<FrequencyCurve> PortLossesDb { get; init; } = [];
+
+    /// <summary>Isolation between outputs [dB].</summary>
+    public FrequencyCurve? IsolationDb { get; init; }
+
+    /// <summary>Return loss [dB].</summary>
+    public FrequencyCurve? ReturnLossDb { get; init; }
+
+    /// <summary>Third-order intercept at the output.</summary>
+    public Level? Intercept { get; init; }
+
+    /// <summary>Lowest supply voltage [V].</summary>
+    public double? LeastSupplyV { get; init; }
+
+    /// <summary>Largest current of a supply [mA].</summary>
+    public double? LargestCurrentMa { get; init; }
+
+    /// <summary>Whether it is a short for direct current.</summary>
+    public bool ShortsPower { get; init; }
+
+    /// <summary>Cable: how far its loss may lie off the table [%].</summary>
+    public double TolerancePct { get; init; }
+
+    /// <summary>Cable: resistance of both conductors in series [ohm/km].</summary>
+    public double? LoopOhmPerKm { get; init; }
+
     /// <summary>Amplifier: gain at the highest setting [dB].</summary>
     public FrequencyCurve? AmplificationDb { get; init; }
 
@@ -65,8 +92,18 @@ public sealed record Part
     /// <summary>Supply current [mA].</summary>
     public double? DrawsMa { get; init; }
 
-    /// <summary>Whether it lets the amplifier's supply through.</summary>
-    public bool PassesPower { get; init; }
+    /// <summary>Which outputs let the amplifier's supply through: <c>yes</c> for all, <c>no</c>, or <c>output-1</c>.</summary>
+    public string PowerPass { get; init; } = "no";
+
+    /// <summary>Whether an output lets the amplifier's supply through.</summary>
+    /// <param name="output">Output, counted from 1.</param>
+    public bool PassesPower(int output) => PowerPass == "yes" || (PowerPass == "output-1" && output == 1);
+
+    /// <summary>The loss to an output [dB]; null when the part does not state it.</summary>
+    /// <param name="output">Output, counted from 1.</param>
+    /// <param name="frequencyMHz">Frequency [MHz].</param>
+    public double? LossTo(int output, double frequencyMHz) =>
+        output >= 1 && output <= PortLossesDb.Count ? PortLossesDb[output - 1].At(frequencyMHz) : LossDb?.At(frequencyMHz);
 
     /// <summary>Lowest level it is made for.</summary>
     public Level? LeastLevel { get; init; }

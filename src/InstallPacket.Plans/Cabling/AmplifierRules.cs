@@ -5,7 +5,7 @@ using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 
-/// <summary>Findings about amplifiers: overload, loss in front, power feed.</summary>
+/// <summary>Findings about amplifiers: overload, setting, loss in front.</summary>
 internal sealed class AmplifierRules(
     Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, WorkLog log, FindingList findings)
 {
@@ -20,7 +20,6 @@ internal sealed class AmplifierRules(
             CheckSetting(amplifier);
             CheckOverload(amplifier);
             CheckLossInFront(amplifier);
-            if (amplifier.Part.SupplyV is { } volts) CheckFeed(amplifier, volts);
         }
     }
 
@@ -78,30 +77,5 @@ internal sealed class AmplifierRules(
                 $"{UnitText.Write(loss, 1, "dB")} of loss stands between the antenna and its first amplifier {e.Id} (hot cable, {UnitText.Write(highest, 0, "MHz")})",
                 "every decibel in front of the amplifier is lost to C/N (Friis: noise of a passive part equals its loss); more than 3 dB is worth a move (our rule)",
                 "put the amplifier at the antenna");
-    }
-
-    // The supply runs from the amplifier toward the house through every part until it meets the power inserter.
-    private void CheckFeed(Element amplifier, double volts)
-    {
-        var at = chain.FedBy(amplifier).FirstOrDefault();
-        while (at is not null)
-        {
-            if (at.Part.Kind == "power-inserter")
-            {
-                if (at.Part.SupplyV is { } given && Math.Abs(given - volts) > 0.5)
-                    findings.Add(Severity.Stop, "supply-mismatch", at.At, $"{at.Id} gives {UnitText.Write(given, 0, "V")}, and {amplifier.Id} needs {UnitText.Write(volts, 0, "V")}",
-                        "inserter and amplifier belong together", "choose an inserter of the amplifier's voltage");
-                return;
-            }
-            if (!at.Part.PassesPower)
-            {
-                findings.Add(Severity.Stop, "power-blocked", at.At, $"the supply of {amplifier.Id} cannot pass {at.Id} ({at.Part.Name})",
-                    "every part between inserter and amplifier must pass DC", "move the power inserter to the antenna side of this part, or use a part that passes power");
-                return;
-            }
-            at = chain.FedBy(at).FirstOrDefault();
-        }
-        findings.Add(Severity.Stop, "power-missing", amplifier.At, $"{amplifier.Id} needs {UnitText.Write(volts, 0, "V")}, and no power inserter follows it",
-            "a masthead amplifier is fed through its cable", "add a power inserter between it and the first splitter");
     }
 }

@@ -16,6 +16,18 @@ public sealed record CablingPlan(
     /// <summary>Stations that nobody asked for and that may show up in a scan all the same, strongest first.</summary>
     public IReadOnlyList<UnaskedChannel> Unasked { get; init; } = [];
 
+    /// <summary>How amplifiers are fed through their cables.</summary>
+    public IReadOnlyList<FeedPlan> Feeds { get; init; } = [];
+
+    /// <summary>Where each gain control may stand.</summary>
+    public IReadOnlyList<GainWindow> Windows { get; init; } = [];
+
+    /// <summary>Single changes that mend what falls short, best first; empty when nothing does.</summary>
+    public IReadOnlyList<CurePlan> Cures { get; init; } = [];
+
+    /// <summary>Whether more changes could have been tried than the search allows.</summary>
+    public bool TrialsCut { get; init; }
+
     /// <summary>Cable temperature of the levels that are not said to be hot or cold.</summary>
     public double ReferenceC { get; init; } = StepPlanner.ReferenceC;
 }
@@ -47,6 +59,17 @@ public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> 
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record OutletChannel(
     string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, double ChancePct, string ChanceWord, string Verdict);
+
+/// <summary>How an amplifier is fed through its cable.</summary>
+/// <param name="Amplifier">The amplifier.</param>
+/// <param name="Inserter">The power inserter that feeds it.</param>
+/// <param name="SupplyV">Voltage of the supply.</param>
+/// <param name="DrawsMa">Current of the amplifier; null when unknown.</param>
+/// <param name="LoopOhm">Resistance of both conductors; null when a cable does not state it.</param>
+/// <param name="ArrivesV">Voltage at the amplifier; null when it cannot be reckoned.</param>
+/// <param name="LeastV">Lowest voltage that it needs.</param>
+/// <param name="Way">Elements from the amplifier to the inserter.</param>
+public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV, double? DrawsMa, double? LoopOhm, double? ArrivesV, double LeastV, IReadOnlyList<string> Way);
 
 /// <summary>A station that nobody asked for.</summary>
 /// <param name="Station">The station.</param>

@@ -17,11 +17,13 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         var outlets = _chain.Outlets.Select(Outlet).ToArray();
         new OutletRules(job, findings).Check(outlets);
         new AmplifierRules(job, reception, _chain, _steps, log, findings).Check();
+        var feeds = new FeedPlanner(job, _chain, routing, log, findings).Plan();
         new PortRules(job, _chain, findings).Check();
         return new CablingPlan(
             job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), Ladder(outlets))
         {
             Unasked = Unasked(),
+            Feeds = feeds,
         };
     }
 

@@ -18,10 +18,13 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
     public IReadOnlyList<ChainStep> Steps(IReadOnlyList<Element> path, double frequencyMHz, double celsius)
     {
         var steps = new List<ChainStep>();
-        foreach (var e in path.Skip(1))
+        for (var i = 1; i < path.Count; i++)
         {
+            var e = path[i];
             if (e.Run is { } run) steps.Add(new($"run {run}", e, CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
-            steps.Add(new($"{e.Id} {e.Part.Kind}", e, PartStage(e, frequencyMHz)));
+            // The last element of a path is looked at behind its own socket or its first output; the others behind the output that goes on.
+            var output = i < path.Count - 1 ? path[i + 1].FromPort : e.Part.Kind == "outlet" ? 0 : 1;
+            steps.Add(new($"{e.Id} {e.Part.Kind}", e, PartStage(e, output, frequencyMHz)));
         }
         return steps;
     }
@@ -59,7 +62,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         return loss + joints * JointDb;
     }
 
-    private Stage PartStage(Element e, double frequencyMHz)
+    private Stage PartStage(Element e, int output, double frequencyMHz)
     {
         var part = e.Part;
         if (part.IsAmplifier)
@@ -68,8 +71,9 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
             if (part.NoiseFigureDb is null) Missing(part, "noise-figure");
             return new(e.Id, e.Setting?.Db ?? part.AmplificationDb?.At(frequencyMHz) ?? 0, part.NoiseFigureDb?.At(frequencyMHz) ?? 0);
         }
-        if (part.LossDb is null) Missing(part, "loss");
-        return Lossy(e.Id, part.LossDb?.At(frequencyMHz) ?? 0);
+        var loss = part.LossTo(output, frequencyMHz);
+        if (loss is null) Missing(part, "loss");
+        return Lossy(e.Id, loss ?? 0);
     }
 
     private bool Covers(Part cable, FrequencyCurve curve, double frequencyMHz)

@@ -1,0 +1,65 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Looks for single changes that mend what the chain falls short of, and for the window of each gain control.</summary>
+internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, FindingList findings)
+{
+    /// <summary>How many changes are tried at most; the list says so when it is cut.</summary>
+    public const int MostTrials = 160;
+
+    private const int MostCures = 6;
+    private readonly TrialBench _bench = new(reception, routing);
+    private readonly ChainView _chain = new(job.Cabling);
+
+    public CablingPlan Plan(CablingPlan cabling)
+    {
+        if (!reception.Wanted.Any() || cabling.Outlets.Count == 0) return cabling;
+        var today = _bench.Try(job);
+        var windows = job.Cabling.Chain.Where(e => e.Part is { IsAmplifier: true, LeastAmplificationDb: not null, AmplificationDb: not null }).Select(e => Window(e, today)).ToArray();
+        if (today.Weight == 0) return cabling with { Windows = windows };
+        var trials = new TrialSource(job, _chain, parts).All().Take(MostTrials + 1).ToArray();
+        return cabling with { Windows = windows, Cures = [.. Cures(trials.Take(MostTrials), today)], TrialsCut = trials.Length > MostTrials };
+    }
+
+    private IEnumerable<CurePlan> Cures(IEnumerable<Trial> trials, Outcome today)
+    {
+        var weakest = today.Margins.OrderBy(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).First().Key;
+        var known = today.Faults.Select(Key).ToHashSet();
+        return trials.Select(t => (Trial: t, After: _bench.Try(t.Job)))
+            .Where(p => p.After.Weight < today.Weight && p.After.Faults.Where(f => f.Severity == Severity.Stop).All(f => known.Contains(Key(f))))
+            .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Adds.Count).ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3)).ThenBy(p => p.Trial.What, StringComparer.Ordinal)
+            .Take(MostCures)
+            .Select(p => new CurePlan(p.Trial.What, [.. p.Trial.Adds.Select(a => a.Name)], weakest, p.After.Margins[weakest], p.After.Margins[weakest] - today.Margins[weakest],
+                known.Count(k => p.After.Faults.All(f => Key(f) != k)), p.After.Faults.Count(f => f.Severity != Severity.Note)));
+    }
+
+    private static (string, SourceSpan) Key(Finding f) => (f.Id, f.At);
+
+    // The run of settings with the fewest faults that holds today's setting, or the longest such run.
+    private GainWindow Window(Element e, Outcome today)
+    {
+        var set = e.Setting?.Db ?? e.Part.AmplificationDb!.Points.Max(p => p.Value);
+        var tried = TrialSource.Range(e.Part).Select(db => (Db: db, _bench.Try(ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db))).Weight)).ToArray();
+        var least = tried.Select(t => t.Weight).Append(today.Weight).Min();
+        var runs = Runs([.. tried.Where(t => t.Weight == least).Select(t => t.Db)]);
+        var (from, to) = runs.Length == 0 ? (set, set) : runs.FirstOrDefault(r => r.From <= set && set <= r.To, runs.MaxBy(r => r.To - r.From));
+        if (set < from || set > to)
+            findings.Add(Severity.Caution, "setting-outside-window", e.SettingAt, $"{e.Id} is set to {UnitText.Write(set, 0, "dB")}", $"between {UnitText.Number(from, 0)} and {UnitText.Write(to, 0, "dB")} {(least == 0 ? "nothing falls short and nothing is overloaded" : "the fewest things are wrong")} (by planning every setting)",
+                $"set {e.Id} within that window");
+        return new GainWindow(e.Id, from, to, set, least == 0);
+    }
+
+    private static (double From, double To)[] Runs(double[] settings)
+    {
+        var runs = new List<(double From, double To)>();
+        foreach (var db in settings)
+        {
+            if (runs.Count > 0 && db - runs[^1].To <= 1) runs[^1] = (runs[^1].From, db);
+            else runs.Add((db, db));
+        }
+        return [.. runs];
+    }
+}
