@@ -17,6 +17,8 @@ public static class ReferenceSets
         .. ChannelSets.All,
         .. FieldSets.All,
         .. NoiseSets.All,
+        .. ObstacleSets.All,
+        .. SpreadSets.All,
         .. ItmSets.All,
         .. ItmServiceSets.All,
         .. ItmStageSets.All,
