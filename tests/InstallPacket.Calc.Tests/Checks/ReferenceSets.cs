@@ -18,6 +18,7 @@ public static class ReferenceSets
         .. FieldSets.All,
         .. NoiseSets.All,
         .. ObstacleSets.All,
+        .. InterferenceSets.All,
         .. SpreadSets.All,
         .. ItmSets.All,
         .. ItmServiceSets.All,
