@@ -20,6 +20,8 @@ public static class ReferenceSets
         .. ObstacleSets.All,
         .. InterferenceSets.All,
         .. SpreadSets.All,
+        .. AntennaSets.All,
+        .. MinimumFieldSets.All,
         .. ItmSets.All,
         .. ItmServiceSets.All,
         .. ItmStageSets.All,
