@@ -49,6 +49,21 @@ public static class ChannelRaster
         return Math.Abs(a.UpperMHz - b.LowerMHz) < 1e-6 || Math.Abs(b.UpperMHz - a.LowerMHz) < 1e-6;
     }
 
+    /// <summary>How many channels one lies above another, counted by frequency: across a gap in the raster there is no such number.</summary>
+    /// <param name="wanted">The channel counted from.</param>
+    /// <param name="other">The other one.</param>
+    /// <returns>Channels, negative below, 0 for the same frequency; null when the widths differ or the distance is not a whole number of channels.</returns>
+    public static int? Offset(TvChannel wanted, TvChannel other)
+    {
+        ArgumentNullException.ThrowIfNull(wanted);
+        ArgumentNullException.ThrowIfNull(other);
+        if (Math.Abs(wanted.WidthMHz - other.WidthMHz) > 1e-6) return null;
+        var channels = (other.CentreMHz - wanted.CentreMHz) / wanted.WidthMHz;
+        var whole = Math.Round(channels);
+        // Services that sit an eighth or a seventh of a megahertz beside the raster still count as their channel.
+        return Math.Abs(channels - whole) * wanted.WidthMHz < 0.2 ? (int)whole : null;
+    }
+
     private static TvChannel[] Load() =>
     [
         .. EmbeddedTable.Rows("Reception/channels.csv").Select(r => new TvChannel(

@@ -80,7 +80,7 @@ public static class ChainSets
         new()
         {
             Name = "Standing wave ratio", File = "reception/mismatch_check.csv", Source = "project-notes", Worth = Worth.Derived,
-            Tolerance = "half a unit of the last printed digit (0.01 dB, 0.0001 dB)", Formulas = ["mismatch-loss"], Rows = 13, Comparisons = 26, Check = Vswr,
+            Tolerance = "half a unit of the last printed digit (0.0001, 0.01 dB, 0.0001 dB)", Formulas = ["mismatch-loss"], Rows = 13, Comparisons = 39, Check = Vswr,
         },
         new()
         {
@@ -170,6 +170,7 @@ public static class ChainSets
         var loss = ReturnLoss.FromVswr(r.Value("vswr"));
         if (r.Text("return_loss_db") == "inf") yield return r.Expect("return_loss_db", 0, double.IsPositiveInfinity(loss) ? 0 : 1, 1e-12, "");
         else yield return r.Within("return_loss_db", loss, 0.0050001, "dB");
+        yield return r.Within("gamma", ReturnLoss.Reflection(loss), 0.000050001, "");
         yield return r.Within("mismatch_loss_db", ReturnLoss.MismatchLossDb(loss), 0.000050001, "dB");
     }
 
