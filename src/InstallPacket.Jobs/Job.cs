@@ -96,6 +96,9 @@ public sealed record SitingSection(
     /// <summary>Measured skyline.</summary>
     public IReadOnlyList<HorizonArc> Horizon { get; init; } = [];
 
+    /// <summary>The roof above an antenna in the attic, or null outdoors.</summary>
+    public Sourced<string>? UnderRoof { get; init; }
+
     /// <summary>Clock time less universal time, or null when the job does not say.</summary>
     public TimeSpan? UtcOffset { get; init; }
 }
@@ -116,7 +119,14 @@ public sealed record Landmark(string What, Bearing Bearing);
 
 /// <summary>Something in the way.</summary>
 /// <param name="Height">Top above the ground at the house.</param>
-public sealed record Obstruction(string Name, string Kind, Bearing Bearing, double WidthDeg, Length Distance, Length Height, SourceSpan At);
+public sealed record Obstruction(string Name, string Kind, Bearing Bearing, double WidthDeg, Length Distance, Length Height, SourceSpan At)
+{
+    /// <summary>Trees: how deep the wood is along the path, or null.</summary>
+    public Length? Depth { get; init; }
+
+    /// <summary>Trees: whether they are reckoned in leaf.</summary>
+    public bool InLeaf { get; init; } = true;
+}
 
 /// <summary>An overhead wire.</summary>
 public sealed record PowerLine(string Name, string What, Length Distance, Length Height, SourceSpan At);

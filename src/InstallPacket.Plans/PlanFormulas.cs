@@ -14,20 +14,20 @@ public static class PlanFormulas
 
     /// <summary>Field at the antenna.</summary>
     public static readonly Formula FieldAtAntenna = new(
-        "field-at-antenna", "Field strength at the antenna", "E = min(Em, Ef) - J", new("E", "dBuV/m", "field strength for 90 % of the time"),
-        [new("Em", "dBuV/m", "field by the planning model, 90 % of the time"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss over the obstruction")],
+        "field-at-antenna", "Field strength at the antenna", "E = min(Em, Ef) - J - A", new("E", "dBuV/m", "field strength for 90 % of the time"),
+        [new("Em", "dBuV/m", "field by the planning model, 90 % of the time"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss by the obstruction"), new("A", "dB", "loss of the roof above")],
         Own, "sum; never above free space", Provenance.Derived);
 
     /// <summary>The same for half of the time.</summary>
     public static readonly Formula MedianAtAntenna = new(
-        "median-at-antenna", "Median field strength at the antenna", "E50 = max(E, min(Em, Ef) - J)", new("E50", "dBuV/m", "field strength for half of the time"),
-        [new("Em", "dBuV/m", "field by the planning model, half of the time"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss over the obstruction")],
+        "median-at-antenna", "Median field strength at the antenna", "E50 = max(E, min(Em, Ef) - J - A)", new("E50", "dBuV/m", "field strength for half of the time"),
+        [new("Em", "dBuV/m", "field by the planning model, half of the time"), new("Ef", "dBuV/m", "free space"), new("J", "dB", "loss by the obstruction"), new("A", "dB", "loss of the roof above")],
         Own, "sum; never above free space, never below the field for 90 % of the time", Provenance.Derived);
 
     /// <summary>The curves at the height of the antenna.</summary>
     public static readonly Formula CurveAtAntenna = new(
-        "curve-at-antenna", "Field of the curves at the height of the antenna", "Em = Ec + g", new("Em", "dBuV/m", "field strength for 90 % of the time"),
-        [new("Ec", "dBuV/m", "curve at 9.1 m"), new("g", "dB", "receiving-height correction")], Own, "sum", Provenance.Derived);
+        "curve-at-antenna", "Field of the curves at the height of the antenna", "Em = Ec + g + c", new("Em", "dBuV/m", "field strength for 90 % of the time"),
+        [new("Ec", "dBuV/m", "curve at 9.1 m"), new("g", "dB", "receiving-height correction"), new("c", "dB", "correction for the skyline, 0 where it is unknown")], Own, "sum", Provenance.Derived);
 
     /// <summary>Spread of the model.</summary>
     public static readonly Formula ModelSpread = new(
@@ -43,7 +43,7 @@ public static class PlanFormulas
     /// <summary>All parts of the spread.</summary>
     public static readonly Formula TotalSpread = new(
         "total-spread", "Spread of the predicted level", "sigma = sqrt(sl^2 + st^2 + sm^2 + si^2)", new("sigma", "dB", "standard deviation"),
-        [new("sl", "dB", "between places, 5.5 dB for digital television"), new("st", "dB", "over time"), new("sm", "dB", "of the model"), new("si", "dB", "of parts and work, 1.5 dB (memory)")],
+        [new("sl", "dB", "between places, 5.5 dB for digital television"), new("st", "dB", "over time"), new("sm", "dB", "of the model"), new("si", "dB", "of parts and work, 1.5 dB (memory), with the spread of the roof")],
         Own, "sum of variances of independent parts", Provenance.Derived);
 
     /// <summary>External noise at a place.</summary>
@@ -81,6 +81,26 @@ public static class PlanFormulas
         "carrier-to-noise-of-chain", "C/N at the receiver", "C/N = P - (N0 + Fs)", new("C/N", "dB", "carrier-to-noise ratio"),
         [new("P", "dBm", "power at the antenna terminals"), new("N0", "dBm", "k T0 B"), new("Fs", "dB", "system noise figure")], Own, "difference", Provenance.Derived);
 
+    /// <summary>Field of a disturber.</summary>
+    public static readonly Formula TenthField = new(
+        "field-tenth-of-time", "Field of another station for a tenth of the time", "E10 = 2 E50 - E90", new("E10", "dBuV/m", "field strength exceeded for 10 % of the time"),
+        [new("E50", "dBuV/m", "median"), new("E90", "dBuV/m", "for 90 % of the time")], Own, "mirror image of the fading, an estimate", Provenance.Derived);
+
+    /// <summary>Ratio of two stations.</summary>
+    public static readonly Formula RatioAtTerminals = new(
+        "ratio-at-terminals", "Wanted over other station at the antenna terminals", "D/U = Pd - Pu", new("D/U", "dB", "ratio"),
+        [new("Pd", "dBm", "wanted, 90 % of the time"), new("Pu", "dBm", "other, 10 % of the time")], Own, "difference; the chain changes both alike", Provenance.Derived);
+
+    /// <summary>A disturber as noise.</summary>
+    public static readonly Formula DisturberAsNoise = new(
+        "disturber-as-noise", "Other station counted as noise", "I = Pu + r - R", new("I", "dBm", "noise that disturbs as much"),
+        [new("Pu", "dBm", "other station"), new("r", "dB", "least D/U; the required C/N on the same channel"), new("R", "dB", "required C/N")], Own, "at the least ratio it disturbs as noise does at the threshold", Provenance.Derived);
+
+    /// <summary>Noise temperature.</summary>
+    public static readonly Formula AntennaNoise = new(
+        "antenna-noise-temperature", "Noise temperature of the surroundings", "Ta = 290 10^(Fa/10)", new("Ta", "K", "temperature"), [new("Fa", "dB", "external noise factor")],
+        Own, "definition of the noise factor", Provenance.Derived);
+
     /// <summary>Margin of a channel.</summary>
     public static readonly Formula Margin = new(
         "margin", "Margin at the outlet", "M = C/N - R", new("M", "dB", "margin"), [new("C/N", "dB", "carrier-to-noise ratio"), new("R", "dB", "required C/N")],
@@ -98,5 +118,5 @@ public static class PlanFormulas
 
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
+        [TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
 }

@@ -57,7 +57,7 @@ public class GroundTests
     [Fact]
     public void Hill_of_the_survey_counts_only_where_no_tile_sees_the_ground()
     {
-        string Hill(string kind) => $"maples: {{ kind: {kind}, bearing: 240 deg true, width: 18 deg, distance: 260 ft, height: 36 ft }}";
+        string Hill(string kind) => $"maples: {{ kind: {kind}, bearing: 240 deg true, width: 18 deg, distance: 260 ft, height: 36 ft, depth: 130 ft, leaf: in-leaf }}";
         double Loss(DemoJobs jobs) => DemoPlans.Of("alder-lane", jobs).Station("blu-15").Budget!.ObstructionLossDb;
         var trees = Hill("trees");
         Assert.Equal(0, Loss(DemoJobs.Load().With(Job, trees, Hill("hill"))));

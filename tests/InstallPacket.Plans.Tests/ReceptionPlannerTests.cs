@@ -26,7 +26,7 @@ public class ReceptionPlannerTests
     [Fact]
     public void Taller_obstruction_costs_more()
     {
-        double Loss(string height) => DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "height: 36 ft", "height: " + height)).Station("blu-15").Budget!.ObstructionLossDb;
+        double Loss(string height) => DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "height: 36 ft, depth: 130 ft, leaf: in-leaf", "height: " + height)).Station("blu-15").Budget!.ObstructionLossDb;
         Assert.True(Loss("36 ft") < Loss("45 ft"));
         Assert.True(Loss("45 ft") < Loss("60 ft"));
     }

@@ -1,4 +1,5 @@
 using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
 
 namespace InstallPacket.Jobs.Catalogue;
 
@@ -10,7 +11,9 @@ internal static class SitingKeys
         new("bearing", new BearingKind(), "Bearing of its middle from the antenna.", Required: true),
         new("width", new QuantityKind(Dimension.Angle, 0.1, 360, "deg"), "How wide it looks from the antenna.", Required: true),
         new("distance", new QuantityKind(Dimension.Length, 1, 50000, "m"), "Distance from the antenna.", Required: true),
-        new("height", new QuantityKind(Dimension.Length, 0, 1000, "m"), "Height of its top above the ground at the house.", Required: true));
+        new("height", new QuantityKind(Dimension.Length, 0, 1000, "m"), "Height of its top above the ground at the house.", Required: true),
+        new("depth", new QuantityKind(Dimension.Length, 0.5, 400, "m"), "Trees: how deep the wood is along the path; then the field may also come through them."),
+        new("leaf", new WordKind("in-leaf", "bare"), "Trees: the state to reckon with.", Default: "in-leaf"));
 
     private static readonly GroupKind PowerLine = new(
         new("what", new TextKind(80), "Which line it is.", Required: true),
@@ -42,6 +45,7 @@ internal static class SitingKeys
         new("surroundings", new WordKind("city", "residential", "rural", "quiet-rural"),
             "What stands around; chooses the man-made noise.", Required: true),
         new("utc-offset", new QuantityKind(Dimension.Duration, -12, 14, "h"), "Clock time less universal time on the day of work, for the table of the sun; universal time is printed when absent."),
+        new("under-roof", new WordKind([.. AtticLoss.Roofs]), "The roof above an antenna in the attic; absent outdoors."),
         new("terrain", new PathKind(), "A folder of elevation tiles below `_shared/terrain` or the job's own folder; without it the curves judge the path blind."),
         new("profiles", new ListKind(Profile, 0, 20), "Measured profiles of the ground toward a site; they go before the tiles."),
         new("horizon", new ListKind(HorizonArc, 0, 72), "Measured skyline; it goes before the skyline of the tiles."),

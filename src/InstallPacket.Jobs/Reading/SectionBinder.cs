@@ -17,6 +17,7 @@ internal sealed class SectionBinder(PartLibrary parts)
         g.Has("power-lines") ? [.. g.Entries("power-lines").Select(PowerLine)] : null, g.At)
     {
         Terrain = terrain,
+        UnderRoof = g.Maybe<string>("under-roof"),
         UtcOffset = g.Maybe<double>("utc-offset") is { } hours ? TimeSpan.FromMinutes(Math.Round(hours.Value * 60)) : null,
         Profiles = [.. g.Items<CheckedGroup>("profiles").Select(p => Profile(p.Value))],
         Horizon = [.. g.Items<CheckedGroup>("horizon").Select(h => new HorizonArc(h.Value.Get<Bearing>("bearing").Value, h.Value.Get<double>("width").Value, h.Value.Get<double>("angle").Value, h.At))],
@@ -95,7 +96,11 @@ internal sealed class SectionBinder(PartLibrary parts)
 
     private static Obstruction Obstruction(CheckedEntry e) => new(
         e.Name, Text(e.Group, "kind"), e.Group.Get<Bearing>("bearing").Value, e.Group.Get<double>("width").Value, Metres(e.Group, "distance").Value,
-        Metres(e.Group, "height").Value, e.At);
+        Metres(e.Group, "height").Value, e.At)
+    {
+        Depth = e.Group.Maybe<double>("depth") is { } depth ? Length.FromMetres(depth.Value) : null,
+        InLeaf = e.Group.Get<string>("leaf").Value == "in-leaf",
+    };
 
     private static PowerLine PowerLine(CheckedEntry e) =>
         new(e.Name, Text(e.Group, "what"), Metres(e.Group, "distance").Value, Metres(e.Group, "height").Value, e.At);

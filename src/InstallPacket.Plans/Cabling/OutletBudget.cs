@@ -18,6 +18,9 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IRea
         var b = s.Budget!;
         var system = log.Record(SystemNoise.FigureFormula, subject, SystemNoise.FigureDb(b.ExternalNoiseDb, figure), b.ExternalNoiseDb, figure);
         var cn = log.Record(PlanFormulas.CarrierToNoise, subject, CarrierToNoise.Db(b.LevelDbm, b.ThermalNoiseDbm + system), b.LevelDbm, b.ThermalNoiseDbm, system);
+        // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
+        if (b.InterferenceDbm is { } interference)
+            cn = log.Record(Interference.EffectiveCnFormula, subject, Interference.EffectiveCnDb(cn, [b.LevelDbm - interference]), cn, b.LevelDbm - interference);
         var margin = log.Record(PlanFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
         var median = margin + b.MedianDbuvM - b.FieldDbuvM;
         var chance = log.Record(Probability.MarginFormula, subject, Probability.OfMargin(median, b.Spread.TotalDb), median, b.Spread.TotalDb);

@@ -17,6 +17,8 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
 
     public double MedianDbuvM { get; init; }
 
+    public double RoofLossDb { get; init; }
+
     public SpreadPlan Spread { get; init; } = new(0, 0, 0, 0, 0);
 
     public double ObstructionLossDb { get; init; }
@@ -29,13 +31,15 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
 
     public double ExternalNoiseDb { get; init; }
 
+    public double AntennaNoiseK { get; init; }
+
     public double RequiredCnDb { get; init; }
 
     public string RequiredCnProvenance { get; init; } = "";
 
     public StationBudget Budget(double gainDbd, double levelDbm) => new(
         FreeSpaceDbuvM, Voices, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb,
-        RequiredCnDb, RequiredCnProvenance);
+        RequiredCnDb, RequiredCnProvenance) { RoofLossDb = RoofLossDb, AntennaNoiseK = AntennaNoiseK };
 
     public StationPlan ToPlan(double offAimDeg, StationBudget? budget) => new(
         Station.Id, Station.Name, Station.Site, Wanted, budget is not null, WhyNot, Station.System, Station.Mode, Station.Channel, Station.ShowsAs,

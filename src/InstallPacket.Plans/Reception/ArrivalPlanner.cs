@@ -39,16 +39,17 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     {
         var (s, id) = (a.Station, a.Station.Id);
         var free = log.Record(FreeSpaceField.FieldFormula, id, FreeSpaceField.DbuVm(s.ErpKw, a.DistanceKm), s.ErpKw, a.DistanceKm);
-        var curves = new CurveVoice(job, log, findings).Of(a, ground.Toward(s));
+        var curves = new CurveVoice(job, siting, log, findings).Of(a, ground.Toward(s));
         FieldVoice[] voices = [curves, .. new TerrainVoices(job, ground, log, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
         var planned = Planned(voices);
         var (loss, name) = new ObstructionPlanner(siting, ground, log).Loss(a);
-        var field = log.Record(PlanFormulas.FieldAtAntenna, id, Math.Min(planned.ServiceDbuvM, free) - loss, planned.ServiceDbuvM, free, loss);
-        var median = log.Record(PlanFormulas.MedianAtAntenna, id, Math.Max(field, Math.Min(planned.MedianDbuvM, free) - loss), planned.MedianDbuvM, free, loss);
+        var roof = new RoofPlanner(job, log, findings).Plan(a);
+        var field = log.Record(PlanFormulas.FieldAtAntenna, id, Math.Min(planned.ServiceDbuvM, free) - loss - roof.LossDb, planned.ServiceDbuvM, free, loss, roof.LossDb);
+        var median = log.Record(PlanFormulas.MedianAtAntenna, id, Math.Max(field, Math.Min(planned.MedianDbuvM, free) - loss - roof.LossDb), planned.MedianDbuvM, free, loss, roof.LossDb);
         return a with
         {
             FreeSpaceDbuvM = free, Voices = voices, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field, MedianDbuvM = median,
-            Spread = new SpreadPlanner(log).Plan(a, voices, planned, median - field),
+            RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(log).Plan(a, voices, planned, median - field, roof.SigmaDb),
         };
     }
 
@@ -67,7 +68,7 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         var required = log.Record(PlanFormulas.RequiredCn, id, threshold.RequiredDb + job.Reception.Multipath.Db, threshold.RequiredDb, job.Reception.Multipath.Db);
         return a with
         {
-            ThermalNoiseDbm = thermal, ExternalNoiseDb = external, RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
+            ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = log.Record(PlanFormulas.AntennaNoise, id, 290 * Math.Pow(10, external / 10), external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
         };
     }
 

@@ -5,23 +5,55 @@ namespace InstallPacket.Plans;
 
 /// <summary>What a station would give at the noisiest outlet if the antenna pointed to some heading.</summary>
 /// <param name="SignalDbm">Power at the antenna terminals for 90 % of the time.</param>
-/// <param name="NoiseDbm">Noise there, with interference.</param>
+/// <param name="NoiseDbm">Noise there, with all disturbers counted as noise.</param>
 /// <param name="MarginDb">Margin for 90 % of the time.</param>
 /// <param name="Chance">Chance of reception, 0 to 1.</param>
 internal readonly record struct HeadingMargin(double SignalDbm, double NoiseDbm, double MarginDb, double Chance);
 
 /// <summary>Tries headings.</summary>
-internal sealed class HeadingView(AntennaView antenna, ChainNoise chain)
+internal sealed class HeadingView(AntennaView antenna, ChainNoise chain, string polarisation, IReadOnlyDictionary<string, IReadOnlyList<Disturber>> disturbers)
 {
+    /// <summary>How much weaker the other plane of polarisation is received [dB] (memory: cross-polar ratio of common antennas, 16 to 20 dB).</summary>
+    public const double CrossPolarDb = 16;
+
     public HeadingMargin At(Arrival a, double headingDeg)
+    {
+        var alone = Alone(a, headingDeg);
+        return InterferenceDbm(a, headingDeg) is { } interference ? Margin(a, alone.SignalDbm, DecibelSum.TotalDbm([alone.NoiseDbm, interference])) : alone;
+    }
+
+    /// <summary>The same without any disturber.</summary>
+    public HeadingMargin Alone(Arrival a, double headingDeg)
     {
         var signal = Power(a, a.FieldDbuvM, headingDeg);
         var noise = a.ThermalNoiseDbm + SystemNoise.FigureDb(a.ExternalNoiseDb, chain.WorstDb(a.Channel.CentreMHz));
+        return Margin(a, signal, noise);
+    }
+
+    private static HeadingMargin Margin(Arrival a, double signal, double noise)
+    {
         var margin = signal - noise - a.RequiredCnDb;
         return new(signal, noise, margin, Probability.OfMargin(margin + a.MedianDbuvM - a.FieldDbuvM, a.Spread.TotalDb));
     }
 
+    /// <summary>All disturbers together as noise at the antenna terminals [dBm]; null when there is none whose effect is known.</summary>
+    public double? InterferenceDbm(Arrival a, double headingDeg)
+    {
+        double[] each = [.. disturbers[a.Station.Id].Where(d => d.AddsDb is not null).Select(d => DisturberDbm(d, headingDeg) + d.AddsDb!.Value)];
+        return each.Length == 0 ? null : DecibelSum.TotalDbm(each);
+    }
+
+    /// <summary>The disturbers of a station.</summary>
+    public IReadOnlyList<Disturber> Disturbers(Arrival a) => disturbers[a.Station.Id];
+
+    /// <summary>Power of a disturber at the antenna terminals for a tenth of the time [dBm].</summary>
+    public double DisturberDbm(Disturber d, double headingDeg) => Power(d.Other, InterferencePlanner.TenthDbuVm(d.Other), headingDeg);
+
     /// <summary>Power of a field at the antenna terminals [dBm].</summary>
     public double Power(Arrival a, double fieldDbuvM, double headingDeg) =>
-        FieldToPower.Dbm(fieldDbuvM, antenna.GainDbd(a.Channel.CentreMHz, Bearing.Turn(headingDeg, a.BearingTrueDeg)), a.Channel.CentreMHz);
+        FieldToPower.Dbm(fieldDbuvM, antenna.GainDbd(a.Channel.CentreMHz, Bearing.Turn(headingDeg, a.BearingTrueDeg)) - PolarisationLossDb(a), a.Channel.CentreMHz);
+
+    /// <summary>What the plane of polarisation costs a station [dB].</summary>
+    public double PolarisationLossDb(Arrival a) =>
+        a.Station.Polarisation == "both" || a.Station.Polarisation == polarisation ? 0 : PolarisationMismatch.LossDb(90, CrossPolarDb);
 }

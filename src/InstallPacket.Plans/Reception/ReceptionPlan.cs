@@ -68,4 +68,30 @@ public sealed record StationPlan(
 /// <param name="RequiredCnProvenance">How the threshold is known.</param>
 public sealed record StationBudget(
     double FreeSpaceDbuvM, IReadOnlyList<FieldVoice> Voices, string PlannedBy, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double MedianDbuvM,
-    SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance);
+    SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance)
+{
+    /// <summary>What the roof above the antenna costs.</summary>
+    public double RoofLossDb { get; init; }
+
+    /// <summary>What the plane of polarisation costs; it is in the gain already.</summary>
+    public double PolarisationLossDb { get; init; }
+
+    /// <summary>Noise temperature of the surroundings as the antenna sees them.</summary>
+    public double AntennaNoiseK { get; init; }
+
+    /// <summary>All disturbers together, counted as noise at the antenna terminals; null when there is none.</summary>
+    public double? InterferenceDbm { get; init; }
+
+    /// <summary>Stations on the same or near channels, worst first; only of wanted stations.</summary>
+    public IReadOnlyList<DisturberPlan> Disturbers { get; init; } = [];
+}
+
+/// <summary>A station on the same or on a near channel.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="Name">What the viewer calls it.</param>
+/// <param name="RfChannel">RF channel.</param>
+/// <param name="OffsetChannels">How many channels it lies above the wanted one.</param>
+/// <param name="RatioDb">Wanted over other at the antenna terminals: the wanted for 90 %, the other for 10 % of the time.</param>
+/// <param name="LimitDb">Ratio at which nothing of the margin is left; null when no document tells.</param>
+/// <param name="LimitSource">How the limit is known.</param>
+public sealed record DisturberPlan(string Station, string Name, int RfChannel, int OffsetChannels, double RatioDb, double? LimitDb, string LimitSource);

@@ -14,12 +14,14 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
     {
         var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antenna, log, findings).Plan(s)).ToArray();
         CheckPolarisation(arrivals);
-        var headings = new HeadingView(_antenna, chain);
+        var polarisation = Polarisation(arrivals);
+        var headings = new HeadingView(_antenna, chain, polarisation, InterferencePlanner.Of(arrivals));
         var aim = new AimPlanner(job, siting, _antenna, headings, log).Plan(arrivals);
         new AimRules(job, headings, findings).Check(aim, arrivals);
-        var stations = arrivals.Select(a => Finish(a, aim)).OrderByDescending(s => s.Wanted).ThenBy(s => s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
+        var stations = arrivals.Select(a => Finish(a, aim, headings)).OrderByDescending(s => s.Wanted).ThenBy(s => s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
+        new InterferenceRules(job, headings, findings).Check(aim, arrivals);
         return new ReceptionPlan(
-            aim, _antenna.Part.Id, _antenna.Part.Name, _antenna.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db, Polarisation(arrivals), stations)
+            aim, _antenna.Part.Id, _antenna.Part.Name, _antenna.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db, polarisation, stations)
         {
             DemandedPct = job.Reception.ChancePct,
             PlanningModel = code.PlanningModel,
@@ -34,15 +36,29 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         return job.Reception.Stations.Where(s => near.Contains(s.Id));
     }
 
-    private StationPlan Finish(Arrival a, AimPlan aim)
+    private StationPlan Finish(Arrival a, AimPlan aim, HeadingView headings)
     {
         var turn = Bearing.Turn(aim.TrueDeg, a.BearingTrueDeg);
         if (a.WhyNot.Length > 0) return a.ToPlan(turn, null);
-        var gainDbd = _antenna.GainDbd(a, turn, log);
+        var crossed = headings.PolarisationLossDb(a);
+        if (crossed > 0) log.Record(Calc.Reception.PolarisationMismatch.LossFormula, a.Station.Id, crossed, 90, HeadingView.CrossPolarDb);
+        var gainDbd = _antenna.GainDbd(a, turn, log) - crossed;
         var level = Calc.Reception.FieldToPower.Dbm(a.FieldDbuvM, gainDbd, a.Channel.CentreMHz);
         log.Record(Calc.Reception.FieldToPower.PowerFormula, a.Station.Id, level, a.FieldDbuvM, gainDbd, a.Channel.CentreMHz);
-        return a.ToPlan(turn, a.Budget(gainDbd, level));
+        return a.ToPlan(turn, a.Budget(gainDbd, level) with { PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg), Disturbers = a.Wanted ? Disturbers(a, aim, headings) : [] });
     }
+
+    private DisturberPlan[] Disturbers(Arrival a, AimPlan aim, HeadingView headings) =>
+        [.. headings.Disturbers(a).Select(d =>
+        {
+            var subject = $"{a.Station.Id} against {d.Other.Station.Id}";
+            var tenth = InterferencePlanner.TenthDbuVm(d.Other);
+            log.Record(PlanFormulas.TenthField, d.Other.Station.Id, tenth, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
+            var (wanted, other) = (headings.Power(a, a.FieldDbuvM, aim.TrueDeg), headings.DisturberDbm(d, aim.TrueDeg));
+            var ratio = log.Record(PlanFormulas.RatioAtTerminals, subject, wanted - other, wanted, other);
+            if (d.AddsDb is { } adds) log.Record(PlanFormulas.DisturberAsNoise, subject, other + adds, other, d.LimitDb!.Value, a.RequiredCnDb);
+            return new DisturberPlan(d.Other.Station.Id, d.Other.Station.Name, d.Other.Station.Channel, d.Offset, ratio, d.LimitDb, d.LimitSource);
+        }).OrderBy(d => d.RatioDb - (d.LimitDb ?? 0)).ThenBy(d => d.Station, StringComparer.Ordinal)];
 
     private static string Polarisation(Arrival[] arrivals) =>
         arrivals.Where(a => a.Wanted && a.Station.Polarisation != "both").GroupBy(a => a.Station.Polarisation, StringComparer.Ordinal)
@@ -54,6 +70,6 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         if (kinds.Length > 1)
             findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt, "some wanted stations are horizontally polarised, others vertically",
                 "one antenna serves one polarisation; the other arrives 16 to 20 dB weaker (memory: cross-polar ratio of common antennas)",
-                "use a second antenna, or do not want both; the margins here do not hold for the other polarisation");
+                "use a second antenna, or do not want both; the margins here count the weaker plane as 16 dB weaker");
     }
 }

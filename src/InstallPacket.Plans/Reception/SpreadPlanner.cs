@@ -16,7 +16,8 @@ internal sealed class SpreadPlanner(WorkLog log)
     /// <param name="voices">What the models say.</param>
     /// <param name="planned">The voice that the plan uses.</param>
     /// <param name="fadeDb">Median less 90 % of time at the antenna.</param>
-    public SpreadPlan Plan(Arrival a, IReadOnlyList<FieldVoice> voices, FieldVoice planned, double fadeDb)
+    /// <param name="roofSigmaDb">Spread of the loss of the roof above the antenna; 0 outdoors.</param>
+    public SpreadPlan Plan(Arrival a, IReadOnlyList<FieldVoice> voices, FieldVoice planned, double fadeDb, double roofSigmaDb)
     {
         var id = a.Station.Id;
         var terrain = voices.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
@@ -24,7 +25,8 @@ internal sealed class SpreadPlanner(WorkLog log)
         var own = planned.Model == "curves" ? CurveModelDb : TerrainModelDb;
         var model = log.Record(PlanFormulas.ModelSpread, id, Probability.CombinedSigmaDb([own, difference / 2]), own, difference);
         var time = log.Record(PlanFormulas.TimeSpread, id, fadeDb / TenthQuantile, fadeDb);
-        var total = log.Record(PlanFormulas.TotalSpread, id, Probability.CombinedSigmaDb([LocationDb, time, model, InstallDb]), LocationDb, time, model, InstallDb);
-        return new SpreadPlan(LocationDb, time, model, InstallDb, total);
+        var work = Probability.CombinedSigmaDb([InstallDb, roofSigmaDb]);
+        var total = log.Record(PlanFormulas.TotalSpread, id, Probability.CombinedSigmaDb([LocationDb, time, model, work]), LocationDb, time, model, work);
+        return new SpreadPlan(LocationDb, time, model, work, total);
     }
 }

@@ -26,7 +26,7 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
             sites, within.Length - near.Length,
             _siting.Landmark is { } l ? new(l.What, TrueBearing.Of(l.Bearing, compass)) : null,
             [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
-                EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres, o.Distance.Metres)))])
+                EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres, o.Distance.Metres)) { DepthM = o.Depth?.Metres, InLeaf = o.InLeaf })])
         {
             Paths = paths,
             Ground = groundPlan,
