@@ -24,7 +24,7 @@ public partial class ProjectRules
     {
         Assert.Empty(References("Calc", "PackageReference"));
         Assert.Empty(References("Plans", "PackageReference"));
-        Assert.Equal(["YamlDotNet"], References("Jobs", "PackageReference"));
+        Assert.Equal(["BitMiracle.LibTiff.NET", "YamlDotNet"], References("Jobs", "PackageReference"));
     }
 
     [Fact]

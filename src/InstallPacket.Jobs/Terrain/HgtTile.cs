@@ -6,7 +6,7 @@ namespace InstallPacket.Jobs.Terrain;
 /// A one-degree tile of 16-bit heights, most significant byte first, rows from north to south, nodes on the degree lines.
 /// Rows are read in blocks as a path crosses them, so that memory stays small whatever the tile.
 /// </summary>
-internal sealed class HgtTile
+internal sealed class HgtTile : IElevationTile
 {
     private const short Void = -32768;
     private const int BlockRows = 32;
@@ -16,8 +16,17 @@ internal sealed class HgtTile
     private readonly Dictionary<int, short[]> _blocks = [];
     private readonly Queue<int> _order = new();
 
-    private HgtTile(Stream stream, int rows, int columns, int south, int west) =>
+    private HgtTile(Stream stream, int rows, int columns, int south, int west, Func<double, TileUse> use)
+    {
         (_stream, Rows, Columns, South, West) = (stream, rows, columns, south, west);
+        Use = use(SpacingArcSeconds);
+    }
+
+    public string Path => Use.Path;
+
+    public TileUse Use { get; }
+
+    TileUse? IElevationTile.Use => Use;
 
     public int Rows { get; }
 
@@ -33,40 +42,39 @@ internal sealed class HgtTile
     /// <param name="stream">The file, seekable.</param>
     /// <param name="south">Latitude of its south edge [deg].</param>
     /// <param name="west">Longitude of its west edge [deg].</param>
-    public static HgtTile? Open(Stream stream, int south, int west) => stream.Length switch
+    /// <param name="use">Cites it, given the spacing of its rows [arc-seconds].</param>
+    public static HgtTile? Open(Stream stream, int south, int west, Func<double, TileUse> use) => stream.Length switch
     {
-        2L * 1201 * 1201 => new(stream, 1201, 1201, south, west),
-        2L * 3601 * 3601 => new(stream, 3601, 3601, south, west),
-        2L * 3601 * 1801 => new(stream, 3601, 1801, south, west),
+        2L * 1201 * 1201 => new(stream, 1201, 1201, south, west, use),
+        2L * 3601 * 3601 => new(stream, 3601, 3601, south, west, use),
+        2L * 3601 * 1801 => new(stream, 3601, 1801, south, west, use),
         _ => null,
     };
 
-    /// <summary>The height between four nodes, weighted by nearness; void nodes leave their weight to the others.</summary>
-    public GroundHeight At(double latitudeDeg, double longitudeDeg)
+    /// <inheritdoc/>
+    /// <remarks>Its outer nodes lie on its edges, so no neighbour is asked.</remarks>
+    public GroundHeight At(double latitudeDeg, double longitudeDeg, NodeBeyond beyond) => At(latitudeDeg, longitudeDeg);
+
+    /// <inheritdoc/>
+    public GroundHeight? Among(double latitudeDeg, double longitudeDeg) =>
+        latitudeDeg >= South && latitudeDeg <= South + 1 && longitudeDeg >= West && longitudeDeg <= West + 1 ? At(latitudeDeg, longitudeDeg) : null;
+
+    private GroundHeight At(double latitudeDeg, double longitudeDeg)
     {
         var y = Math.Clamp((South + 1 - latitudeDeg) * (Rows - 1), 0, Rows - 1);
         var x = Math.Clamp((longitudeDeg - West) * (Columns - 1), 0, Columns - 1);
         var row = Math.Min((int)y, Rows - 2);
         var column = Math.Min((int)x, Columns - 2);
         var (fy, fx) = (y - row, x - column);
-        double sum = 0, weight = 0;
-        var voids = 0;
-        Add(Node(row, column), (1 - fy) * (1 - fx));
-        Add(Node(row, column + 1), (1 - fy) * fx);
-        Add(Node(row + 1, column), fy * (1 - fx));
-        Add(Node(row + 1, column + 1), fy * fx);
-        return weight <= 0 ? new(0, HeightState.Void) : new(sum / weight, voids > 0 ? HeightState.Partial : HeightState.Known);
-
-        void Add(short node, double share)
-        {
-            if (share <= 0) return;
-            if (node == Void) { voids++; return; }
-            sum += node * share;
-            weight += share;
-        }
+        NodeBlend blend = default;
+        blend.Add(Node(row, column), (1 - fy) * (1 - fx));
+        blend.Add(Node(row, column + 1), (1 - fy) * fx);
+        blend.Add(Node(row + 1, column), fy * (1 - fx));
+        blend.Add(Node(row + 1, column + 1), fy * fx);
+        return blend.Height;
     }
 
-    private short Node(int row, int column) => Block(row / BlockRows)[(row % BlockRows * Columns) + column];
+    private double? Node(int row, int column) => Block(row / BlockRows)[(row % BlockRows * Columns) + column] is not Void and var height ? height : null;
 
     private short[] Block(int index)
     {

@@ -6,7 +6,7 @@ public enum HeightState
     /// <summary>From four cells.</summary>
     Known,
 
-    /// <summary>Some of the four cells are void; the others carry it.</summary>
+    /// <summary>Some of the four cells are void, or lie beyond the last tile; the others carry it.</summary>
     Partial,
 
     /// <summary>All four cells are void.</summary>
@@ -43,6 +43,6 @@ public interface ITerrain
     /// <summary>Tiles that are there and cannot be used, each with the reason.</summary>
     IReadOnlyList<string> UnfitTiles { get; }
 
-    /// <summary>Names of tiles that were asked for and are not there, in ordinal order.</summary>
+    /// <summary>Names of the one-degree tiles of places that no tile holds, in ordinal order.</summary>
     IReadOnlyList<string> MissingTiles { get; }
 }

@@ -13,8 +13,10 @@ internal static partial class TileName
         if (!match.Success) return null;
         var latitude = int.Parse(match.Groups["lat"].Value, CultureInfo.InvariantCulture);
         var longitude = int.Parse(match.Groups["lon"].Value, CultureInfo.InvariantCulture);
-        if (latitude > 90 || longitude > 180) return null;
-        return (match.Groups["ns"].Value is "S" or "s" ? -latitude : latitude, match.Groups["ew"].Value is "W" or "w" ? -longitude : longitude);
+        if (match.Groups["ns"].Value is "S" or "s") latitude = -latitude;
+        if (match.Groups["ew"].Value is "W" or "w") longitude = -longitude;
+        // The square north and east of the corner lies on the globe.
+        return latitude is >= -90 and <= 89 && longitude is >= -180 and <= 179 ? (latitude, longitude) : null;
     }
 
     /// <summary>The name of the tile with a corner.</summary>

@@ -11,7 +11,7 @@ public class TerrainTilesTests
     // A plane: rises 300 m a degree to the north and falls 200 m a degree to the east.
     private static double Plane(double latitude, double longitude) => 500 + 300 * (latitude - 43) - 200 * (longitude + 100);
 
-    private static byte[] Tile(int south, int west, Func<double, double, double>? height = null, Func<int, int, bool>? hole = null)
+    internal static byte[] Tile(int south, int west, Func<double, double, double>? height = null, Func<int, int, bool>? hole = null)
     {
         var bytes = new byte[2 * Nodes * Nodes];
         for (var r = 0; r < Nodes; r++)
@@ -28,7 +28,7 @@ public class TerrainTilesTests
     [Fact]
     public void Plane_comes_back_within_the_rounding_of_its_nodes()
     {
-        using var terrain = new TerrainTiles(new Files { ["t/N43W100.hgt"] = Tile(43, -100) }, "t");
+        using var terrain = new TerrainTiles(new TileFiles { ["t/N43W100.hgt"] = Tile(43, -100) }, "t");
         foreach (var (lat, lon) in new[] { (43.0, -100.0), (43.99999, -99.00001), (43.5, -99.5), (43.123456, -99.876543), (43.0004, -99.0004) })
         {
             var ground = terrain.At(lat, lon);
@@ -41,7 +41,7 @@ public class TerrainTilesTests
     public void Height_between_four_nodes_is_weighted_by_nearness()
     {
         // One node of 100 m in a flat tile: halfway to it in both directions a quarter of it is felt.
-        using var terrain = new TerrainTiles(new Files { ["t/N43W100.hgt"] = Tile(43, -100, (lat, lon) => Math.Abs(lat - 43.5) < 1e-4 && Math.Abs(lon + 99.5) < 1e-4 ? 100 : 0) }, "t");
+        using var terrain = new TerrainTiles(new TileFiles { ["t/N43W100.hgt"] = Tile(43, -100, (lat, lon) => Math.Abs(lat - 43.5) < 1e-4 && Math.Abs(lon + 99.5) < 1e-4 ? 100 : 0) }, "t");
         var cell = 1.0 / (Nodes - 1);
         Assert.Equal(100, terrain.At(43.5, -99.5).HeightM, 6);
         Assert.Equal(25, terrain.At(43.5 + cell / 2, -99.5 - cell / 2).HeightM, 6);
@@ -51,8 +51,8 @@ public class TerrainTilesTests
     [Fact]
     public void Seam_gives_the_same_height_from_both_sides()
     {
-        using var west = new TerrainTiles(new Files { ["t/N43W100.hgt"] = Tile(43, -100) }, "t");
-        using var east = new TerrainTiles(new Files { ["t/N43W099.hgt"] = Tile(43, -99) }, "t");
+        using var west = new TerrainTiles(new TileFiles { ["t/N43W100.hgt"] = Tile(43, -100) }, "t");
+        using var east = new TerrainTiles(new TileFiles { ["t/N43W099.hgt"] = Tile(43, -99) }, "t");
         for (var lat = 43.01; lat < 44; lat += 0.083) Assert.Equal(west.At(lat, -99).HeightM, east.At(lat, -99).HeightM);
         Assert.Empty(west.MissingTiles);
     }
@@ -61,7 +61,7 @@ public class TerrainTilesTests
     public void Void_is_never_zero_metres()
     {
         // Rows 600 to 610 and columns 600 to 610 are void.
-        using var terrain = new TerrainTiles(new Files { ["t/N43W100.hgt"] = Tile(43, -100, null, (r, c) => r is >= 600 and <= 610 && c is >= 600 and <= 610) }, "t");
+        using var terrain = new TerrainTiles(new TileFiles { ["t/N43W100.hgt"] = Tile(43, -100, null, (r, c) => r is >= 600 and <= 610 && c is >= 600 and <= 610) }, "t");
         var cell = 1.0 / (Nodes - 1);
         Assert.Equal(HeightState.Void, terrain.At(44 - 605.5 * cell, -100 + 605.5 * cell).State);
         var edge = terrain.At(44 - 599.5 * cell, -100 + 605.5 * cell);
@@ -72,7 +72,7 @@ public class TerrainTilesTests
     [Fact]
     public void Missing_tile_is_unknown_and_named()
     {
-        using var terrain = new TerrainTiles(new Files { ["t/N43W100.hgt"] = Tile(43, -100) }, "t");
+        using var terrain = new TerrainTiles(new TileFiles { ["t/N43W100.hgt"] = Tile(43, -100) }, "t");
         Assert.Equal(HeightState.Missing, terrain.At(44.5, -98.5).State);
         Assert.Equal(HeightState.Missing, terrain.At(-0.5, 0.5).State);
         Assert.Equal(["N44W099.hgt", "S01E000.hgt"], terrain.MissingTiles);
@@ -82,7 +82,7 @@ public class TerrainTilesTests
     public void Used_tile_is_cited_with_its_hash_and_spacing()
     {
         var bytes = Tile(43, -100);
-        using var terrain = new TerrainTiles(new Files { ["t/N43W100.hgt"] = bytes }, "t");
+        using var terrain = new TerrainTiles(new TileFiles { ["t/N43W100.hgt"] = bytes }, "t");
         Assert.Empty(terrain.Used);
         terrain.At(43.5, -99.5);
         var use = Assert.Single(terrain.Used);
@@ -96,7 +96,7 @@ public class TerrainTilesTests
     [InlineData(2 * 1201 * 1201 - 1)]
     public void File_of_no_tile_size_is_unfit_with_its_size(int size)
     {
-        using var terrain = new TerrainTiles(new Files { ["t/N43W100.hgt"] = new byte[size] }, "t");
+        using var terrain = new TerrainTiles(new TileFiles { ["t/N43W100.hgt"] = new byte[size] }, "t");
         Assert.Equal(HeightState.Missing, terrain.At(43.5, -99.5).State);
         Assert.Contains($"holds {size} bytes", Assert.Single(terrain.UnfitTiles), StringComparison.Ordinal);
         Assert.Empty(terrain.MissingTiles);
@@ -108,7 +108,7 @@ public class TerrainTilesTests
         var zip = new MemoryStream();
         using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
         using (var entry = archive.CreateEntry("N43W100.hgt").Open()) entry.Write(Tile(43, -100));
-        using var terrain = new TerrainTiles(new Files { ["t/N43W100.SRTMGL3.hgt.zip"] = zip.ToArray(), ["t/N44W100.hgt.zip"] = new byte[500] }, "t");
+        using var terrain = new TerrainTiles(new TileFiles { ["t/N43W100.SRTMGL3.hgt.zip"] = zip.ToArray(), ["t/N44W100.hgt.zip"] = new byte[500] }, "t");
         Assert.Equal(Plane(43.5, -99.5), terrain.At(43.5, -99.5).HeightM, 0.5);
         Assert.Equal(HeightState.Missing, terrain.At(44.5, -99.5).State);
         Assert.Contains("zip", Assert.Single(terrain.UnfitTiles), StringComparison.Ordinal);
@@ -128,17 +128,4 @@ public class TerrainTilesTests
     [InlineData("readme.hgt")]
     [InlineData("N3W105.hgt")]
     public void What_names_no_corner_is_no_tile(string name) => Assert.Null(TileName.Corner(name));
-
-    private sealed class Files : SortedDictionary<string, byte[]>, IJobFiles
-    {
-        public Files() : base(StringComparer.Ordinal)
-        {
-        }
-
-        public JobFile Read(string path, int maxBytes) => new(path, FileState.Absent, "");
-
-        public IReadOnlyList<string> List(string folder) => [.. Keys.Where(k => k.StartsWith(folder + "/", StringComparison.Ordinal))];
-
-        public Stream? Open(string path) => TryGetValue(path, out var bytes) ? new MemoryStream(bytes, false) : null;
-    }
 }
