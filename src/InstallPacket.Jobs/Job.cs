@@ -152,6 +152,9 @@ public sealed record ReceptionSection(
 public sealed record CablingSection(
     Part Receiver, Part FlyCable, double ColdC, double HotC, IReadOnlyList<Element> Chain, SourceSpan At)
 {
+    /// <summary>Other services on this tree of cables.</summary>
+    public IReadOnlyList<Sourced<string>> AlsoCarries { get; init; } = [];
+
     /// <summary>Where <c>chain</c> is written.</summary>
     public SourceSpan ChainAt { get; init; } = At;
 }
@@ -200,6 +203,9 @@ public sealed record Run(
     string Id, Part Cable, IReadOnlyList<string> Path, string Way, IReadOnlyList<string> DripLoops, Sourced<Length> DripDepth,
     Length ServiceLoop, string? Note, SourceSpan At)
 {
+    /// <summary>Whether the cable lies in the house already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>Where <c>path</c> is written.</summary>
     public SourceSpan PathAt { get; init; } = At;
 

@@ -91,6 +91,16 @@ public static class PlanFormulas
         "ratio-at-terminals", "Wanted over other station at the antenna terminals", "D/U = Pd - Pu", new("D/U", "dB", "ratio"),
         [new("Pd", "dBm", "wanted, 90 % of the time"), new("Pu", "dBm", "other, 10 % of the time")], Own, "difference; the chain changes both alike", Provenance.Derived);
 
+    /// <summary>Spread with cable of unknown kind.</summary>
+    public static readonly Formula SpreadWithCable = new(
+        "spread-with-cable", "Spread with cable of unknown kind or age", "sigma = sqrt(s^2 + c^2 / 3)", new("sigma", "dB", "standard deviation"),
+        [new("s", "dB", "spread of the level at the antenna"), new("c", "dB", "half of the range of the cable's loss")], Own, "any value of the range is as likely as another", Provenance.Derived);
+
+    /// <summary>Products in a channel.</summary>
+    public static readonly Formula CarrierToProducts = new(
+        "carrier-to-products", "Channel over the intermodulation products that fall into it", "C/P = C - P", new("C/P", "dB", "ratio"),
+        [new("C", "dBm", "channel at the output of the amplifier"), new("P", "dBm", "sum of its third-order products there")], Own, "difference; the products by the composite of all beats", Provenance.Derived);
+
     /// <summary>A disturber as noise.</summary>
     public static readonly Formula DisturberAsNoise = new(
         "disturber-as-noise", "Other station counted as noise", "I = Pu + r - R", new("I", "dBm", "noise that disturbs as much"),
@@ -118,5 +128,5 @@ public static class PlanFormulas
 
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
+        [SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
 }

@@ -33,7 +33,7 @@ public class BuildCommandTests
             "index.html", "crew.html", "crew.pdf", "crew.md", "customer.html", "customer.pdf", "customer.md", "workings.html", "workings.md", "plan.json", "cut-list.csv",
             "materials.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/aim-card.png", "figures/route-sketch.svg", "figures/level-ladder.svg",
         ];
-        foreach (var job in new[] { "alder-lane", "far-meadow", "brook-terrace" })
+        foreach (var job in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard" })
             Assert.All(promised, f => Assert.True(new FileInfo(Path.Combine(shop.Out, job, f)).Length > 0, $"{job}/{f}"));
     }
 
@@ -56,10 +56,10 @@ public class BuildCommandTests
         shop.Build();
         var mark = Path.Combine(shop.Out, "alder-lane", "crew.md");
         File.AppendAllText(mark, "touched");
-        Assert.Contains("alder-lane     planned    1 caution, 1 note  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
+        Assert.Contains("alder-lane     planned    1 caution, 2 notes  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
         Assert.EndsWith("touched", File.ReadAllText(mark), StringComparison.Ordinal);
         shop.Edit("jobs/alder-lane/job.yaml", "Dog in the yard.", "No dog.");
-        Assert.DoesNotContain("alder-lane     planned    1 caution, 1 note  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("alder-lane     planned    1 caution, 2 notes  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
         Assert.Contains("No dog.", File.ReadAllText(mark), StringComparison.Ordinal);
     }
 

@@ -15,6 +15,7 @@ public class GoldenTests
     [Theory]
     [InlineData("alder-lane")]
     [InlineData("far-meadow")]
+    [InlineData("mill-yard")]
     [InlineData("brook-terrace")]
     public void Packet_is_the_approved_one(string job)
     {

@@ -13,6 +13,7 @@ public class PlanJsonTests
     [Theory]
     [InlineData("alder-lane")]
     [InlineData("far-meadow")]
+    [InlineData("mill-yard")]
     [InlineData("brook-terrace")]
     public void Every_number_carries_its_unit_in_its_name(string id)
     {

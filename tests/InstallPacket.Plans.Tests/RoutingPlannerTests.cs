@@ -7,7 +7,7 @@ public class RoutingPlannerTests
     [Fact]
     public void Length_to_cut_is_the_sum_of_its_parts_rounded_up()
     {
-        foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace" })
+        foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard" })
         {
             var plan = DemoPlans.Of(id);
             var step = id == "brook-terrace" ? 0.1 : 0.1524;

@@ -14,6 +14,7 @@ public class DocumentRules
         ["reception.multipath"] = "the default is shown in every packet",
         ["reception.within"] = "the default is shown on the reference page",
         ["cabling.chain.NAME.setting"] = "tested in the planner tests",
+        ["cabling.also-carries"] = "no demo tree is shared with another service; the bad jobs show it",
         ["siting.under-roof"] = "no demo antenna stands in an attic; tested in the planner tests",
         ["mounting.roof-pitch"] = "no demo roof is walked on",
         ["bonding.note"] = "free text",

@@ -21,6 +21,7 @@ internal static class CablingKeys
     public static readonly GroupKind Section = new(
         new("receiver", new ReferenceKind(ReferenceTarget.Part, "receiver"), "The receiver that the plan reckons with at each outlet.", Required: true),
         new("fly-cable", new ReferenceKind(ReferenceTarget.Part, "cable"), "The cable of the leads from outlet to receiver.", Required: true),
+        new("also-carries", new ListKind(new WordKind("moca", "satellite", "operator"), 0, 3), "Other services on this tree of cables: a home network over coax (MoCA), satellite, the plant of a cable operator."),
         new("temperature", Temperatures, "The range of cable temperature."),
         new("chain", new MapKind(Element, "element", 2, 200), "The parts from the antenna to the outlets, each saying what feeds it.", Required: true));
 }

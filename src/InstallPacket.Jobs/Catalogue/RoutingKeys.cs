@@ -17,6 +17,7 @@ internal static class RoutingKeys
         new("drip-loops", new ListKind(new ReferenceKind(ReferenceTarget.Point), 0, 20), "Points before which the cable hangs in a drip loop."),
         new("drip-depth", new QuantityKind(Dimension.Length, 0.03, 0.6, "m"), "How far a drip loop hangs below its point.", Default: "150 mm"),
         new("service-loop", new QuantityKind(Dimension.Length, 0, 10, "m"), "Spare cable left coiled at the ends.", Default: "0 m"),
+        new("existing", new WordKind("yes", "no"), "Whether the cable lies in the house already; then nothing is bought or cut for it.", Default: "no"),
         new("note", new TextKind(200), "A word to the crew about this run."));
 
     public static readonly GroupKind Section = new(

@@ -31,7 +31,7 @@ internal sealed class SectionBinder(PartLibrary parts)
     {
         var t = g.Group("temperature")!;
         return new(Part(g, "receiver"), Part(g, "fly-cable"), t.Get<double>("cold").Value, t.Get<double>("hot").Value,
-            [.. g.Entries("chain").Select(Element)], g.At) { ChainAt = g.Place("chain") };
+            [.. g.Entries("chain").Select(Element)], g.At) { ChainAt = g.Place("chain"), AlsoCarries = g.Items<string>("also-carries") };
     }
 
     public RoutingSection Routing(CheckedGroup g) => new(
@@ -75,7 +75,7 @@ internal sealed class SectionBinder(PartLibrary parts)
         return new(e.Name, Part(g, "cable"), [.. g.Items<string>("path").Select(p => p.Value)], Text(g, "way"),
             [.. g.Items<string>("drip-loops").Select(p => p.Value)], Metres(g, "drip-depth"), Metres(g, "service-loop").Value, g.Maybe<string>("note")?.Value, e.At)
         {
-            PathAt = g.Place("path"), DripLoopsAt = g.Place("drip-loops"),
+            Existing = g.Get<string>("existing").Value == "yes", PathAt = g.Place("path"), DripLoopsAt = g.Place("drip-loops"),
         };
     }
 

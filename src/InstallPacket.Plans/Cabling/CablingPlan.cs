@@ -16,6 +16,9 @@ public sealed record CablingPlan(
     /// <summary>Stations that nobody asked for and that may show up in a scan all the same, strongest first.</summary>
     public IReadOnlyList<UnaskedChannel> Unasked { get; init; } = [];
 
+    /// <summary>What all stations together do to each amplifier.</summary>
+    public IReadOnlyList<AmplifierPlan> Amplifiers { get; init; } = [];
+
     /// <summary>How amplifiers are fed through their cables.</summary>
     public IReadOnlyList<FeedPlan> Feeds { get; init; } = [];
 
@@ -58,7 +61,24 @@ public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> 
 /// <param name="ChanceWord"><c>firm</c> from 95 %, <c>fair</c> from 80 %, <c>doubtful</c> from 50 %, else <c>unlikely</c>.</param>
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record OutletChannel(
-    string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, double ChancePct, string ChanceWord, string Verdict);
+    string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, double ChancePct, string ChanceWord, string Verdict)
+{
+    /// <summary>How far the level may lie off because cable of unknown kind is in the way.</summary>
+    public double UncertaintyDb { get; init; }
+}
+
+/// <summary>What all stations together do to an amplifier, cold cable.</summary>
+/// <param name="Amplifier">The amplifier.</param>
+/// <param name="GainDb">Its gain.</param>
+/// <param name="InputDbm">All carriers together at its input.</param>
+/// <param name="OutputDbm">All carriers together at its output.</param>
+/// <param name="LargestDbm">Largest total output; null when the part does not state it.</param>
+/// <param name="ReserveDb">How far the output stays below that; null when unknown.</param>
+/// <param name="Strongest">The strongest station.</param>
+/// <param name="ProductsIn">The wanted station whose channel the intermodulation products come nearest; empty when none.</param>
+/// <param name="ProductsDb">That channel over the products; null when the part states no intercept or no product falls into a wanted channel.</param>
+public sealed record AmplifierPlan(
+    string Amplifier, double GainDb, double InputDbm, double OutputDbm, double? LargestDbm, double? ReserveDb, string Strongest, string ProductsIn, double? ProductsDb);
 
 /// <summary>How an amplifier is fed through its cable.</summary>
 /// <param name="Amplifier">The amplifier.</param>

@@ -8,30 +8,42 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
 {
     private readonly ChainView _chain = new(job.Cabling);
     private readonly StepPlanner _steps = new(job, routing, log, findings);
+    private AmplifierLoads _loads = null!;
 
     public CablingPlan Plan()
     {
+        _loads = new AmplifierLoads(job, reception, _chain, _steps, log);
         var receiver = job.Cabling.Receiver;
         if (receiver.NoiseFigureDb is null)
             findings.Add(Severity.Stop, "part-figure-missing", receiver.At, $"the receiver `{receiver.Id}` does not state `noise-figure`", "without it no margin can be reckoned", "add it to the part");
         var outlets = _chain.Outlets.Select(Outlet).ToArray();
-        new OutletRules(job, findings).Check(outlets);
-        new AmplifierRules(job, reception, _chain, _steps, log, findings).Check();
+        new OutletRules(job, reception, findings).Check(outlets);
+        new AmplifierRules(job, reception, _chain, _steps, _loads, findings).Check();
         var feeds = new FeedPlanner(job, _chain, routing, log, findings).Plan();
         new PortRules(job, _chain, findings).Check();
+        new TreeRules(job, reception, _chain, _steps, log, findings).Check();
         return new CablingPlan(
             job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), Ladder(outlets))
         {
             Unasked = Unasked(),
             Feeds = feeds,
+            Amplifiers = [.. _chain.InOrder().Where(e => e.Part.IsAmplifier).Select(Amplifier).OfType<AmplifierPlan>()],
         };
+    }
+
+    private AmplifierPlan? Amplifier(Element e)
+    {
+        if (_loads.Of(e) is not { } load) return null;
+        var products = reception.Wanted.Select(s => (s.Id, Ratio: _loads.CarrierToProductsDb(e, s))).Where(p => p.Ratio is not null).OrderBy(p => p.Ratio).ToArray();
+        return new(e.Id, load.GainDb, load.TotalDbm, load.TotalDbm + load.GainDb, e.Part.LargestOutput?.Dbm, load.ReserveDb, load.Inputs[0].Station.Id,
+            products.Length > 0 ? products[0].Id : "", products.Length > 0 ? products[0].Ratio : null);
     }
 
     // Below one chance in ten a channel would surprise nobody by staying away.
     private UnaskedChannel[] Unasked()
     {
         var quiet = new StepPlanner(job, routing, new WorkLog(), new FindingList());
-        var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, new WorkLog(), _chain.PathTo(o))).ToArray();
+        var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, new WorkLog(), _chain.PathTo(o))).ToArray();
         return [.. reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)
             .Select(s => (Station: s, Best: budgets.Select(b => b.Channel(s)).MaxBy(c => c.MarginDb)!)).Where(p => p.Best.ChancePct >= 10)
             .OrderByDescending(p => p.Best.MarginDb).ThenBy(p => p.Station.Id, StringComparer.Ordinal)
@@ -42,7 +54,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     {
         var path = _chain.PathTo(outlet);
         var metres = path.Where(e => e.Run is not null).Sum(e => routing.Runs.First(r => r.Id == e.Run).LengthM) + outlet.FlyLead.Metres;
-        var budget = new OutletBudget(job, _steps, log, path);
+        var budget = new OutletBudget(job, _steps, _loads, log, path);
         return new OutletPlan(outlet.Id, outlet.Serves ?? outlet.Id, [.. path.Select(e => e.Id)], metres, [.. reception.Wanted.Select(budget.Channel)]);
     }
 

@@ -6,7 +6,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans;
 
 /// <summary>Level, C/N and margin of one channel at one outlet.</summary>
-internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IReadOnlyList<Element> path)
+internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, WorkLog log, IReadOnlyList<Element> path)
 {
     public OutletChannel Channel(StationPlan s)
     {
@@ -21,10 +21,13 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, WorkLog log, IRea
         // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
         if (b.InterferenceDbm is { } interference)
             cn = log.Record(Interference.EffectiveCnFormula, subject, Interference.EffectiveCnDb(cn, [b.LevelDbm - interference]), cn, b.LevelDbm - interference);
+        cn = loads.WithProducts(cn, s, path, subject);
         var margin = log.Record(PlanFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
         var median = margin + b.MedianDbuvM - b.FieldDbuvM;
-        var chance = log.Record(Probability.MarginFormula, subject, Probability.OfMargin(median, b.Spread.TotalDb), median, b.Spread.TotalDb);
-        return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance), Verdict(margin, chance));
+        var cable = steps.UncertaintyDb(path, s.FrequencyMhz);
+        var spread = cable == 0 ? b.Spread.TotalDb : log.Record(PlanFormulas.SpreadWithCable, subject, Probability.CombinedSigmaDb([b.Spread.TotalDb, cable / Math.Sqrt(3)]), b.Spread.TotalDb, cable);
+        var chance = log.Record(Probability.MarginFormula, subject, Probability.OfMargin(median, spread), median, spread);
+        return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance), Verdict(margin, chance)) { UncertaintyDb = cable };
     }
 
     /// <summary>A chance in words of our own.</summary>

@@ -29,6 +29,13 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         return steps;
     }
 
+    /// <summary>Half of the range of the loss of a path [dB]: cables whose kind or age nobody knows.</summary>
+    public double UncertaintyDb(IReadOnlyList<Element> path, double frequencyMHz) => path.Skip(1).Where(e => e.Run is not null).Sum(e =>
+    {
+        var cable = job.Routing.Runs.First(r => r.Id == e.Run).Cable;
+        return cable.TolerancePct == 0 ? 0 : cable.TolerancePct / 100 * -CableStage(routing.Runs.First(r => r.Id == e.Run), frequencyMHz, ReferenceC).GainDb;
+    });
+
     /// <summary>The lead from an outlet to its receiver; it lies indoors.</summary>
     public ChainStep FlyLead(Element outlet, double frequencyMHz) =>
         new("fly lead", outlet, Lossy("fly lead", CableLoss(job.Cabling.FlyCable, $"fly lead {outlet.Id}", outlet.FlyLead.Metres, frequencyMHz, ReferenceC, 2)));

@@ -4,15 +4,20 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans;
 
 /// <summary>
-/// The rules that a packet quotes: one class and one table a family. A third family is a table <c>Codes/rules-NAME.csv</c>, a class and a
+/// The rules that a packet quotes: one class and one table a family. A third family is two tables (<c>Codes/rules-NAME.csv</c>, <c>Codes/outlets-NAME.csv</c>), a class and a
 /// word in the key catalogue.
 /// </summary>
 public abstract class CodeFamily
 {
     private readonly Lazy<IReadOnlyList<CodeRule>> _rules;
+    private readonly Lazy<IReadOnlyList<OutletWindow>> _outlets;
 
-    /// <summary>Loads the table of the family.</summary>
-    protected CodeFamily() => _rules = new(Load);
+    /// <summary>Loads the tables of the family.</summary>
+    protected CodeFamily()
+    {
+        _rules = new(() => [.. Rows("rules").Select(r => new CodeRule(r["id"], r["topic"], r["text"], r["document"], r["edition"], r["provenance"]))]);
+        _outlets = new(() => [.. Rows("outlets").Select(r => new OutletWindow(r["system"], r["mode"], CsvNumber.Of(r["least_dbuv"]), CsvNumber.Of(r["largest_dbuv"]), r["document"], r["edition"], r["provenance"]))]);
+    }
 
     /// <summary>The word in the job file.</summary>
     public abstract string Id { get; }
@@ -40,10 +45,19 @@ public abstract class CodeFamily
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "No such code family."),
     };
 
-    private CodeRule[] Load()
+    /// <summary>The level that an outlet should have for a mode; for a mode without a row, the most demanding row of its system. Null when the family asks for nothing.</summary>
+    /// <param name="system">Transmission system.</param>
+    /// <param name="mode">Modulation and code rate.</param>
+    public OutletWindow? Outlet(string system, string mode)
     {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"Codes/rules-{Id}.csv")!;
+        var rows = _outlets.Value.Where(o => o.System == system).ToArray();
+        return rows.FirstOrDefault(o => o.Mode == mode || o.Mode.Length == 0) ?? rows.MaxBy(o => o.LeastDbuv);
+    }
+
+    private IEnumerable<IReadOnlyDictionary<string, string>> Rows(string table)
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"Codes/{table}-{Id}.csv")!;
         using var reader = new StreamReader(stream);
-        return [.. CsvText.Rows(reader.ReadToEnd()).Select(r => new CodeRule(r["id"], r["topic"], r["text"], r["document"], r["edition"], r["provenance"]))];
+        return CsvText.Rows(reader.ReadToEnd());
     }
 }

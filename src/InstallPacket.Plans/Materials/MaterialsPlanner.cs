@@ -11,7 +11,7 @@ internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary
     public MaterialsPlan Plan()
     {
         foreach (var e in job.Cabling.Chain) Add(e.Part, 1, 0, e.Id);
-        foreach (var run in routing.Runs) AddRun(run);
+        foreach (var run in routing.Runs.Where(r => !r.Existing)) AddRun(run);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part.Kind == "outlet")) AddFlyLead(e);
         AddTerminators();
         Add(job.Mounting.Mount, 1, 0, "mount");
@@ -20,7 +20,7 @@ internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary
         Add(job.Bonding.Conductor, 0, job.Bonding.MastLength.Metres + job.Bonding.ShieldLength.Metres, "bonding of mast and shield");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var items = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
-        return new MaterialsPlan([.. routing.Runs.Select(Piece)], [.. items.Select(Item)],
+        return new MaterialsPlan([.. routing.Runs.Where(r => !r.Existing).Select(Piece)], [.. items.Select(Item)],
             [.. items.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value)))]);
     }
 

@@ -51,4 +51,8 @@ public sealed record PointPlan(string Name, double RightM, double UpM, double He
 public sealed record RunPlan(
     string Id, int Number, string Cable, string CableName, string Way, IReadOnlyList<string> Path, string FromElement, string ToElement, double StraightM,
     double RouteFactor, IReadOnlyList<string> DripLoops, double DripDepthM, double DripExtraM, double ServiceM, double TerminationM, double LengthM, int Clips,
-    double? ClipSpacingM, double? BendRadiusM, string Note);
+    double? ClipSpacingM, double? BendRadiusM, string Note)
+{
+    /// <summary>Whether the cable lies in the house already; then it is not cut.</summary>
+    public bool Existing { get; init; }
+}

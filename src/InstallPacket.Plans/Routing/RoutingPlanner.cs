@@ -41,7 +41,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         return new RunPlan(
             run.Id, number, run.Cable.Id, run.Cable.Name, run.Way, run.Path, to?.From ?? "", to?.Id ?? "", straight, factor, run.DripLoops,
             run.DripDepth.Value.Metres, drip, service, TerminationM, cut, clipped ? (int)Math.Ceiling(straight * factor / code.ClipSpacingM) + 1 : 0,
-            clipped ? code.ClipSpacingM : null, BendRadius(run), run.Note ?? "");
+            clipped ? code.ClipSpacingM : null, BendRadius(run), run.Note ?? "") { Existing = run.Existing };
     }
 
     private double Straight(Run run)

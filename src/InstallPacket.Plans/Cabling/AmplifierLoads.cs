@@ -1,0 +1,82 @@
+using InstallPacket.Calc.Cabling;
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>What all stations together do to one amplifier.</summary>
+/// <param name="Amplifier">The amplifier.</param>
+/// <param name="Inputs">Every carrier at its input [dBm], cold cable, strongest first.</param>
+/// <param name="TotalDbm">All of them together.</param>
+/// <param name="GainDb">Its gain.</param>
+/// <param name="ReserveDb">How far the total output stays below the largest one; null when the part does not state that.</param>
+internal sealed record AmplifierLoad(Element Amplifier, IReadOnlyList<(StationPlan Station, double Dbm)> Inputs, double TotalDbm, double GainDb, double? ReserveDb);
+
+/// <summary>Sums up the carriers at each amplifier, wanted or not, and the products that they make there.</summary>
+internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, WorkLog log)
+{
+    private const double NothingDbm = -1000; // no such signal exists; far below, the sum of powers is zero
+    private const double UnheardDb = 90;     // a product this far below its channel disturbs nobody
+
+    private readonly Dictionary<string, AmplifierLoad?> _loads = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string, string), double?> _ratios = [];
+
+    /// <summary>The load of an amplifier; null when no station could be reckoned.</summary>
+    public AmplifierLoad? Of(Element e)
+    {
+        if (!_loads.TryGetValue(e.Id, out var load)) _loads[e.Id] = load = Sum(e);
+        return load;
+    }
+
+    /// <summary>Level of a channel over the products that fall into it [dB]; null when unknown or of no account.</summary>
+    public double? CarrierToProductsDb(Element e, StationPlan s)
+    {
+        if (!_ratios.TryGetValue((e.Id, s.Id), out var ratio)) _ratios[(e.Id, s.Id)] = ratio = Ratio(e, s);
+        return ratio;
+    }
+
+    /// <summary>C/N of a channel with the products of every amplifier on its way.</summary>
+    public double WithProducts(double cnDb, StationPlan s, IReadOnlyList<Element> path, string subject)
+    {
+        double[] ratios = [.. path.Where(e => e.Part.IsAmplifier).Select(e => CarrierToProductsDb(e, s)).OfType<double>().Where(r => r < UnheardDb)];
+        if (ratios.Length == 0) return cnDb;
+        var together = -DecibelSum.TotalDbm([.. ratios.Select(r => -r)]);
+        return log.Record(Interference.EffectiveCnFormula, subject + ", products of amplifiers", Interference.EffectiveCnDb(cnDb, [together]), cnDb, together);
+    }
+
+    private static double Gain(Element e, double frequencyMHz) => e.Setting?.Db ?? e.Part.AmplificationDb?.At(frequencyMHz) ?? 0;
+
+    private AmplifierLoad? Sum(Element e)
+    {
+        var inputs = reception.Stations.Where(s => s.Reckoned).Select(s => (Station: s, Dbm: InputDbm(e, s)))
+            .OrderByDescending(l => l.Dbm).ThenBy(l => l.Station.Id, StringComparer.Ordinal).ToArray();
+        if (inputs.Length == 0 || inputs[0].Dbm < NothingDbm) return null;
+        // Added one after the other from the strongest on, so that the workings show every station.
+        var total = inputs[0].Dbm;
+        foreach (var (station, dbm) in inputs.Skip(1))
+            total = log.Record(PlanFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", DecibelSum.TotalDbm([total, dbm]), total, dbm);
+        var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
+        double? reserve = e.Part.LargestOutput is { } largest
+            ? log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm) : null;
+        return new(e, inputs, total, gain, reserve);
+    }
+
+    private double InputDbm(Element e, StationPlan s)
+    {
+        var before = steps.Steps(chain.PathTo(e), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1);
+        var gain = before.Sum(step => step.Stage.GainDb);
+        return log.Record(PlanFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Budget!.LevelDbm + gain, s.Budget.LevelDbm, gain);
+    }
+
+    // Slots are centres in kHz: products between bands of different grids fall beside every channel and are not counted.
+    private double? Ratio(Element e, StationPlan s)
+    {
+        if (e.Part.Intercept is not { } intercept || Of(e) is not { } load || load.Inputs.Count < 2) return null;
+        static int Slot(StationPlan station) => (int)Math.Round(station.FrequencyMhz * 1000);
+        var carriers = load.Inputs.GroupBy(i => Slot(i.Station)).Select(g => new Carrier(g.Key, g.Max(i => i.Dbm + Gain(e, i.Station.FrequencyMhz))));
+        if (new Intermodulation(carriers).CompositeDbm(Slot(s), intercept.Dbm) is not { } product) return null;
+        var own = load.Inputs.First(i => i.Station.Id == s.Id).Dbm + Gain(e, s.FrequencyMhz);
+        if (s.Wanted) log.Record(PlanFormulas.CarrierToProducts, $"{s.Id} in {e.Id}", own - product, own, product);
+        return own - product;
+    }
+}

@@ -1,0 +1,15 @@
+namespace InstallPacket.Plans;
+
+/// <summary>The level that an outlet should have.</summary>
+/// <param name="System">Transmission system.</param>
+/// <param name="Mode">Mode that the row stands for; empty for any.</param>
+/// <param name="LeastDbuv">Lowest level at 75 ohm.</param>
+/// <param name="LargestDbuv">Highest level at 75 ohm.</param>
+/// <param name="Document">Where it is written.</param>
+/// <param name="Edition">Which edition.</param>
+/// <param name="Provenance">How it is known.</param>
+public sealed record OutletWindow(string System, string Mode, double LeastDbuv, double LargestDbuv, string Document, string Edition, string Provenance)
+{
+    /// <summary>Its mode and its document in words.</summary>
+    public string Words => $"{Document}, {Edition}{(Mode.Length > 0 ? $", row {Mode}" : "")}; {Provenance}";
+}

@@ -1,0 +1,95 @@
+using InstallPacket.Jobs;
+using InstallPacket.Tests;
+
+namespace InstallPacket.Plans.Tests;
+
+/// <summary>The block of eight dwellings: overload and noise fight each other.</summary>
+public class ChainTests
+{
+    private const string Job = "mill-yard/job.yaml";
+
+    [Fact]
+    public void Window_of_the_gain_control_is_bounded_by_the_near_site_above_and_the_far_one_below()
+    {
+        var window = Assert.Single(DemoPlans.Of("mill-yard").Cabling.Windows);
+        Assert.True(window.Whole);
+        Assert.InRange(17, window.FromDb, window.ToDb);
+        Assert.False(At(17).Has("outlet-too-strong") || At(17).Has("outlet-too-weak"));
+        Assert.True(At((int)window.ToDb + 1).Has("outlet-too-strong"));
+        Assert.True(At((int)window.FromDb - 1).Has("outlet-too-weak"));
+        Assert.True(At((int)window.ToDb + 1).Has("setting-outside-window"));
+    }
+
+    [Fact]
+    public void Upper_outlet_loses_its_tap_and_the_lower_one_what_the_upper_passes_on()
+    {
+        var plan = DemoPlans.Of("mill-yard");
+        var upper = plan.At("U1", "sto-v").LevelDbm;
+        var lower = plan.At("L1", "sto-v").LevelDbm;
+        var riser = plan.Routing.Runs.Single(r => r.Id == "R4").LengthM;
+        // 14 dB to the socket above; 1 dB on, the riser and 10 dB to the socket below.
+        Assert.InRange(lower - upper, 14 - 1 - 10 - 0.2 - 0.2 * riser, 14 - 1 - 10);
+    }
+
+    [Fact]
+    public void Cable_of_unknown_kind_is_carried_as_a_range_and_lowers_the_chance_at_its_outlet_only()
+    {
+        var plan = DemoPlans.Of("mill-yard");
+        Assert.True(plan.At("L4", "sto-v").UncertaintyDb > 0);
+        Assert.All(plan.Cabling.Outlets.Where(o => o.Id != "L4"), o => Assert.All(o.Channels, c => Assert.Equal(0, c.UncertaintyDb)));
+    }
+
+    [Fact]
+    public void Existing_cable_is_neither_cut_nor_bought()
+    {
+        var plan = DemoPlans.Of("mill-yard");
+        Assert.DoesNotContain(plan.Materials.Pieces, p => p.Run == "R10");
+        Assert.DoesNotContain(plan.Materials.Items, i => i.Part == "coax-unknown");
+    }
+
+    [Fact]
+    public void Moving_the_amplifier_to_the_antenna_is_offered_and_its_gain_is_that_of_the_new_plan()
+    {
+        var cure = DemoPlans.Of("far-meadow").Cabling.Cures.First(c => c.What.Contains("at the antenna", StringComparison.Ordinal));
+        Assert.Equal("kes-30", cure.Station);
+        Assert.True(cure.GainDb > 4);
+        var moved = DemoPlans.Of("far-meadow", Moved());
+        var worst = moved.Cabling.Outlets.Min(o => o.Channels.Single(c => c.Station == "kes-30").MarginDb);
+        var offered = DemoPlans.Of("far-meadow").Cabling.Cures.Single(c => c.What.StartsWith("use `masthead-amplifier-16` at the antenna instead of D1", StringComparison.Ordinal));
+        Assert.Equal(worst, offered.MarginDb, 6);
+    }
+
+    [Fact]
+    public void Strong_products_take_from_the_margin_of_the_channel_they_fall_into()
+    {
+        var weak = DemoPlans.Of("mill-yard", DemoJobs.Load().With("_shared/parts/actives.yaml", "intercept: 31.25 dBm", "intercept: -5 dBm"));
+        var sound = DemoPlans.Of("mill-yard");
+        Assert.True(weak.At("U1", "sto-v").CnDb < sound.At("U1", "sto-v").CnDb - 1);
+        var amplifier = Assert.Single(weak.Cabling.Amplifiers);
+        // Twice the change of the intercept point, decibel for decibel.
+        Assert.Equal(2 * 36.25, Assert.Single(sound.Cabling.Amplifiers).ProductsDb!.Value - amplifier.ProductsDb!.Value, 6);
+    }
+
+    [Fact]
+    public void Voltage_at_the_amplifier_is_the_supply_less_the_drop_over_both_conductors()
+    {
+        var plan = DemoPlans.Of("alder-lane");
+        var feed = Assert.Single(plan.Cabling.Feeds);
+        var metres = plan.Routing.Runs.Where(r => r.Id is "R2" or "R3").Sum(r => r.LengthM);
+        Assert.Equal(12 - 0.060 * metres * 129.75 / 1000, feed.ArrivesV!.Value, 9);
+    }
+
+    private static Plan At(int db) => DemoPlans.Of("mill-yard", DemoJobs.Load().With(Job, "setting: 17 dB", $"setting: {db} dB"));
+
+    // The change by hand: the amplifier and its inserter go where the cure says.
+    private static DemoJobs Moved()
+    {
+        var text = DemoJobs.Load().Read("far-meadow/job.yaml", 1 << 20).Text;
+        string Line(string id) => text.Split('\n').Single(l => l.TrimStart().StartsWith(id + ": { part", StringComparison.Ordinal));
+        var jobs = DemoJobs.Load();
+        var g1 = Line("G1");
+        var d1 = Line("D1");
+        jobs.With("far-meadow/job.yaml", g1, "    N1: { part: masthead-amplifier-16, at: mast-head, from: A1 }\n" + g1.Replace("from: A1", "from: N1", StringComparison.Ordinal));
+        return jobs.With("far-meadow/job.yaml", d1, d1.Replace("indoor-amplifier-15", "power-inserter-12v", StringComparison.Ordinal));
+    }
+}
