@@ -10,7 +10,7 @@ public class RoutingPlannerTests
         foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard" })
         {
             var plan = DemoPlans.Of(id);
-            var step = id == "brook-terrace" ? 0.1 : 0.1524;
+            var step = plan.Job.Units == "metric" ? 0.1 : 0.1524;
             foreach (var run in plan.Routing.Runs)
             {
                 var exact = run.StraightM * run.RouteFactor + run.DripExtraM + run.ServiceM + run.TerminationM;
