@@ -179,6 +179,21 @@ public sealed record Element(
     /// <summary>Where <c>run</c> is written.</summary>
     public SourceSpan RunAt { get; init; } = At;
 
+    /// <summary>Combiner: what feeds its second input, or null.</summary>
+    public string? Second { get; init; }
+
+    /// <summary>Combiner: output of the element that feeds its second input, counted from 1.</summary>
+    public int SecondPort { get; init; } = 1;
+
+    /// <summary>Combiner: run to its second input, or null.</summary>
+    public string? SecondRun { get; init; }
+
+    /// <summary>Second antenna: where it points, or null.</summary>
+    public Sourced<Bearing>? Aim { get; init; }
+
+    /// <summary>Where <c>second</c> is written.</summary>
+    public SourceSpan SecondAt { get; init; } = At;
+
     /// <summary>Where <c>setting</c> is written.</summary>
     public SourceSpan SettingAt { get; init; } = At;
 }

@@ -15,6 +15,8 @@ public class DocumentRules
         ["reception.within"] = "the default is shown on the reference page",
         ["cabling.chain.NAME.setting"] = "tested in the planner tests",
         ["cabling.also-carries"] = "no demo tree is shared with another service; the bad jobs show it",
+        ["cabling.chain.NAME.second"] = "no demo has two antennas; tested in the planner tests",
+        ["cabling.chain.NAME.second-run"] = "no demo has two antennas; tested in the planner tests",
         ["siting.under-roof"] = "no demo antenna stands in an attic; tested in the planner tests",
         ["mounting.roof-pitch"] = "no demo roof is walked on",
         ["bonding.note"] = "free text",

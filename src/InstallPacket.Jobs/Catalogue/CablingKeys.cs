@@ -10,6 +10,9 @@ internal static class CablingKeys
         new("at", new ReferenceKind(ReferenceTarget.Point), "The point of the house where it sits.", Required: true),
         new("from", new ReferenceKind(ReferenceTarget.Element), "The element that feeds it, with the output number if it has several: `S1.2`. Only the antenna has none."),
         new("run", new ReferenceKind(ReferenceTarget.Run), "The cable run that brings the signal; absent when it is screwed to the element before it."),
+        new("second", new ReferenceKind(ReferenceTarget.Element), "Combiner: the element that feeds its second input."),
+        new("second-run", new ReferenceKind(ReferenceTarget.Run), "Combiner: the cable run to its second input; absent when it is screwed on."),
+        new("aim", new BearingKind(), "Second antenna: where it points; chosen by the program when absent. The first antenna takes `reception.aim`."),
         new("setting", new QuantityKind(Dimension.Ratio, 0, 60, "dB"), "Amplifier with a gain control: the gain to set."),
         new("serves", new TextKind(60), "Outlet: the room or the set that it serves."),
         new("fly-lead", new QuantityKind(Dimension.Length, 0, 30, "m"), "Outlet: length of the lead to the receiver.", Default: "2 m"));

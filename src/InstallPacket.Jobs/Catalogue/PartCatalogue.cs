@@ -7,7 +7,7 @@ public static class PartCatalogue
 {
     /// <summary>The kinds of part that the program knows.</summary>
     public static readonly WordKind Kinds = new(
-        "antenna", "balun", "filter", "attenuator", "amplifier", "power-inserter", "grounding-block", "surge-protector", "splitter", "tap",
+        "antenna", "balun", "filter", "attenuator", "amplifier", "power-inserter", "grounding-block", "surge-protector", "combiner", "splitter", "tap",
         "outlet", "receiver", "cable", "connector", "terminator", "mount", "mast", "fixing", "bonding", "sundry");
 
     private static readonly CurveKind LossCurve = new(Dimension.Ratio, 0, 60, "dB");
@@ -24,6 +24,8 @@ public static class PartCatalogue
         new("front-to-back", new QuantityKind(Dimension.Ratio, 0, 40, "dB"), "Antenna: how far the pattern falls behind."),
         new("from", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Lowest frequency that the part is made for."),
         new("to", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Highest frequency that the part is made for."),
+        new("second-from", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Combiner: lowest frequency of its second input; `from` and `to` are those of the first."),
+        new("second-to", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Combiner: highest frequency of its second input."),
         new("length", new QuantityKind(Dimension.Length, 0, 30, "m"), "Antenna, mast or fly lead: its length."),
         new("loss", LossCurve, "Loss from input to each output; for an outlet that passes on, the loss to its own socket."),
         new("outputs", new IntegerKind(1, 16), "Splitter: number of outputs."),

@@ -38,6 +38,12 @@ public sealed record Part
     /// <summary>Highest frequency [MHz].</summary>
     public double? ToMHz { get; init; }
 
+    /// <summary>Combiner: lowest frequency of its second input [MHz].</summary>
+    public double? SecondFromMHz { get; init; }
+
+    /// <summary>Combiner: highest frequency of its second input [MHz].</summary>
+    public double? SecondToMHz { get; init; }
+
     /// <summary>Its length [m].</summary>
     public double? LengthM { get; init; }
 

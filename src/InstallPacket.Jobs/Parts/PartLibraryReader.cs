@@ -48,6 +48,8 @@ public static class PartLibraryReader
             FrontToBackDb = Number(g, "front-to-back"),
             FromMHz = Number(g, "from"),
             ToMHz = Number(g, "to"),
+            SecondFromMHz = Number(g, "second-from"),
+            SecondToMHz = Number(g, "second-to"),
             LengthM = Number(g, "length"),
             LossDb = Curve(g, "loss"),
             PortLossesDb = [.. g.Items<FrequencyCurve>("port-losses").Select(c => c.Value)],

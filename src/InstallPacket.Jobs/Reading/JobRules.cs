@@ -39,14 +39,15 @@ internal static class JobRules
             foreach (var loop in run.DripLoops.Where(p => !run.Path.Contains(p)))
                 findings.Add(Severity.Stop, "drip-loop-off-path", run.DripLoopsAt, $"routing.runs.{run.Id} has a drip loop at `{loop}`, which is not on its path",
                     "a drip loop hangs before a point of the path", "name a point of the path: " + string.Join(", ", run.Path));
-            if (job.Cabling.Chain.Count(e => e.Run == run.Id) > 1)
-                findings.Add(Severity.Stop, "run-used-twice", run.At, $"routing.runs.{run.Id} is used by " + string.Join(" and ", job.Cabling.Chain.Where(e => e.Run == run.Id).Select(e => e.Id)),
+            if (job.Cabling.Chain.Count(e => e.Run == run.Id || e.SecondRun == run.Id) > 1)
+                findings.Add(Severity.Stop, "run-used-twice", run.At, $"routing.runs.{run.Id} is used by " + string.Join(" and ", job.Cabling.Chain.Where(e => e.Run == run.Id || e.SecondRun == run.Id).Select(e => e.Id)),
                     "one run is one piece of cable", "define a second run");
-            else if (!job.Cabling.Chain.Any(e => e.Run == run.Id))
+            else if (!job.Cabling.Chain.Any(e => e.Run == run.Id || e.SecondRun == run.Id))
                 findings.Add(Severity.Caution, "run-unused", run.At, $"routing.runs.{run.Id} carries no signal: no element of the chain names it",
                     "every run brings a signal to an element", "name it as `run` of an element, or remove it");
         }
         foreach (var e in job.Cabling.Chain.Where(e => e.Run is not null && e.From is not null)) CheckEnds(job, e, findings);
+        foreach (var e in job.Cabling.Chain.Where(e => e.SecondRun is not null && e.Second is not null)) CheckEnds(job, e with { Run = e.SecondRun, From = e.Second }, findings);
     }
 
     private static void CheckEnds(Job job, Element e, FindingList findings)

@@ -61,10 +61,12 @@ internal sealed class SectionBinder(PartLibrary parts)
     private Element Element(CheckedEntry e)
     {
         var g = e.Group;
+        var (second, secondPort) = g.Maybe<string>("second") is { } s2 ? ElementName.Split(s2.Value) : (null, 1);
         var (from, port) = g.Maybe<string>("from") is { } f ? ElementName.Split(f.Value) : (null, 1);
         return new(e.Name, Part(g, "part"), Text(g, "at"), from, port, g.Maybe<string>("run")?.Value,
             g.Maybe<double>("setting") is { } s ? Gain.FromDb(s.Value) : null, g.Maybe<string>("serves")?.Value, Metres(g, "fly-lead").Value, e.At)
         {
+            Second = second, SecondPort = secondPort, SecondRun = g.Maybe<string>("second-run")?.Value, SecondAt = g.Place("second"), Aim = g.Maybe<Bearing>("aim"),
             FromAt = g.Place("from"), RunAt = g.Place("run"), SettingAt = g.Place("setting"),
         };
     }

@@ -48,7 +48,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
 
     private AmplifierLoad? Sum(Element e)
     {
-        var inputs = reception.Stations.Where(s => s.Reckoned).Select(s => (Station: s, Dbm: InputDbm(e, s)))
+        var inputs = reception.Stations.Where(s => s.Reckoned && Passes(e, s)).Select(s => (Station: s, Dbm: InputDbm(e, s)))
             .OrderByDescending(l => l.Dbm).ThenBy(l => l.Station.Id, StringComparer.Ordinal).ToArray();
         if (inputs.Length == 0 || inputs[0].Dbm < NothingDbm) return null;
         // Added one after the other from the strongest on, so that the workings show every station.
@@ -61,9 +61,12 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         return new(e, inputs, total, gain, reserve);
     }
 
+    // A station of one antenna does not pass an amplifier in the branch of the other.
+    private bool Passes(Element e, StationPlan s) => chain.PathTo(e, s.FrequencyMhz)[0] == chain.AntennaFor(s.FrequencyMhz);
+
     private double InputDbm(Element e, StationPlan s)
     {
-        var before = steps.Steps(chain.PathTo(e), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1);
+        var before = steps.Steps(chain.PathTo(e, s.FrequencyMhz), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1);
         var gain = before.Sum(step => step.Stage.GainDb);
         return log.Record(PlanFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Budget!.LevelDbm + gain, s.Budget.LevelDbm, gain);
     }

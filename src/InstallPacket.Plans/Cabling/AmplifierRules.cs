@@ -59,12 +59,11 @@ internal sealed class AmplifierRules(
     // More gain than the loss that follows brings nothing but overload.
     private void CheckGain(Element e)
     {
-        if (!reception.Wanted.Any() || chain.PathTo(e).Any(p => p != e && p.Part.IsAmplifier)) return;
-        var highest = reception.Wanted.Max(s => s.FrequencyMhz);
+        if (Highest(e) is not { } highest || chain.PathTo(e, highest).Any(p => p != e && p.Part.IsAmplifier)) return;
         var outlets = chain.Outlets.Where(o => chain.PathTo(o).Contains(e)).ToArray();
         if (outlets.Length == 0) return;
-        var before = steps.Steps(chain.PathTo(e), highest, job.Cabling.HotC).Count;
-        var behind = outlets.Max(o => -steps.Steps(chain.PathTo(o), highest, job.Cabling.HotC).Skip(before).Append(steps.FlyLead(o, highest)).Sum(s => s.Stage.GainDb));
+        var before = steps.Steps(chain.PathTo(e, highest), highest, job.Cabling.HotC).Count;
+        var behind = outlets.Max(o => -steps.Steps(chain.PathTo(o, highest), highest, job.Cabling.HotC).Skip(before).Append(steps.FlyLead(o, highest)).Sum(s => s.Stage.GainDb));
         var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.At(highest) ?? 0;
         if (gain <= behind + MostGainBeyondDb) return;
         findings.Add(Severity.Caution, "gain-beyond-loss", e.At, $"{e.Id} amplifies by {UnitText.Write(gain, 1, "dB")}, and at most {UnitText.Write(behind, 1, "dB")} of loss follow (hot cable, {UnitText.Write(highest, 0, "MHz")})",
@@ -73,9 +72,9 @@ internal sealed class AmplifierRules(
 
     private void CheckLossInFront(Element e)
     {
-        var path = chain.PathTo(e);
-        if (path.SkipLast(1).Any(p => p.Part.IsAmplifier) || !reception.Wanted.Any()) return;
-        var highest = reception.Wanted.Max(s => s.FrequencyMhz);
+        if (Highest(e) is not { } highest) return;
+        var path = chain.PathTo(e, highest);
+        if (path.SkipLast(1).Any(p => p.Part.IsAmplifier)) return;
         var loss = -steps.Steps(path, highest, job.Cabling.HotC).SkipLast(1).Sum(s => s.Stage.GainDb);
         if (loss > MostLossInFrontDb)
             findings.Add(Severity.Caution, "loss-before-amplifier", e.At,
@@ -87,9 +86,12 @@ internal sealed class AmplifierRules(
     // The same stages with the amplifier first, at the outlet that gains least.
     private double Cost(Element e, double frequencyMHz) => chain.Outlets.Where(o => chain.PathTo(o).Contains(e)).Select(o =>
     {
-        var stages = steps.Steps(chain.PathTo(o), frequencyMHz, job.Cabling.HotC).Append(steps.FlyLead(o, frequencyMHz)).ToList();
+        var stages = steps.Steps(chain.PathTo(o, frequencyMHz), frequencyMHz, job.Cabling.HotC).Append(steps.FlyLead(o, frequencyMHz)).ToList();
         var receiver = new Stage("receiver", 0, job.Cabling.Receiver.NoiseFigureDb?.At(frequencyMHz) ?? 0);
         double Figure(IEnumerable<ChainStep> order) => NoiseCascade.Friis([.. order.Select(s => s.Stage), receiver])[^1].NoiseFigureDb;
         return Figure(stages) - Figure(stages.Where(s => s.Element == e && s.Stage.GainDb > 0).Concat(stages.Where(s => !(s.Element == e && s.Stage.GainDb > 0))));
     }).DefaultIfEmpty(0).Min();
+
+    // Highest wanted channel that passes the amplifier; null when none does.
+    private double? Highest(Element e) => reception.Wanted.Where(s => chain.PathTo(e, s.FrequencyMhz)[0] == chain.AntennaFor(s.FrequencyMhz)).Select(s => (double?)s.FrequencyMhz).Max();
 }

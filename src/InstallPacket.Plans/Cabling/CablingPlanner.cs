@@ -43,7 +43,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     private UnaskedChannel[] Unasked()
     {
         var quiet = new StepPlanner(job, routing, new WorkLog(), new FindingList());
-        var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, new WorkLog(), _chain.PathTo(o))).ToArray();
+        var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, new WorkLog(), _chain, o)).ToArray();
         return [.. reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)
             .Select(s => (Station: s, Best: budgets.Select(b => b.Channel(s)).MaxBy(c => c.MarginDb)!)).Where(p => p.Best.ChancePct >= 10)
             .OrderByDescending(p => p.Best.MarginDb).ThenBy(p => p.Station.Id, StringComparer.Ordinal)
@@ -54,23 +54,26 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     {
         var path = _chain.PathTo(outlet);
         var metres = path.Where(e => e.Run is not null).Sum(e => routing.Runs.First(r => r.Id == e.Run).LengthM) + outlet.FlyLead.Metres;
-        var budget = new OutletBudget(job, _steps, _loads, log, path);
+        var budget = new OutletBudget(job, _steps, _loads, log, _chain, outlet);
         return new OutletPlan(outlet.Id, outlet.Serves ?? outlet.Id, [.. path.Select(e => e.Id)], metres, [.. reception.Wanted.Select(budget.Channel)]);
     }
 
     private TestPointPlan[] TestPoints()
     {
-        var points = new List<(Element Element, bool AtInput)> { (_chain.Root, false) };
+        var points = new List<(Element Element, bool AtInput)>(_chain.Antennas.Select(e => (e, false)));
         points.AddRange(_chain.InOrder().Where(e => e.Part.Kind is "amplifier" or "grounding-block" or "power-inserter").Select(e => (e, false)));
         points.AddRange(_chain.InOrder().Where(e => e.Part.Kind is "splitter" or "tap").Select(e => (e, true)));
         points.AddRange(_chain.Outlets.Select(e => (e, false)));
         return [.. points.Select((p, i) => new TestPointPlan(i + 1, p.Element.Id, p.AtInput ? "at its input" : p.Element.Part.Kind == "antenna" ? "at its terminals" : "at its output",
-            [.. reception.Wanted.Select(s => new TestLevel(s.Id, LevelAt(p.Element, p.AtInput, s)))]))];
+            [.. reception.Wanted.Where(s => Passes(p.Element, s)).Select(s => new TestLevel(s.Id, LevelAt(p.Element, p.AtInput, s)))]))];
     }
+
+    // A station of one antenna does not pass the branch of the other.
+    private bool Passes(Element e, StationPlan s) => _chain.PathTo(e, s.FrequencyMhz)[0] == _chain.AntennaFor(s.FrequencyMhz);
 
     private double LevelAt(Element e, bool atInput, StationPlan s)
     {
-        var steps = _steps.Steps(_chain.PathTo(e), s.FrequencyMhz, StepPlanner.ReferenceC);
+        var steps = _steps.Steps(_chain.PathTo(e, s.FrequencyMhz), s.FrequencyMhz, StepPlanner.ReferenceC);
         var level = Level.FromDbm(s.Budget!.LevelDbm);
         foreach (var step in atInput ? steps.Take(steps.Count - 1) : steps) level += Gain.FromDb(step.Stage.GainDb);
         return level.Dbm;
@@ -92,7 +95,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         var element = job.Cabling.Chain.First(e => e.Id == outlet.Id);
         var level = Level.FromDbm(station.Budget!.LevelDbm);
         var steps = new List<LadderStep> { new("antenna", 0, level.Dbm) };
-        foreach (var step in _steps.Steps(_chain.PathTo(element), station.FrequencyMhz, StepPlanner.ReferenceC).Append(_steps.FlyLead(element, station.FrequencyMhz)))
+        foreach (var step in _steps.Steps(_chain.PathTo(element, station.FrequencyMhz), station.FrequencyMhz, StepPlanner.ReferenceC).Append(_steps.FlyLead(element, station.FrequencyMhz)))
         {
             level += Gain.FromDb(step.Stage.GainDb);
             steps.Add(new(step.Label, step.Stage.GainDb, level.Dbm));
@@ -104,5 +107,5 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     private int Port(Element e) => job.Cabling.Chain.FirstOrDefault(f => f.Id == e.From)?.Part.Outputs > 1 ? e.FromPort : 0;
 
     private ElementPlan Element(Element e) => new(
-        e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", Port(e), e.Run ?? "", e.Serves ?? "", e.Setting?.Db);
+        e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", Port(e), e.Run ?? "", e.Serves ?? "", e.Setting?.Db) { Second = e.Second ?? "", SecondRun = e.SecondRun ?? "" };
 }

@@ -20,7 +20,7 @@ internal sealed class ChainNoise(Job job, RoutingPlan routing)
 
     private double AtOutlet(Element outlet, double frequencyMHz)
     {
-        var stages = _steps.Steps(_chain.PathTo(outlet), frequencyMHz, job.Cabling.HotC).Append(_steps.FlyLead(outlet, frequencyMHz)).Select(s => s.Stage).ToList();
+        var stages = _steps.Steps(_chain.PathTo(outlet, frequencyMHz), frequencyMHz, job.Cabling.HotC).Append(_steps.FlyLead(outlet, frequencyMHz)).Select(s => s.Stage).ToList();
         stages.Add(new Stage("receiver", 0, job.Cabling.Receiver.NoiseFigureDb?.At(frequencyMHz) ?? 0));
         return NoiseCascade.Friis(stages)[^1].NoiseFigureDb;
     }

@@ -7,34 +7,50 @@ internal sealed class ChainView(CablingSection cabling)
 {
     private readonly Dictionary<string, Element> _byId = cabling.Chain.ToDictionary(e => e.Id, StringComparer.Ordinal);
 
-    /// <summary>The antenna.</summary>
-    public Element Root => cabling.Chain.First(e => e.Part.Kind == "antenna");
+    /// <summary>The first antenna: the one at the first inputs.</summary>
+    public Element Root => PathTo(Outlets.FirstOrDefault() ?? cabling.Chain[0])[0];
+
+    /// <summary>All antennas in the order of the job.</summary>
+    public IEnumerable<Element> Antennas => cabling.Chain.Where(e => e.Part.Kind == "antenna");
 
     /// <summary>The outlets in the order of the job.</summary>
     public IEnumerable<Element> Outlets => cabling.Chain.Where(e => e.Part.Kind == "outlet");
 
+    /// <summary>The antenna that serves a frequency.</summary>
+    public Element AntennaFor(double frequencyMHz) => PathTo(Outlets.FirstOrDefault() ?? cabling.Chain[0], frequencyMHz)[0];
+
     /// <summary>The elements from the antenna to this one, both included.</summary>
-    public IReadOnlyList<Element> PathTo(Element e)
+    /// <param name="e">The element.</param>
+    /// <param name="frequencyMHz">At a combiner the way leads through the input whose band holds this frequency; without one, through the first input.</param>
+    public IReadOnlyList<Element> PathTo(Element e, double? frequencyMHz = null)
     {
         var path = new List<Element> { e };
-        while (path[^1].From is { } from) path.Add(_byId[from]);
+        while (Feeder(path[^1], frequencyMHz) is { } from) path.Add(_byId[from]);
         path.Reverse();
         return path;
     }
 
     /// <summary>What an element feeds.</summary>
-    public IEnumerable<Element> FedBy(Element e) => cabling.Chain.Where(c => c.From == e.Id);
+    public IEnumerable<Element> FedBy(Element e) => cabling.Chain.Where(c => c.From == e.Id || c.Second == e.Id);
 
-    /// <summary>All elements in the order of the signal: each before what it feeds.</summary>
+    /// <summary>All elements in the order of the signal: each before what it feeds; antennas one after the other.</summary>
     public IReadOnlyList<Element> InOrder()
     {
         var order = new List<Element>();
+        foreach (var antenna in Antennas) Visit(antenna);
+        return order;
+
+        // A combiner stands behind both of its branches.
         void Visit(Element e)
         {
+            if (order.Contains(e)) return;
+            if (e.Second is not null && !(order.Contains(_byId[e.Second]) && order.Contains(_byId[e.From!]))) return;
             order.Add(e);
             foreach (var next in FedBy(e).OrderBy(n => n.FromPort)) Visit(next);
         }
-        Visit(Root);
-        return order;
     }
+
+    private static string? Feeder(Element e, double? frequencyMHz) => e.Second is not null && frequencyMHz is { } f && !Holds(e.Part.FromMHz, e.Part.ToMHz, f) && Holds(e.Part.SecondFromMHz, e.Part.SecondToMHz, f) ? e.Second : e.From;
+
+    private static bool Holds(double? fromMHz, double? toMHz, double frequencyMHz) => frequencyMHz >= (fromMHz ?? 0) && frequencyMHz <= (toMHz ?? double.PositiveInfinity);
 }

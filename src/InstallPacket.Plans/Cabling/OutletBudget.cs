@@ -6,11 +6,11 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans;
 
 /// <summary>Level, C/N and margin of one channel at one outlet.</summary>
-internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, WorkLog log, IReadOnlyList<Element> path)
+internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, WorkLog log, ChainView chain, Element outlet)
 {
     public OutletChannel Channel(StationPlan s)
     {
-        var subject = $"{s.Id} at {path[^1].Id}";
+        var subject = $"{s.Id} at {outlet.Id}";
         var normal = Level(s, StepPlanner.ReferenceC, subject + ", 20 C");
         var cold = Level(s, job.Cabling.ColdC, null);
         var hot = Level(s, job.Cabling.HotC, null);
@@ -21,10 +21,10 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
         if (b.InterferenceDbm is { } interference)
             cn = log.Record(Interference.EffectiveCnFormula, subject, Interference.EffectiveCnDb(cn, [b.LevelDbm - interference]), cn, b.LevelDbm - interference);
-        cn = loads.WithProducts(cn, s, path, subject);
+        cn = loads.WithProducts(cn, s, chain.PathTo(outlet, s.FrequencyMhz), subject);
         var margin = log.Record(PlanFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
         var median = margin + b.MedianDbuvM - b.FieldDbuvM;
-        var cable = steps.UncertaintyDb(path, s.FrequencyMhz);
+        var cable = steps.UncertaintyDb(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz);
         var spread = cable == 0 ? b.Spread.TotalDb : log.Record(PlanFormulas.SpreadWithCable, subject, Probability.CombinedSigmaDb([b.Spread.TotalDb, cable / Math.Sqrt(3)]), b.Spread.TotalDb, cable);
         var chance = log.Record(Probability.MarginFormula, subject, Probability.OfMargin(median, spread), median, spread);
         return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance), Verdict(margin, chance)) { UncertaintyDb = cable };
@@ -37,7 +37,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         marginDb < 0 ? "short" : marginDb < job.Reception.Reserve.Db || chance < job.Reception.ChancePct / 100 ? "thin" : "steady";
 
     private IReadOnlyList<ChainStep> Chain(StationPlan s, double celsius) =>
-        [.. steps.Steps(path, s.FrequencyMhz, celsius), steps.FlyLead(path[^1], s.FrequencyMhz)];
+        [.. steps.Steps(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz, celsius), steps.FlyLead(outlet, s.FrequencyMhz)];
 
     private double Level(StationPlan s, double celsius, string? subject)
     {
@@ -50,7 +50,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
 
     // Stages before the outlet are shared by all outlets behind them; from the fly lead on they belong to this outlet.
     private string Subject(StationPlan s, List<Stage> stages, int i) =>
-        $"{s.Id} up to {stages[i].Name}" + (i >= stages.Count - 2 ? $" at {path[^1].Id}" : "");
+        $"{s.Id} up to {stages[i].Name}" + (i >= stages.Count - 2 ? $" at {outlet.Id}" : "");
 
     // Hot cable is the bad case for C/N, so the margin is reckoned with it.
     private double NoiseFigure(StationPlan s)

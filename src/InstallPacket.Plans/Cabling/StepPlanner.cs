@@ -21,20 +21,22 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         for (var i = 1; i < path.Count; i++)
         {
             var e = path[i];
-            if (e.Run is { } run) steps.Add(new($"run {run}", e, CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
+            var second = path[i - 1].Id == e.Second;
+            if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(new($"run {run}", e, CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
             // The last element of a path is looked at behind its own socket or its first output; the others behind the output that goes on.
-            var output = i < path.Count - 1 ? path[i + 1].FromPort : e.Part.Kind == "outlet" ? 0 : 1;
+            var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort : e.Part.Kind == "outlet" ? 0 : 1;
             steps.Add(new($"{e.Id} {e.Part.Kind}", e, PartStage(e, output, frequencyMHz)));
         }
         return steps;
     }
 
     /// <summary>Half of the range of the loss of a path [dB]: cables whose kind or age nobody knows.</summary>
-    public double UncertaintyDb(IReadOnlyList<Element> path, double frequencyMHz) => path.Skip(1).Where(e => e.Run is not null).Sum(e =>
-    {
-        var cable = job.Routing.Runs.First(r => r.Id == e.Run).Cable;
-        return cable.TolerancePct == 0 ? 0 : cable.TolerancePct / 100 * -CableStage(routing.Runs.First(r => r.Id == e.Run), frequencyMHz, ReferenceC).GainDb;
-    });
+    public double UncertaintyDb(IReadOnlyList<Element> path, double frequencyMHz) =>
+        path.Skip(1).Select((e, i) => path[i].Id == e.Second ? e.SecondRun : e.Run).OfType<string>().Sum(run =>
+        {
+            var cable = job.Routing.Runs.First(r => r.Id == run).Cable;
+            return cable.TolerancePct == 0 ? 0 : cable.TolerancePct / 100 * -CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, ReferenceC).GainDb;
+        });
 
     /// <summary>The lead from an outlet to its receiver; it lies indoors.</summary>
     public ChainStep FlyLead(Element outlet, double frequencyMHz) =>

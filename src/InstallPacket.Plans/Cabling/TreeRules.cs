@@ -60,7 +60,7 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
         var from = job.Cabling.Chain.First(f => f.Id == e.From);
         if (from.Part.ReturnLossDb is not { } one || e.Part.ReturnLossDb is not { } other || !reception.Wanted.Any()) return;
         var lowest = reception.Wanted.Min(s => s.FrequencyMhz);
-        var loss = -steps.Steps(chain.PathTo(e), lowest, job.Cabling.ColdC).First(s => s.Element == e).Stage.GainDb;
+        var loss = -steps.Steps(chain.PathTo(e, lowest), lowest, job.Cabling.ColdC).First(s => s.Element == e).Stage.GainDb;
         var ripple = log.Record(MismatchRipple.PeakToPeakFormula, $"run {e.Run}, {UnitText.Number(lowest, 0)} MHz", MismatchRipple.PeakToPeakDb(one.At(lowest), other.At(lowest), loss), one.At(lowest), other.At(lowest), loss);
         if (ripple > MostRippleDb)
             findings.Add(Severity.Note, "run-ripple", e.RunAt, $"reflections at {from.Id} and {e.Id} make a ripple of {UnitText.Write(ripple, 1, "dB")} along run {e.Run}", "more than 1 dB is worth a pad (our rule)", "put an attenuator of 3 dB at one end: it takes 6 dB off the echo");

@@ -25,6 +25,14 @@ public sealed record AimPlan(double TrueDeg, double? MagneticDeg, string Compass
     public SecondAim? Second { get; init; }
 }
 
+/// <summary>A further antenna.</summary>
+/// <param name="AntennaId">Its name in the chain.</param>
+/// <param name="AntennaPart">Part name.</param>
+/// <param name="AntennaName">What it is.</param>
+/// <param name="Aim">Where it points.</param>
+/// <param name="Stations">Wanted stations that come through it.</param>
+public sealed record AntennaAim(string AntennaId, string AntennaPart, string AntennaName, AimPlan Aim, IReadOnlyList<string> Stations);
+
 /// <summary>The headings within which nothing held is lost, clockwise from one end to the other.</summary>
 /// <param name="FromDeg">True bearing of the anticlockwise end.</param>
 /// <param name="ToDeg">True bearing of the clockwise end.</param>

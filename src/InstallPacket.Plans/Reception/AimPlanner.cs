@@ -14,7 +14,7 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
     {
         var wanted = arrivals.Where(a => a.Wanted && a.WhyNot.Length == 0).ToArray();
         var best = Best(wanted);
-        var given = job.Reception.Aim is { } aim ? TrueBearing.Of(aim.Value, siting.Compass) : (double?)null;
+        var given = antenna.Aim is { } aim ? TrueBearing.Of(aim.Value, siting.Compass) : (double?)null;
         var deg = given ?? best;
         if (wanted.Length > 0) Record(wanted, deg);
         var held = wanted.Where(a => Holds(a, deg)).ToArray();

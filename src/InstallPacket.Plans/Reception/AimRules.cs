@@ -4,14 +4,14 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans;
 
 /// <summary>Findings about the aim: what a fixed one costs, and when one heading is not enough.</summary>
-internal sealed class AimRules(Job job, HeadingView headings, FindingList findings)
+internal sealed class AimRules(Job job, AntennaView antenna, HeadingView headings, FindingList findings)
 {
     private const double WorthTellingDb = 3;
 
     public void Check(AimPlan aim, Arrival[] arrivals)
     {
         var wanted = arrivals.Where(a => a.Wanted && a.WhyNot.Length == 0).ToArray();
-        if (job.Reception.Aim is { } given && wanted.Length > 0) CheckCost(aim, given.At, wanted);
+        if (antenna.Aim is { } given && wanted.Length > 0) CheckCost(aim, given.At, wanted);
         if (aim.Second is { } second) ReportSecond(aim, second, wanted);
     }
 

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
@@ -10,9 +11,9 @@ internal sealed class AntennaView
     private const double UnknownFrontToBackDb = 10;
     private readonly Element _element;
 
-    public AntennaView(Element element, FindingList findings)
+    public AntennaView(Element element, Sourced<Bearing>? aim, FindingList findings)
     {
-        _element = element;
+        (_element, Aim) = (element, aim);
         foreach (var (value, key) in new (object?, string)[] { (Part.GainDbi, "gain"), (Part.BeamwidthDeg, "beamwidth"), (Part.FromMHz, "from"), (Part.ToMHz, "to") })
             if (value is null)
                 findings.Add(Severity.Stop, "part-figure-missing", Part.At, $"the antenna `{Part.Id}` does not state `{key}`", "without it nothing can be reckoned",
@@ -21,6 +22,9 @@ internal sealed class AntennaView
             findings.Add(Severity.Note, "front-to-back-unknown", Part.At, $"the antenna `{Part.Id}` does not state `front-to-back`",
                 "10 dB is reckoned with (memory: planning value for low VHF)", "add it from the maker's sheet");
     }
+
+    /// <summary>Where the job points it, or null.</summary>
+    public Sourced<Bearing>? Aim { get; }
 
     public Part Part => _element.Part;
 

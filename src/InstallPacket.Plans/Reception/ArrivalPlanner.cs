@@ -7,7 +7,7 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans;
 
 /// <summary>Reckons the field of one station at the antenna, and the noise that it competes with.</summary>
-internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaView antenna, WorkLog log, FindingList findings)
+internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaSet antennas, WorkLog log, FindingList findings)
 {
     public Arrival Plan(Station s)
     {
@@ -20,6 +20,7 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
 
     private string WhyNot(Arrival a)
     {
+        var antenna = antennas.For(a.Channel.CentreMHz);
         if (!antenna.Complete) return "the antenna's part does not state its figures";
         if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top", "stands on top of the house: less than 0.1 km away", "nearer than 0.1 km the arithmetic of the far field does not hold (our bound)", "check the coordinates of both");
         if (!antenna.Covers(a.Channel.CentreMHz))

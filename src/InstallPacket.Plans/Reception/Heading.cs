@@ -11,7 +11,7 @@ namespace InstallPacket.Plans;
 internal readonly record struct HeadingMargin(double SignalDbm, double NoiseDbm, double MarginDb, double Chance);
 
 /// <summary>Tries headings.</summary>
-internal sealed class HeadingView(AntennaView antenna, ChainNoise chain, string polarisation, IReadOnlyDictionary<string, IReadOnlyList<Disturber>> disturbers)
+internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, string polarisation, IReadOnlyDictionary<string, IReadOnlyList<Disturber>> disturbers)
 {
     /// <summary>How much weaker the other plane of polarisation is received [dB] (memory: cross-polar ratio of common antennas, 16 to 20 dB).</summary>
     public const double CrossPolarDb = 16;
@@ -51,7 +51,7 @@ internal sealed class HeadingView(AntennaView antenna, ChainNoise chain, string 
 
     /// <summary>Power of a field at the antenna terminals [dBm].</summary>
     public double Power(Arrival a, double fieldDbuvM, double headingDeg) =>
-        FieldToPower.Dbm(fieldDbuvM, antenna.GainDbd(a.Channel.CentreMHz, Bearing.Turn(headingDeg, a.BearingTrueDeg)) - PolarisationLossDb(a), a.Channel.CentreMHz);
+        FieldToPower.Dbm(fieldDbuvM, antennas.For(a.Channel.CentreMHz).GainDbd(a.Channel.CentreMHz, Bearing.Turn(headingDeg, a.BearingTrueDeg)) - PolarisationLossDb(a), a.Channel.CentreMHz);
 
     /// <summary>What the plane of polarisation costs a station [dB].</summary>
     public double PolarisationLossDb(Arrival a) =>

@@ -9,11 +9,12 @@ internal sealed class InterferenceRules(Job job, HeadingView headings, FindingLi
     private const double WorthTellingDb = 3;
     private const double LightKmPerUs = 0.299792458;
 
-    public void Check(AimPlan aim, IReadOnlyList<Arrival> arrivals)
+    public void Check(Func<Arrival, AimPlan> aimFor, IReadOnlyList<Arrival> arrivals)
     {
         foreach (var want in job.Reception.Want)
             if (arrivals.FirstOrDefault(a => a.Station.Id == want.Value && a.WhyNot.Length == 0) is { } wanted)
             {
+                var aim = aimFor(wanted);
                 CheckDisturbers(want, wanted, aim);
                 CheckFarChannels(want, wanted, aim);
                 CheckNetwork(want, wanted, arrivals, aim);

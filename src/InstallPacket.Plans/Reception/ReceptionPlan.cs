@@ -25,6 +25,9 @@ public sealed record ReceptionPlan(
     /// <summary>The sun on the day of work, to check the aim.</summary>
     public IReadOnlyList<SunHour> Sun { get; init; } = [];
 
+    /// <summary>Further antennas, each with its aim and the wanted stations that it serves.</summary>
+    public IReadOnlyList<AntennaAim> MoreAntennas { get; init; } = [];
+
     /// <summary>The wanted stations that the plan could reckon with.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public IEnumerable<StationPlan> Wanted => Stations.Where(s => s.Wanted && s.Reckoned);

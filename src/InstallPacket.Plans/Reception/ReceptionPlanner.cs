@@ -8,26 +8,37 @@ namespace InstallPacket.Plans;
 /// <summary>Reckons what arrives at the antenna from every station within reach, and where the antenna must point.</summary>
 internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, ChainNoise chain, WorkLog log, FindingList findings)
 {
-    private readonly AntennaView _antenna = new(job.Cabling.Chain.First(e => e.Part.Kind == "antenna"), findings);
+    private readonly AntennaSet _antennas = new(job, findings);
 
     public ReceptionPlan Plan()
     {
-        var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antenna, log, findings).Plan(s)).ToArray();
+        var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antennas, log, findings).Plan(s)).ToArray();
         CheckPolarisation(arrivals);
         var polarisation = Polarisation(arrivals);
-        var headings = new HeadingView(_antenna, chain, polarisation, InterferencePlanner.Of(arrivals));
-        var aim = new AimPlanner(job, siting, _antenna, headings, log).Plan(arrivals);
-        new AimRules(job, headings, findings).Check(aim, arrivals);
-        var stations = arrivals.Select(a => Finish(a, aim, headings)).OrderByDescending(s => s.Wanted).ThenBy(s => s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
-        new InterferenceRules(job, headings, findings).Check(aim, arrivals);
+        var headings = new HeadingView(_antennas, chain, polarisation, InterferencePlanner.Of(arrivals));
+        var aims = _antennas.All.Select(a => Aim(a, headings, arrivals)).ToArray();
+        AimPlan For(Arrival a) => aims[_antennas.IndexOf(a.Channel.CentreMHz)].Aim;
+        new InterferenceRules(job, headings, findings).Check(For, arrivals);
+        var stations = arrivals.Select(a => Finish(a, For(a), headings)).OrderByDescending(s => s.Wanted).ThenBy(s => s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
+        var first = _antennas.All[0];
         return new ReceptionPlan(
-            aim, _antenna.Part.Id, _antenna.Part.Name, _antenna.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db, polarisation, stations)
+            aims[0].Aim, first.Part.Id, first.Part.Name, first.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db, polarisation, stations)
         {
             DemandedPct = job.Reception.ChancePct,
             PlanningModel = code.PlanningModel,
             Models = [.. stations.Where(s => s.Reckoned).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
-            Sun = new SunPlanner(job, log).Plan(aim.TrueDeg),
+            Sun = new SunPlanner(job, log).Plan(aims[0].Aim.TrueDeg),
+            MoreAntennas = aims[1..],
         };
+    }
+
+    // Each antenna is aimed for the stations that reach the outlets through it.
+    private AntennaAim Aim(AntennaView antenna, HeadingView headings, Arrival[] arrivals)
+    {
+        var own = arrivals.Where(a => _antennas.For(a.Channel.CentreMHz) == antenna).ToArray();
+        var aim = new AimPlanner(job, siting, antenna, headings, log).Plan(own);
+        new AimRules(job, antenna, headings, findings).Check(aim, own);
+        return new(antenna.ElementId, antenna.Part.Id, antenna.Part.Name, aim, [.. own.Where(a => a.Wanted).Select(a => a.Station.Id)]);
     }
 
     private IEnumerable<Station> Stations()
@@ -42,7 +53,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         if (a.WhyNot.Length > 0) return a.ToPlan(turn, null);
         var crossed = headings.PolarisationLossDb(a);
         if (crossed > 0) log.Record(Calc.Reception.PolarisationMismatch.LossFormula, a.Station.Id, crossed, 90, HeadingView.CrossPolarDb);
-        var gainDbd = _antenna.GainDbd(a, turn, log) - crossed;
+        var gainDbd = _antennas.For(a.Channel.CentreMHz).GainDbd(a, turn, log) - crossed;
         var level = Calc.Reception.FieldToPower.Dbm(a.FieldDbuvM, gainDbd, a.Channel.CentreMHz);
         log.Record(Calc.Reception.FieldToPower.PowerFormula, a.Station.Id, level, a.FieldDbuvM, gainDbd, a.Channel.CentreMHz);
         return a.ToPlan(turn, a.Budget(gainDbd, level) with { PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg), Disturbers = a.Wanted ? Disturbers(a, aim, headings) : [] });

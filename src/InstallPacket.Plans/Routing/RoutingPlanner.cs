@@ -37,9 +37,9 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         var step = job.Units == UnitFamily.Us ? 0.5 * Length.MetresPerFoot : 0.1;
         var cut = log.Record(PieceLength.RoundUpFormula, run.Id, PieceLength.RoundUpM(length, step), length, step);
         var clipped = run.Way is "outside" or "attic";
-        var to = job.Cabling.Chain.FirstOrDefault(e => e.Run == run.Id);
+        var to = job.Cabling.Chain.FirstOrDefault(e => e.Run == run.Id || e.SecondRun == run.Id);
         return new RunPlan(
-            run.Id, number, run.Cable.Id, run.Cable.Name, run.Way, run.Path, to?.From ?? "", to?.Id ?? "", straight, factor, run.DripLoops,
+            run.Id, number, run.Cable.Id, run.Cable.Name, run.Way, run.Path, (to?.SecondRun == run.Id ? to.Second : to?.From) ?? "", to?.Id ?? "", straight, factor, run.DripLoops,
             run.DripDepth.Value.Metres, drip, service, TerminationM, cut, clipped ? (int)Math.Ceiling(straight * factor / code.ClipSpacingM) + 1 : 0,
             clipped ? code.ClipSpacingM : null, BendRadius(run), run.Note ?? "") { Existing = run.Existing };
     }

@@ -21,7 +21,7 @@ internal sealed class TrialBench(ReceptionPlan reception, RoutingPlan routing)
         var loads = new AmplifierLoads(job, reception, chain, steps, log);
         var outlets = chain.Outlets.Select(o =>
         {
-            var budget = new OutletBudget(job, steps, loads, log, chain.PathTo(o));
+            var budget = new OutletBudget(job, steps, loads, log, chain, o);
             return new OutletPlan(o.Id, o.Serves ?? o.Id, [], 0, [.. reception.Wanted.Select(budget.Channel)]);
         }).ToArray();
         new OutletRules(job, reception, findings).Check(outlets);

@@ -1,0 +1,60 @@
+using InstallPacket.Tests;
+
+namespace InstallPacket.Plans.Tests;
+
+/// <summary>Two antennas joined by a combiner: each station comes through the input whose band holds its channel.</summary>
+public class TwoAntennaTests
+{
+    private const string Job = "alder-lane/job.yaml";
+
+    [Fact]
+    public void Each_station_comes_through_the_antenna_of_its_band_and_each_antenna_has_its_own_aim()
+    {
+        var plan = DemoPlans.Of("alder-lane", Joined(""));
+        var vhf = Assert.Single(plan.Reception.MoreAntennas);
+        Assert.Equal("A2", vhf.AntennaId);
+        Assert.Equal(["kes-9"], vhf.Stations);
+        // Alone for one site, the second antenna looks straight at it.
+        Assert.Equal(plan.Station("kes-9").BearingTrueDeg, vhf.Aim.TrueDeg, 0.51);
+        Assert.InRange(plan.Station("kes-9").OffAimDeg, -0.51, 0.51);
+        Assert.NotEqual(plan.Reception.Aim.TrueDeg, vhf.Aim.TrueDeg);
+        Assert.All(plan.Reception.Wanted.Where(s => s.Id != "kes-9"), s => Assert.Equal(s.BearingTrueDeg - plan.Reception.Aim.TrueDeg, s.OffAimDeg, 6));
+    }
+
+    [Fact]
+    public void Loss_of_the_run_to_the_second_input_counts_for_its_stations_only()
+    {
+        var near = DemoPlans.Of("alder-lane", Joined(""));
+        var far = DemoPlans.Of("alder-lane", Joined(", service-loop: 30 ft"));
+        var vhf = near.At("O1", "kes-9").LevelDbm - far.At("O1", "kes-9").LevelDbm;
+        var uhf = near.At("O1", "kes-21").LevelDbm - far.At("O1", "kes-21").LevelDbm;
+        Assert.InRange(vhf, 0.7, 1.1); // 9 m of Series 6 at 189 MHz
+        Assert.Equal(0, uhf, 9);
+    }
+
+    [Fact]
+    public void Amplifier_in_front_of_the_combiner_sees_the_stations_of_its_branch_only()
+    {
+        var plan = DemoPlans.Of("alder-lane", Joined(""));
+        var amplifier = Assert.Single(plan.Cabling.Amplifiers);
+        Assert.Equal("kes-9", amplifier.Strongest);
+        var branch = DemoPlans.Of("alder-lane", Joined("", "    B1: { part: masthead-amplifier-16, at: mast-head, from: A1 }\n", "B1"));
+        Assert.NotEqual("kes-9", branch.Cabling.Amplifiers.Single(a => a.Amplifier == "B1").Strongest);
+    }
+
+    [Fact]
+    public void Fixed_aim_of_the_second_antenna_is_kept()
+    {
+        var plan = DemoPlans.Of("alder-lane", Joined("").With(Job, "A2: { part: antenna-vhf-high-yagi,", "A2: { part: antenna-vhf-high-yagi, aim: 180 deg true,"));
+        Assert.Equal(180, plan.Reception.MoreAntennas[0].Aim.TrueDeg);
+        Assert.Equal("job", plan.Reception.MoreAntennas[0].Aim.ChosenBy);
+    }
+
+    private static DemoJobs Joined(string loop, string before = "", string first = "A1") => DemoJobs.Load()
+        .With(Job, "    A1: { part: antenna-vhf-uhf-combined, at: mast-head }\n",
+            "    A1: { part: antenna-uhf-yagi-long, at: mast-head }\n    A2: { part: antenna-vhf-high-yagi, at: mast-low }\n" + before
+            + $"    C1: {{ part: combiner-uhf-vhf, at: mast-head, from: {first}, second: A2, second-run: RV }}\n")
+        .With(Job, "at: mast-foot, from: A1, run: R1 }", "at: mast-foot, from: C1, run: R1 }")
+        .With(Job, "    mast-foot: [41 ft, 14 ft, 25 ft]\n", "    mast-foot: [41 ft, 14 ft, 25 ft]\n    mast-low: [41 ft, 14 ft, 28 ft]\n")
+        .With(Job, "  runs:\n", $"  runs:\n    RV: {{ cable: coax-6, path: [mast-low, mast-head], way: outside{loop} }}\n");
+}
