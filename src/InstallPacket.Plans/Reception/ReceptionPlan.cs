@@ -22,6 +22,9 @@ public sealed record ReceptionPlan(
     /// <summary>Models that speak for at least one reckoned station.</summary>
     public IReadOnlyList<string> Models { get; init; } = [];
 
+    /// <summary>Whether any reckoned station has a directional pattern.</summary>
+    public bool AnyPattern { get; init; }
+
     /// <summary>The sun on the day of work, to check the aim.</summary>
     public IReadOnlyList<SunHour> Sun { get; init; } = [];
 
@@ -68,4 +71,11 @@ public sealed record StationPlan(
 /// <param name="RequiredCnProvenance">How the threshold is known.</param>
 public sealed record StationBudget(
     double FreeSpaceDbuvM, IReadOnlyList<FieldVoice> Voices, string PlannedBy, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double MedianDbuvM,
-    SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance);
+    SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance)
+{
+    /// <summary>Effective radiated power toward the house.</summary>
+    public double ErpKw { get; init; }
+
+    /// <summary>Gain of the transmitter's pattern toward the house, relative to its strongest direction; null when it has no pattern.</summary>
+    public double? PatternDb { get; init; }
+}

@@ -24,6 +24,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
             DemandedPct = job.Reception.ChancePct,
             PlanningModel = code.PlanningModel,
             Models = [.. stations.Where(s => s.Reckoned).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            AnyPattern = stations.Any(s => s.Budget?.PatternDb is not null),
             Sun = new SunPlanner(job, log).Plan(aim.TrueDeg),
         };
     }
