@@ -58,10 +58,20 @@ internal sealed class CommandLine(ITerminal terminal)
 
     private Command Stations()
     {
-        var file = new Argument<string>("FILE") { Description = "A station list (CSV)." };
-        var near = new Option<string?>("--near") { Description = "A job: print distance and bearing from its antenna." };
-        var command = new Command("stations", "Checks a station list and lists what is in it.") { file, near, _jobs };
-        command.SetAction(r => new StationsCommand(terminal, r.GetValue(_jobs)!, r.GetValue(file)!, r.GetValue(near)).Run());
+        var file = new Argument<string>("FILE") { Description = "A station list: ours (CSV), or the regulator's query list in its text form." };
+        var near = new Option<string?>("--near") { Description = "A job: distance and bearing count from its antenna." };
+        var at = new Option<string?>("--at") { Description = "A place instead, for example \"43.62 N, 99.14 W\"." };
+        var within = new Option<string?>("--within") { Description = "Keep what is not farther from there, for example \"150 km\"." };
+        var status = new Option<string[]>("--status") { Description = "Statuses of the regulator's list to keep, with commas between; LIC when absent." };
+        var channels = new Option<string?>("--channels") { Description = "RF channels to keep, for example 2-36." };
+        var save = new Option<string?>("--save") { Description = "Write the stations to this file as a list of ours." };
+        var replace = new Option<bool>("--replace") { Description = "Write over the file if it is there." };
+        var command = new Command("stations", "Checks a station list, lists what is in it, and saves it as a list of ours.") { file, near, at, within, status, channels, save, replace, _jobs };
+        command.SetAction(r => new StationsCommand(terminal, new(r.GetValue(file)!, r.GetValue(_jobs)!)
+        {
+            Near = r.GetValue(near), At = r.GetValue(at), Within = r.GetValue(within), Status = r.GetValue(status) ?? [], Channels = r.GetValue(channels),
+            Save = r.GetValue(save), Replace = r.GetValue(replace),
+        }).Run());
         return command;
     }
 

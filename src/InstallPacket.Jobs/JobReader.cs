@@ -58,13 +58,13 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         if (list is { } name && new SharedPath(files, id, findings).StationList(name) is { } path)
         {
             var file = files.Read(path, FileBounds.StationBytes);
-            if (FileGate.Allows(file, FileBounds.StationBytes, name.At, findings)) stations.AddRange(StationListReader.Read(file, findings));
+            if (FileGate.Allows(file, FileBounds.StationBytes, name.At, findings)) stations.AddRange(StationListReader.Read(file, findings).Stations);
         }
         var complete = list is null || stations.Count > 0;
         foreach (var entry in reception.Entries("transmitters"))
         {
             if (!StationRules.Complete(entry.Group)) continue;
-            var station = SectionBinder.Transmitter(entry);
+            var station = SectionBinder.Transmitter(entry) with { Pattern = JobPattern.Read(entry, findings) };
             StationRules.Check(station, entry.Group, findings);
             stations.RemoveAll(s => s.Id == station.Id);
             stations.Add(station);

@@ -11,10 +11,12 @@ public static class FccCurves
     /// <summary>Greatest distance for which the curves answer [km].</summary>
     public const double MaxDistanceKm = 300;
 
+    /// <summary>Least antenna height above average terrain that the curves know [m].</summary>
+    public const double MinHaatM = 30;
+
     // Below this distance free space applies; below the second, a tenth of the time is no better than half of it.
     private const double FreeSpaceKm = 1.5;
     private const double SameCurveKm = 15;
-    private const double MinHaatM = 30;
     private const double MaxHaatM = 1600;
 
     /// <summary>The field from the curves.</summary>

@@ -5,15 +5,16 @@ namespace InstallPacket.Calc.Sources;
 /// <summary>Minimal RFC 4180 reading: quoted fields, doubled quotes, line breaks inside quotes, <c>#</c> comment lines.</summary>
 public static class CsvText
 {
-    /// <summary>Splits a text into records of fields; each record knows the line it starts on.</summary>
+    /// <summary>Splits a text into records of fields; each record knows the line it starts on, and where each field starts.</summary>
     /// <param name="text">The whole file.</param>
     /// <returns>Records in file order, without blank and comment lines.</returns>
     public static IReadOnlyList<CsvRecord> Records(string text)
     {
         var records = new List<CsvRecord>();
         var fields = new List<string>();
+        var places = new List<CsvPlace>();
         var field = new StringBuilder();
-        int line = 1, startLine = 1;
+        int line = 1, startLine = 1, lineStart = 0;
         bool quoted = false, wasQuoted = false;
         for (var i = 0; i <= text.Length; i++)
         {
@@ -23,17 +24,20 @@ public static class CsvText
                 if (c != '"') field.Append(c);
                 else if (i + 1 < text.Length && text[i + 1] == '"') { field.Append('"'); i++; }
                 else quoted = false;
-                if (c == '\n') line++;
+                if (c == '\n') (line, lineStart) = (line + 1, i + 1);
                 continue;
             }
+            // A field starts at its first sign; an empty one stands where its comma or the line's end is.
+            if (places.Count == fields.Count && c is not (' ' or '\t')) places.Add(new(line, i - lineStart + 1));
             if (c == '"' && field.Length == 0) { quoted = wasQuoted = true; }
             else if (c == ',') { fields.Add(Take(field, ref wasQuoted)); }
             else if (c == '\n')
             {
                 fields.Add(Take(field, ref wasQuoted));
-                if (IsData(fields)) records.Add(new CsvRecord(startLine, [.. fields]));
+                if (IsData(fields)) records.Add(new CsvRecord(startLine, [.. fields], [.. places]));
                 fields.Clear();
-                startLine = ++line;
+                places.Clear();
+                (startLine, lineStart) = (++line, i + 1);
             }
             else if (c != '\r') field.Append(c);
         }
@@ -67,4 +71,10 @@ public static class CsvText
 /// <summary>One record of a CSV text.</summary>
 /// <param name="Line">The line, counted from 1, on which it starts.</param>
 /// <param name="Fields">Its fields.</param>
-public sealed record CsvRecord(int Line, IReadOnlyList<string> Fields);
+/// <param name="Places">Where each field starts; for a quoted one, its opening quote.</param>
+public sealed record CsvRecord(int Line, IReadOnlyList<string> Fields, IReadOnlyList<CsvPlace> Places);
+
+/// <summary>A place in a CSV text.</summary>
+/// <param name="Line">Line, counted from 1.</param>
+/// <param name="Column">Column, counted from 1.</param>
+public readonly record struct CsvPlace(int Line, int Column);

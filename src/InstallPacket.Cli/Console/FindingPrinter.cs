@@ -44,6 +44,6 @@ internal sealed class FindingPrinter(IJobFiles files, string prefix)
         return Safe(lines[at.Line - 1]);
     }
 
-    // Control characters of a hostile file must not reach the terminal.
-    private static string Safe(string text) => string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)).Replace('\u00A0', ' ');
+    /// <summary>A text of the author without control characters: those of a hostile file must not reach the terminal.</summary>
+    public static string Safe(string text) => string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)).Replace('\u00A0', ' ');
 }

@@ -19,6 +19,7 @@ public static class KeyReference
         page.Append("\n## Columns of a station list\n\nA CSV with a header row; the unit is part of the column's name.\n\n");
         page.Append("Needed: ").AppendJoin(", ", Stations.StationListReader.Required.Select(c => $"`{c}`")).Append(". May be left out: ");
         page.AppendJoin(", ", Stations.StationListReader.Optional.Select(c => $"`{c}`")).Append(".\n");
+        page.Append("A row states at least one of `haat_m` and `above_sea_m`. `pattern` holds ").Append(Stations.PatternText.Expected).Append(".\n");
         return page.ToString();
     }
 

@@ -1,24 +1,31 @@
 using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Jobs.Catalogue;
 
 /// <summary>The keys of <c>reception</c>.</summary>
 internal static class ReceptionKeys
 {
+    private static readonly GroupKind PatternPoint = new(
+        new("bearing", new BearingKind(), "True bearing from the transmitter.", Required: true),
+        new("gain", new QuantityKind(Dimension.Ratio, PatternText.LeastDb, 0, "dB"), "Gain there, relative to the strongest direction.", Required: true));
+
     private static readonly GroupKind Transmitter = new(
         new("name", new TextKind(60), "What the viewer calls it.", Required: true),
         new("site", new TextKind(60), "The mast or hill it stands on; transmitters of one site share this name.", Required: true),
-        new("system", new WordKind("ATSC 1.0", "DVB-T", "DVB-T2"), "Transmission system.", Required: true),
+        new("system", new WordKind([.. StationRules.Systems]), "Transmission system.", Required: true),
         new("mode", new TextKind(30), "Modulation and code rate, for example `64QAM 2/3`; not needed for ATSC 1.0."),
-        new("raster", new WordKind("us-6", "eu-7", "eu-8"), "Channel raster.", Required: true),
+        new("raster", new WordKind([.. StationRules.Rasters]), "Channel raster.", Required: true),
         new("channel", new IntegerKind(1, 69), "RF channel in that raster.", Required: true),
         new("shows-as", new TextKind(12), "The number that the viewer sees, for example `7.1`."),
         new("latitude", new CoordinateKind(true), "Latitude of the transmitter, WGS84.", Required: true),
         new("longitude", new CoordinateKind(false), "Longitude of the transmitter, WGS84.", Required: true),
-        new("power", new QuantityKind(Dimension.RadiatedPower, 0.0001, 5000, "kW"), "Effective radiated power on a half-wave dipole (ERP).", Required: true),
-        new("height", new QuantityKind(Dimension.Length, 1, 3000, "m"), "Height of its antenna above average terrain.", Required: true),
-        new("above-sea", new QuantityKind(Dimension.Length, -400, 6000, "m"), "Height of its antenna above sea level."),
-        new("polarisation", new WordKind("horizontal", "vertical", "both"), "Polarisation.", Required: true));
+        new("power", new QuantityKind(Dimension.RadiatedPower, 0.0001, 5000, "kW"), "Effective radiated power on a half-wave dipole (ERP), in the strongest direction.", Required: true),
+        new("height", new QuantityKind(Dimension.Length, 1, 3000, "m"), "Height of its antenna above average terrain; needed without `above-sea`."),
+        new("above-sea", new QuantityKind(Dimension.Length, -400, 6000, "m"), "Height of its antenna above sea level; needed without `height`, and for the terrain models."),
+        new("polarisation", new WordKind("horizontal", "vertical", "both"), "Polarisation.", Required: true),
+        new("pattern", new ListKind(PatternPoint, TransmitterPattern.FewestPoints, PatternText.MostPoints), "How its antenna radiates in each direction; straight lines between the points. Alike in all directions when absent."));
 
     public static readonly GroupKind Section = new(
         new("stations", new PathKind(), "A station list (CSV) in the job's folder or in `_shared/stations`."),

@@ -10,6 +10,9 @@ internal sealed class CheckedGroup(SourceSpan at)
 
     public void Set(string key, object value, SourceSpan at) => _values[key] = (value, at);
 
+    /// <summary>Keys that the author wrote, also those whose value had a finding.</summary>
+    public IReadOnlySet<string> Written { get; init; } = new HashSet<string>();
+
     public bool Has(string key) => _values.ContainsKey(key);
 
     /// <summary>Where the value of a key stands; the group when the key is absent.</summary>

@@ -15,8 +15,8 @@ internal sealed class NodeChecker(FindingList findings)
 
     public CheckedGroup Group(YamlMap map, GroupKind kind, string path)
     {
-        var group = new CheckedGroup(map.Named);
         var written = map.Entries.ToDictionary(e => e.Key.Value, e => e, StringComparer.Ordinal);
+        var group = new CheckedGroup(map.Named) { Written = written.Keys.ToHashSet(StringComparer.Ordinal) };
         var meant = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in map.Entries)
             if (!kind.Keys.Any(k => k.Name == entry.Key.Value) && ReportUnknown(entry, kind, path) is { } key) meant.Add(key);

@@ -53,7 +53,7 @@ internal sealed class SectionBinder(PartLibrary parts)
     public static Station Transmitter(CheckedEntry e) => new(
         e.Name, Text(e.Group, "name"), Text(e.Group, "site"), Text(e.Group, "system"), e.Group.Maybe<string>("mode")?.Value ?? "", Text(e.Group, "raster"),
         e.Group.Get<int>("channel").Value, e.Group.Maybe<string>("shows-as")?.Value ?? "", e.Group.Get<double>("latitude").Value,
-        e.Group.Get<double>("longitude").Value, e.Group.Get<double>("power").Value, e.Group.Get<double>("height").Value,
+        e.Group.Get<double>("longitude").Value, e.Group.Get<double>("power").Value, e.Group.Maybe<double>("height")?.Value,
         e.Group.Maybe<double>("above-sea")?.Value, Text(e.Group, "polarisation"), e.At);
 
     public static HandoverSection Handover(CheckedGroup g) => new(Text(g, "existing-internet"), g.Maybe<string>("words")?.Value);

@@ -6,14 +6,28 @@ namespace InstallPacket.Jobs.Stations;
 /// <summary>Words and thresholds that station lists and job files share.</summary>
 public static class StationRules
 {
+    // A system fits a raster when its noise bandwidth is known for that width. ISDB-T sits 1/7 MHz above the middle of a 6 MHz channel,
+    // so it has rasters of its own.
+    private static readonly (string System, string[] Rasters)[] Known =
+    [
+        ("ATSC 1.0", ["us-6"]),
+        ("ATSC 3.0", ["us-6"]),
+        ("DVB-T", ["eu-7", "eu-8", "au-7"]),
+        ("DVB-T2", ["eu-7", "eu-8", "au-7"]),
+        ("ISDB-T", ["jp-6", "br-6"]),
+    ];
+
     /// <summary>Transmission systems.</summary>
-    public static readonly IReadOnlyList<string> Systems = ["ATSC 1.0", "DVB-T", "DVB-T2"];
+    public static readonly IReadOnlyList<string> Systems = [.. Known.Select(k => k.System)];
 
     /// <summary>Channel rasters.</summary>
-    public static readonly IReadOnlyList<string> Rasters = ["us-6", "eu-7", "eu-8"];
+    public static readonly IReadOnlyList<string> Rasters = [.. Known.SelectMany(k => k.Rasters).Distinct(StringComparer.Ordinal)];
 
     /// <summary>Polarisations.</summary>
     public static readonly IReadOnlyList<string> Polarisations = ["horizontal", "vertical", "both"];
+
+    /// <summary>The rasters that a system is sent in; empty for an unknown system.</summary>
+    public static IReadOnlyList<string> RastersOf(string system) => Known.FirstOrDefault(k => k.System == system).Rasters ?? [];
 
     /// <summary>The required C/N of a system and mode such as <c>64QAM 2/3</c>; null when it is not known.</summary>
     public static RequiredCnRow? Threshold(string system, string mode)
@@ -31,11 +45,18 @@ public static class StationRules
     /// <summary>Checks what spans several keys of a transmitter written into a job.</summary>
     internal static void Check(Station s, CheckedGroup g, FindingList findings)
     {
-        if (ChannelRaster.Find(s.Raster, s.Channel) is null)
-            findings.Add(Severity.Stop, "channel-unknown", g.Place("channel"), $"reception.transmitters.{s.Id} is on channel {s.Channel} of the raster {s.Raster}, which has no such channel",
+        var path = $"reception.transmitters.{s.Id}";
+        if (!RastersOf(s.System).Contains(s.Raster))
+            findings.Add(Severity.Stop, "raster-unfit", g.Place("raster"), $"{path} is {s.System} in the raster {s.Raster}",
+                $"{s.System} is reckoned in {string.Join(" or ", RastersOf(s.System))}", "correct `raster` or `system`");
+        else if (ChannelRaster.Find(s.Raster, s.Channel) is null)
+            findings.Add(Severity.Stop, "channel-unknown", g.Place("channel"), $"{path} is on channel {s.Channel} of the raster {s.Raster}, which has no such channel",
                 "an RF channel of that raster", "check the RF channel (not the number that the viewer sees)");
         if (Threshold(s.System, s.Mode) is null)
-            findings.Add(Severity.Stop, "mode-unknown", g.Place("mode"), $"reception.transmitters.{s.Id} is {s.System} in the mode `{s.Mode}`, whose threshold is not known",
-                "a modulation and a code rate, for example `64QAM 2/3`", "ask the operator or read the mode off a meter");
+            findings.Add(Severity.Stop, "mode-unknown", g.Place("mode"), $"{path} is {s.System} in the mode `{s.Mode}`, whose threshold is not known",
+                ModeList.Expected(s.System, s.Mode), ModeList.Remedy(s.Mode));
+        if (!g.Written.Contains("height") && !g.Written.Contains("above-sea"))
+            findings.Add(Severity.Stop, "missing-key", g.At, $"{path} states neither `height` nor `above-sea`", "required: one height of the transmitting antenna",
+                "add `height:` (above average terrain) or `above-sea:` (above sea level); both are better");
     }
 }

@@ -9,6 +9,12 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
     /// <summary>Why nothing could be reckoned; empty when it could.</summary>
     public string WhyNot { get; init; } = "";
 
+    /// <summary>Effective radiated power toward the house: what every field is reckoned with.</summary>
+    public double ErpKw { get; init; } = Station.ErpKw;
+
+    /// <summary>Gain of the transmitter's pattern toward the house; null when it has none.</summary>
+    public double? PatternDb { get; init; }
+
     public double FreeSpaceDbuvM { get; init; }
 
     public IReadOnlyList<FieldVoice> Voices { get; init; } = [];
@@ -39,7 +45,7 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
 
     public StationBudget Budget(double gainDbd, double levelDbm) => new(
         FreeSpaceDbuvM, Voices, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb,
-        RequiredCnDb, RequiredCnProvenance) { RoofLossDb = RoofLossDb, AntennaNoiseK = AntennaNoiseK };
+        RequiredCnDb, RequiredCnProvenance) { RoofLossDb = RoofLossDb, AntennaNoiseK = AntennaNoiseK, ErpKw = ErpKw, PatternDb = PatternDb };
 
     public StationPlan ToPlan(double offAimDeg, StationBudget? budget) => new(
         Station.Id, Station.Name, Station.Site, Wanted, budget is not null, WhyNot, Station.System, Station.Mode, Station.Channel, Station.ShowsAs,

@@ -15,7 +15,15 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         var channel = ChannelRaster.Find(s.Raster, s.Channel)!;
         var arrival = new Arrival(s, channel, job.Reception.Want.Any(w => w.Value == s.Id), line.DistanceM / 1000, line.AzimuthDeg);
         var why = WhyNot(arrival);
-        return why.Length > 0 ? arrival with { WhyNot = why } : Noise(Field(arrival));
+        return why.Length > 0 ? arrival with { WhyNot = why } : Noise(Field(Power(arrival)));
+    }
+
+    private Arrival Power(Arrival a)
+    {
+        if (a.Station is not { Pattern: { } pattern } s) return a;
+        var span = pattern.Toward(Geodesic.Inverse(s.LatitudeDeg, s.LongitudeDeg, siting.LatitudeDeg, siting.LongitudeDeg).AzimuthDeg);
+        var gain = log.Record(TransmitterPattern.GainFormula, s.Id, span.GainDb, span.BearingDeg, span.Before.BearingDeg, span.Before.GainDb, span.After.BearingDeg, span.After.GainDb);
+        return a with { PatternDb = gain, ErpKw = log.Record(TransmitterPattern.PowerFormula, s.Id, TransmitterPattern.PowerKw(s.ErpKw, gain), s.ErpKw, gain) };
     }
 
     private string WhyNot(Arrival a)
@@ -39,7 +47,7 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     private Arrival Field(Arrival a)
     {
         var (s, id) = (a.Station, a.Station.Id);
-        var free = log.Record(FreeSpaceField.FieldFormula, id, FreeSpaceField.DbuVm(s.ErpKw, a.DistanceKm), s.ErpKw, a.DistanceKm);
+        var free = log.Record(FreeSpaceField.FieldFormula, id, FreeSpaceField.DbuVm(a.ErpKw, a.DistanceKm), a.ErpKw, a.DistanceKm);
         var curves = new CurveVoice(job, siting, log, findings).Of(a, ground.Toward(s));
         FieldVoice[] voices = [curves, .. new TerrainVoices(job, ground, log, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
         var planned = Planned(voices);

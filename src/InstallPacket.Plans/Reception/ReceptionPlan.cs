@@ -22,6 +22,9 @@ public sealed record ReceptionPlan(
     /// <summary>Models that speak for at least one reckoned station.</summary>
     public IReadOnlyList<string> Models { get; init; } = [];
 
+    /// <summary>Whether any reckoned station has a directional pattern.</summary>
+    public bool AnyPattern { get; init; }
+
     /// <summary>The sun on the day of work, to check the aim.</summary>
     public IReadOnlyList<SunHour> Sun { get; init; } = [];
 
@@ -87,6 +90,12 @@ public sealed record StationBudget(
 
     /// <summary>Stations on the same or near channels, worst first; only of wanted stations.</summary>
     public IReadOnlyList<DisturberPlan> Disturbers { get; init; } = [];
+
+    /// <summary>Effective radiated power toward the house.</summary>
+    public double ErpKw { get; init; }
+
+    /// <summary>Gain of the transmitter's pattern toward the house, relative to its strongest direction; null when it has no pattern.</summary>
+    public double? PatternDb { get; init; }
 }
 
 /// <summary>A station on the same or on a near channel.</summary>

@@ -29,6 +29,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
             Models = [.. stations.Where(s => s.Reckoned).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             Sun = new SunPlanner(job, log).Plan(aims[0].Aim.TrueDeg),
             MoreAntennas = aims[1..],
+            AnyPattern = stations.Any(s => s.Budget?.PatternDb is not null),
         };
     }
 

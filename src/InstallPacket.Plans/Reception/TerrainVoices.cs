@@ -45,10 +45,10 @@ internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, Fin
         var (half, most) = (channel.Loss(50, 50, 50), channel.Loss(90, 50, 50));
         if (most.Refusal != ItmRefusal.None) return null;
         log.Record(IrregularTerrain.LossFormula, id, most.BasicLossDb, a.DistanceKm, f, mastM, height, most.Terrain.DeltaHM, most.ReferenceAttenuationDb, 90, 50, 50);
-        return new("itm", Field(half), log.Record(FieldFromLoss.FieldFormula, id, Field(most), a.Station.ErpKw, a.DistanceKm, most.BasicLossDb, most.FreeSpaceLossDb),
+        return new("itm", Field(half), log.Record(FieldFromLoss.FieldFormula, id, Field(most), a.ErpKw, a.DistanceKm, most.BasicLossDb, most.FreeSpaceLossDb),
             most.Class switch { ItmClass.Clean => "", ItmClass.NearLimits => "an input lies near the model's limit", _ => "the model itself warns that this path is dubious" });
 
-        double Field(in ItmResult r) => FieldFromLoss.DbuVm(a.Station.ErpKw, a.DistanceKm, r.BasicLossDb, r.FreeSpaceLossDb);
+        double Field(in ItmResult r) => FieldFromLoss.DbuVm(a.ErpKw, a.DistanceKm, r.BasicLossDb, r.FreeSpaceLossDb);
     }
 
     private FieldVoice? PathSpecific(Arrival a, GroundPath path, double mastM, double curveFadeDb)
@@ -63,7 +63,7 @@ internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, Fin
         var mirror = TimeMirror.Of(prepared, f, s.Polarisation == "vertical" ? WavePolarisation.Vertical : WavePolarisation.Horizontal);
         var median = mirror.Median;
         log.Record(PathSpecificPrediction.LossFormula, s.Id + ", 50 % of time", median.LossDb, median.Sight.BasicDb, median.ScatterDb, median.Blend.UnscatteredDb, 50, 0);
-        var power = 10 * Math.Log10(s.ErpKw);
+        var power = 10 * Math.Log10(a.ErpKw);
         if (mirror.FieldDbuVm is not { } service)
             return new("p1812", median.FieldDbuVm + power, median.FieldDbuVm + power - curveFadeDb, "90 % of time by the fading of the curves: layers or ducts forbid the mirror image");
         log.Record(TimeMirror.MirroredFormula, s.Id, mirror.Median.LossDb + median.FieldDbuVm - service, mirror.Median.LossDb, mirror.Tenth.LossDb);

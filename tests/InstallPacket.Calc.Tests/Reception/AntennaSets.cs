@@ -41,7 +41,21 @@ public static class AntennaSets
             Name = "Discrimination of the planners' antenna", File = "reception/rx_antenna_discrimination_bt419.csv", Source = "itu-bt419", Worth = Worth.Recalled,
             Tolerance = "1e-9 dB at the corners and halfway between; bands I and III are recalled", Formulas = ["receiving-discrimination"], Rows = 3, Comparisons = 24, Check = Discrimination,
         },
+        new()
+        {
+            Name = "Pattern of a directional transmitter", File = "reception/transmitter_pattern.csv", Source = "project-notes", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last digit, 0.0001 dB and 0.0001 kW", Formulas = ["transmitter-pattern", "power-toward-house"], Rows = 25, Comparisons = 50, Check = Transmitted,
+        },
     ];
+
+    private static IEnumerable<Comparison> Transmitted(ReferenceRow r)
+    {
+        static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+        var pattern = new TransmitterPattern(r.Text("pattern").Split(' ').Select(p => p.Split(':')).Select(p => (Number(p[0]), Number(p[1]))));
+        var gain = pattern.Toward(r.Value("bearing_deg")).GainDb;
+        yield return r.Printed("gain_db", gain, "dB");
+        yield return r.Printed("erp_toward_kw", TransmitterPattern.PowerKw(r.Value("erp_max_kw"), gain), "kW");
+    }
 
     private static IEnumerable<Comparison> Beam(ReferenceRow r)
     {

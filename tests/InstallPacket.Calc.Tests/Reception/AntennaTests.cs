@@ -41,4 +41,31 @@ public class AntennaTests
     [Theory, InlineData(0, 60), InlineData(60, 180), InlineData(60, double.NaN)]
     public void Directivity_refuses_a_beam_that_is_none(double e, double h) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Directivity.FromBeamwidthsDbi(e, h, BeamRule.Usual));
+
+    private static readonly Gen<(double BearingDeg, double GainDb)[]> PatternPoints =
+        Gen.Select(Gen.Int[0, 3599], Gen.Double[-60, 0]).Array[2, 40].Select(points => points.DistinctBy(p => p.Item1).Select(p => (p.Item1 / 10.0, p.Item2)).ToArray()).Where(p => p.Length >= 2);
+
+    [Fact]
+    public void The_pattern_of_a_transmitter_passes_its_points_and_stays_between_its_neighbours() =>
+        Gen.Select(PatternPoints, Gen.Double[-720, 720]).Sample((points, bearing) =>
+        {
+            var pattern = new TransmitterPattern(points.Reverse());
+            Assert.All(points, p => Assert.Equal(p.GainDb, pattern.Toward(p.BearingDeg + 360).GainDb, 1e-9));
+            var span = pattern.Toward(bearing);
+            Assert.InRange(span.GainDb, Math.Min(span.Before.GainDb, span.After.GainDb) - 1e-9, Math.Max(span.Before.GainDb, span.After.GainDb) + 1e-9);
+            Assert.InRange(span.BearingDeg, span.Before.BearingDeg, span.After.BearingDeg);
+            Assert.Equal(span.GainDb, pattern.Toward(bearing - 360).GainDb, 1e-6);
+            Assert.InRange(TransmitterPattern.PowerKw(100, span.GainDb), 0.0000999, 100.0000001);
+        });
+
+    [Fact]
+    public void A_pattern_that_means_nothing_is_refused()
+    {
+        Assert.Throws<ArgumentException>(() => new TransmitterPattern([(0, 0)]));
+        Assert.Throws<ArgumentException>(() => new TransmitterPattern([(0, 0), (360, -1)]));
+        Assert.Throws<ArgumentException>(() => new TransmitterPattern([(0, 0), (90, 0.1)]));
+        Assert.Throws<ArgumentException>(() => new TransmitterPattern([(0, 0), (90, double.NaN)]));
+        Assert.Throws<ArgumentException>(() => new TransmitterPattern([(10, 0), (10, -3)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new TransmitterPattern([(0, 0), (90, -1)]).Toward(double.NaN));
+    }
 }
