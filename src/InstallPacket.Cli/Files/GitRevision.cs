@@ -15,9 +15,9 @@ internal static class GitRevision
         var (code, output, error) = Run(jobsFolder, "rev-parse", "--verify", "--quiet", "--end-of-options", revision + "^{commit}");
         if (code != 0) return (null, error.Length > 0 ? error : $"git knows no revision `{revision}` in {jobsFolder}");
         var commit = System.Text.Encoding.ASCII.GetString(output).Trim();
-        (code, output, error) = Run(jobsFolder, "archive", "--format=tar", commit, ".");
+        (code, output, error) = Run(jobsFolder, "archive", "--format=tar", commit, "--", ".", ":(exclude,glob)**/*.hgt", ":(exclude,glob)**/*.hgt.zip", ":(exclude,glob)**/*.tif", ":(exclude,glob)**/*.tiff");
         if (code != 0) return (null, error);
-        return (new TarJobFiles(new MemoryStream(output), InstalledData.Jobs), "");
+        return (new TarJobFiles(new MemoryStream(output), InstalledData.Jobs, new FolderJobFiles(jobsFolder, "")), "");
     }
 
     private static (int Code, byte[] Output, string Error) Run(string folder, params string[] arguments)

@@ -1,17 +1,23 @@
 using System.Formats.Tar;
 using System.Text;
 using InstallPacket.Jobs;
+using InstallPacket.Jobs.Terrain;
 
 namespace InstallPacket.Cli;
 
-/// <summary>The author's files as they were at a revision: a tar archive in memory, with the installed parts behind it.</summary>
+/// <summary>
+/// The author's files as they were at a revision: a tar archive in memory, with the installed parts behind it. Elevation tiles are those of today:
+/// they are large, seldom kept in git, and the ground does not change with a job.
+/// </summary>
 internal sealed class TarJobFiles : IJobFiles
 {
     private readonly SortedDictionary<string, byte[]> _files = new(StringComparer.Ordinal);
     private readonly FolderJobFiles _installed;
+    private readonly IJobFiles _today;
 
-    public TarJobFiles(Stream archive, string installed)
+    public TarJobFiles(Stream archive, string installed, IJobFiles today)
     {
+        _today = today;
         _installed = new FolderJobFiles(installed, "");
         using var reader = new TarReader(archive);
         while (reader.GetNextEntry() is { } entry)
@@ -38,12 +44,12 @@ internal sealed class TarJobFiles : IJobFiles
         }
     }
 
-    public Stream? Open(string path) => _files.TryGetValue(path, out var bytes) ? new MemoryStream(bytes, false) : null;
+    public Stream? Open(string path) => TerrainTiles.IsTile(path) ? _today.Open(path) : null;
 
     public IReadOnlyList<string> List(string folder)
     {
         var prefix = folder.Length == 0 ? "" : folder + "/";
-        string[] own = [.. _files.Keys.Where(p => p.StartsWith(prefix, StringComparison.Ordinal))];
+        string[] own = [.. _files.Keys.Where(p => p.StartsWith(prefix, StringComparison.Ordinal)).Concat(_today.List(folder).Where(TerrainTiles.IsTile)).Order(StringComparer.Ordinal)];
         return own.Length > 0 || !folder.StartsWith("_shared/", StringComparison.Ordinal) ? own : _installed.List(folder);
     }
 }

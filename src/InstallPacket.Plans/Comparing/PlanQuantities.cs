@@ -30,16 +30,20 @@ public static class PlanQuantities
             yield return Number($"site {site.Name}", "distance", site.DistanceKm, "km", 2);
             yield return Number($"site {site.Name}", "true bearing", site.BearingTrueDeg, "deg", 1);
         }
+        foreach (var path in s.Paths) yield return Text($"path {path.Site}", "in sight", path.InSight ? "yes" : "no");
     }
 
     private static IEnumerable<PlanQuantity> Reception(ReceptionPlan r)
     {
         yield return Text("antenna", "part", r.AntennaPart);
         yield return Number("aim", "true bearing", r.Aim.TrueDeg, "deg", 0);
+        if (r.Aim.Arc is { } arc) yield return Number("aim", "width of the arc", arc.WidthDeg, "deg", 0);
+        foreach (var more in r.MoreAntennas) yield return Number($"aim of {more.AntennaId}", "true bearing", more.Aim.TrueDeg, "deg", 0);
         foreach (var s in r.Stations)
         {
             yield return Text($"station {s.Id}", "wanted", s.Wanted ? "yes" : "no");
             if (s.Budget is null) continue;
+            yield return Text($"station {s.Id}", "planned by", s.Budget.PlannedBy);
             yield return Number($"station {s.Id}", "field at the antenna", s.Budget.FieldDbuvM, "dBµV/m", 1);
             yield return Number($"station {s.Id}", "level at the terminals", s.Budget.LevelDbm, "dBm", 1);
         }
@@ -54,6 +58,8 @@ public static class PlanQuantities
             yield return Text($"element {e.Id}", "fed from", e.From.Length == 0 ? "the air" : e.From + (e.FromPort > 0 ? "." + e.FromPort : ""));
             if (e.SettingDb is { } g) yield return Number($"element {e.Id}", "setting", g, "dB", 1);
         }
+        foreach (var w in c.Windows) yield return Text($"element {w.Amplifier}", "window of the control", System.FormattableString.Invariant($"{w.FromDb:0} to {w.ToDb:0} dB"));
+        foreach (var f in c.Feeds.Where(f => f.ArrivesV is not null)) yield return Number($"element {f.Amplifier}", "supply that arrives", f.ArrivesV!.Value, "V", 1);
         foreach (var o in c.Outlets)
         {
             foreach (var ch in o.Channels)
@@ -61,6 +67,7 @@ public static class PlanQuantities
                 yield return Number($"outlet {o.Id}, {ch.Station}", "level", ch.LevelDbm, "dBm", 1);
                 yield return Number($"outlet {o.Id}, {ch.Station}", "C/N", ch.CnDb, "dB", 1);
                 yield return Number($"outlet {o.Id}, {ch.Station}", "margin", ch.MarginDb, "dB", 1);
+                yield return Number($"outlet {o.Id}, {ch.Station}", "chance", ch.ChancePct, "%", 0);
                 yield return Text($"outlet {o.Id}, {ch.Station}", "verdict", ch.Verdict);
             }
         }
