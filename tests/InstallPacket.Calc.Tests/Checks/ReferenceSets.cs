@@ -31,5 +31,6 @@ public static class ReferenceSets
         .. ChainSets.All,
         .. RoutingSets.All,
         .. MountingSets.All,
+        .. WoodSets.All,
     ];
 }

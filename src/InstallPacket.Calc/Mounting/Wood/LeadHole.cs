@@ -1,0 +1,25 @@
+using InstallPacket.Calc.Sources;
+
+namespace InstallPacket.Calc.Mounting;
+
+/// <summary>The lead hole of a lag screw by the density of the timber.</summary>
+public static class LeadHole
+{
+    /// <summary>The range.</summary>
+    public static readonly Formula RangeFormula = new(
+        "lead-hole",
+        "Lead hole for the thread of a lag screw",
+        "40 to 70 % of D for G up to 0.5, 60 to 75 % up to 0.6, 65 to 85 % above",
+        new("d", "m", "drill"), [new("D", "m", "nominal diameter"), new("G", "", "specific gravity")],
+        "nds-lead-holes", "three classes of density; the shares are recalled", Provenance.Memory);
+
+    /// <summary>Smallest and largest drill [m].</summary>
+    /// <param name="diameterM">Nominal diameter [m], above 0; outside throws.</param>
+    /// <param name="gravity">Specific gravity.</param>
+    public static (double LeastM, double MostM) RangeM(double diameterM, double gravity)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(diameterM);
+        var (least, most) = gravity switch { <= 0.5 => (0.40, 0.70), <= 0.6 => (0.60, 0.75), _ => (0.65, 0.85) };
+        return (least * diameterM, most * diameterM);
+    }
+}
