@@ -96,6 +96,11 @@ public static class PlanFormulas
         "spread-with-cable", "Spread with cable of unknown kind or age", "sigma = sqrt(s^2 + c^2 / 3)", new("sigma", "dB", "standard deviation"),
         [new("s", "dB", "spread of the level at the antenna"), new("c", "dB", "half of the range of the cable's loss")], Own, "any value of the range is as likely as another", Provenance.Derived);
 
+    /// <summary>Noise behind a step of the chain.</summary>
+    public static readonly Formula NoiseBehind = new(
+        "noise-behind-step", "Noise in the channel behind a step of the chain", "N = N0 + Fs + G", new("N", "dBm", "noise"),
+        [new("N0", "dBm", "k T0 B"), new("Fs", "dB", "system noise figure up to there"), new("G", "dB", "gain up to there")], Own, "sum", Provenance.Derived);
+
     /// <summary>Products in a channel.</summary>
     public static readonly Formula CarrierToProducts = new(
         "carrier-to-products", "Channel over the intermodulation products that fall into it", "C/P = C - P", new("C/P", "dB", "ratio"),
@@ -128,5 +133,5 @@ public static class PlanFormulas
 
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
+        [NoiseBehind, SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
 }

@@ -79,6 +79,38 @@ public class ChainTests
         Assert.Equal(12 - 0.060 * metres * 129.75 / 1000, feed.ArrivesV!.Value, 9);
     }
 
+    [Theory]
+    [InlineData("alder-lane")]
+    [InlineData("far-meadow")]
+    [InlineData("mill-yard")]
+    public void Ladder_of_every_outlet_ends_at_the_level_and_the_noise_of_its_table(string id)
+    {
+        var plan = DemoPlans.Of(id);
+        Assert.Equal(plan.Cabling.Outlets.Select(o => o.Id).Order(), plan.Cabling.Ladders.Select(l => l.Outlet).Order());
+        Assert.Same(plan.Cabling.Ladders[0], plan.Cabling.Ladder);
+        foreach (var ladder in plan.Cabling.Ladders)
+            foreach (var line in ladder.Lines)
+            {
+                var channel = plan.At(ladder.Outlet, line.Station);
+                Assert.Equal(channel.LevelDbm, line.Steps[^1].LevelDbm, 9);
+                // The receiver's own noise and hot cable take the rest: C/N of the table is lower, never higher.
+                Assert.True(line.Steps[^1].LevelDbm - line.Steps[^1].NoiseDbm > channel.CnDb - 1e-9);
+                Assert.All(line.Steps.Skip(1), s => Assert.True(s.NoiseDbm < s.LevelDbm || channel.CnDb < 0));
+            }
+    }
+
+    [Fact]
+    public void Ceiling_behind_the_amplifier_leaves_its_reserve()
+    {
+        var plan = DemoPlans.Of("mill-yard");
+        var amplifier = Assert.Single(plan.Cabling.Amplifiers);
+        foreach (var line in plan.Cabling.Ladder!.Lines)
+        {
+            var step = Assert.Single(line.Steps, s => s.CeilingDbm is not null);
+            Assert.Equal(amplifier.ReserveDb!.Value, step.CeilingDbm!.Value - step.LevelDbm, 9);
+        }
+    }
+
     private static Plan At(int db) => DemoPlans.Of("mill-yard", DemoJobs.Load().With(Job, "setting: 17 dB", $"setting: {db} dB"));
 
     // The change by hand: the amplifier and its inserter go where the cure says.

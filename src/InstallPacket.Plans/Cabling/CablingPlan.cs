@@ -22,6 +22,9 @@ public sealed record CablingPlan(
     /// <summary>How amplifiers are fed through their cables.</summary>
     public IReadOnlyList<FeedPlan> Feeds { get; init; } = [];
 
+    /// <summary>One ladder an outlet, the one with the smallest margin first.</summary>
+    public IReadOnlyList<LadderPlan> Ladders { get; init; } = [];
+
     /// <summary>Where each gain control may stand.</summary>
     public IReadOnlyList<GainWindow> Windows { get; init; } = [];
 
@@ -134,4 +137,6 @@ public sealed record LadderLine(string Station, string Role, double MarginDb, IR
 /// <param name="Label">What the step is.</param>
 /// <param name="GainDb">Its gain, or its loss as a negative number.</param>
 /// <param name="LevelDbm">Level behind it.</param>
-public sealed record LadderStep(string Label, double GainDb, double LevelDbm);
+/// <param name="NoiseDbm">Noise in the channel there.</param>
+/// <param name="CeilingDbm">Behind an amplifier: the level at which all stations together would reach its largest output; null elsewhere or when unknown.</param>
+public sealed record LadderStep(string Label, double GainDb, double LevelDbm, double NoiseDbm, double? CeilingDbm);

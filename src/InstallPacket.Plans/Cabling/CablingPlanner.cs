@@ -19,13 +19,15 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         var outlets = _chain.Outlets.Select(Outlet).ToArray();
         new OutletRules(job, reception, findings).Check(outlets);
         new AmplifierRules(job, reception, _chain, _steps, _loads, findings).Check();
+        var ladders = new LadderPlanner(job, reception, _chain, _steps, _loads, log).Plan(outlets);
         var feeds = new FeedPlanner(job, _chain, routing, log, findings).Plan();
         new PortRules(job, _chain, findings).Check();
         new TreeRules(job, reception, _chain, _steps, log, findings).Check();
         return new CablingPlan(
-            job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), Ladder(outlets))
+            job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), ladders.Count > 0 ? ladders[0] : null)
         {
             Unasked = Unasked(),
+            Ladders = ladders,
             Feeds = feeds,
             Amplifiers = [.. _chain.InOrder().Where(e => e.Part.IsAmplifier).Select(Amplifier).OfType<AmplifierPlan>()],
         };
@@ -77,30 +79,6 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         var level = Level.FromDbm(s.Budget!.LevelDbm);
         foreach (var step in atInput ? steps.Take(steps.Count - 1) : steps) level += Gain.FromDb(step.Stage.GainDb);
         return level.Dbm;
-    }
-
-    private LadderPlan? Ladder(OutletPlan[] outlets)
-    {
-        var worst = outlets.Where(o => o.Channels.Count > 0).OrderBy(o => o.Channels.Min(c => c.MarginDb)).ThenBy(o => o.Id, StringComparer.Ordinal).FirstOrDefault();
-        if (worst is null) return null;
-        var strongest = worst.Channels.OrderByDescending(c => c.LevelDbm).First();
-        var weakest = worst.Channels.OrderBy(c => c.MarginDb).ThenBy(c => c.Station, StringComparer.Ordinal).First();
-        var lines = strongest.Station == weakest.Station ? [Line(worst, weakest, "weakest")] : new[] { Line(worst, strongest, "strongest"), Line(worst, weakest, "weakest") };
-        return new LadderPlan(worst.Id, job.Cabling.Receiver.LargestLevel?.Dbm, lines);
-    }
-
-    private LadderLine Line(OutletPlan outlet, OutletChannel channel, string role)
-    {
-        var station = reception.Wanted.First(s => s.Id == channel.Station);
-        var element = job.Cabling.Chain.First(e => e.Id == outlet.Id);
-        var level = Level.FromDbm(station.Budget!.LevelDbm);
-        var steps = new List<LadderStep> { new("antenna", 0, level.Dbm) };
-        foreach (var step in _steps.Steps(_chain.PathTo(element, station.FrequencyMhz), station.FrequencyMhz, StepPlanner.ReferenceC).Append(_steps.FlyLead(element, station.FrequencyMhz)))
-        {
-            level += Gain.FromDb(step.Stage.GainDb);
-            steps.Add(new(step.Label, step.Stage.GainDb, level.Dbm));
-        }
-        return new LadderLine(channel.Station, role, channel.MarginDb, steps);
     }
 
     // A part with a single output has no number to print.

@@ -1,0 +1,49 @@
+using InstallPacket.Calc.Cabling;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Follows the strongest and the weakest wanted channel to every outlet: level, noise below it, and what an amplifier on the way would still give.</summary>
+internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, AmplifierLoads loads, WorkLog log)
+{
+    /// <summary>One ladder an outlet, the one with the smallest margin first.</summary>
+    public IReadOnlyList<LadderPlan> Plan(IReadOnlyList<OutletPlan> outlets) =>
+        [.. outlets.Where(o => o.Channels.Count > 0).OrderBy(o => o.Channels.Min(c => c.MarginDb)).ThenBy(o => o.Id, StringComparer.Ordinal).Select(Ladder)];
+
+    private LadderPlan Ladder(OutletPlan outlet)
+    {
+        var strongest = outlet.Channels.OrderByDescending(c => c.LevelDbm).First();
+        var weakest = outlet.Channels.OrderBy(c => c.MarginDb).ThenBy(c => c.Station, StringComparer.Ordinal).First();
+        var lines = strongest.Station == weakest.Station ? [Line(outlet, weakest, "weakest")] : new[] { Line(outlet, strongest, "strongest"), Line(outlet, weakest, "weakest") };
+        return new LadderPlan(outlet.Id, job.Cabling.Receiver.LargestLevel?.Dbm, lines);
+    }
+
+    private LadderLine Line(OutletPlan outlet, OutletChannel channel, string role)
+    {
+        var station = reception.Wanted.First(s => s.Id == channel.Station);
+        var element = job.Cabling.Chain.First(e => e.Id == outlet.Id);
+        var way = steps.Steps(chain.PathTo(element, station.FrequencyMhz), station.FrequencyMhz, StepPlanner.ReferenceC).Append(steps.FlyLead(element, station.FrequencyMhz)).ToArray();
+        var level = Level.FromDbm(station.Budget!.LevelDbm);
+        var rows = new List<LadderStep> { new("antenna", 0, level.Dbm, station.Budget.ThermalNoiseDbm + station.Budget.ExternalNoiseDb, null) };
+        for (var i = 0; i < way.Length; i++)
+        {
+            level += Gain.FromDb(way[i].Stage.GainDb);
+            rows.Add(new(way[i].Label, way[i].Stage.GainDb, level.Dbm, Noise(station, outlet, way, i), Ceiling(way[i], station, level.Dbm)));
+        }
+        return new LadderLine(channel.Station, role, channel.MarginDb, rows);
+    }
+
+    // Noise behind a step: that of the surroundings and of everything before it, with the gain so far.
+    private double Noise(StationPlan s, OutletPlan outlet, ChainStep[] way, int step)
+    {
+        var cascade = NoiseCascade.Friis([.. way.Take(step + 1).Select(w => w.Stage)])[^1];
+        var figure = SystemNoise.FigureDb(s.Budget!.ExternalNoiseDb, Math.Max(0, cascade.NoiseFigureDb));
+        return log.Record(PlanFormulas.NoiseBehind, $"{s.Id} behind {way[step].Label} to {outlet.Id}", s.Budget.ThermalNoiseDbm + figure + cascade.GainDb, s.Budget.ThermalNoiseDbm, figure, cascade.GainDb);
+    }
+
+    // What this channel could rise to before the amplifier's total output reaches its largest.
+    private double? Ceiling(ChainStep step, StationPlan s, double levelDbm) =>
+        step.Element.Part.IsAmplifier && step.Stage.GainDb > 0 && loads.Of(step.Element)?.ReserveDb is { } reserve && s.Reckoned ? levelDbm + reserve : null;
+}
