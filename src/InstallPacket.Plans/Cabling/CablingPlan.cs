@@ -36,7 +36,11 @@ public sealed record CablingPlan(
 /// <param name="FromPort">Output of the feeding part; 0 when it has only one.</param>
 /// <param name="SettingDb">Gain to set, or null.</param>
 public sealed record ElementPlan(
-    string Id, string Part, string Name, string Kind, string Point, string From, int FromPort, string Run, string Serves, double? SettingDb);
+    string Id, string Part, string Name, string Kind, string Point, string From, int FromPort, string Run, string Serves, double? SettingDb)
+{
+    /// <summary>Outputs that feed nothing, of a part with several.</summary>
+    public IReadOnlyList<int> OpenPorts { get; init; } = [];
+}
 
 /// <summary>One outlet.</summary>
 /// <param name="Id">Its element.</param>
