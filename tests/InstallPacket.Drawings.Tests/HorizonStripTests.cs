@@ -34,8 +34,8 @@ public class HorizonStripTests
         var plan = WithSites(Site(1, "Low", 200, 0.2), Site(2, "High", 250, 0.7));
         var strip = Draw(plan);
         // The labels of the axis give the scale, independently of the code that placed the marks.
-        var (zero, half) = (LevelAt(strip, "0.0°"), LevelAt(strip, "0.4°"));
-        double AngleOf(double y) => (zero - y) / (zero - half) * 0.4;
+        var (zero, one) = (LevelAt(strip, "0.0°"), LevelAt(strip, "1.0°"));
+        double AngleOf(double y) => (zero - y) / (zero - one);
         Assert.Equal([0.2, 0.7], Towers(strip).Select(t => Math.Round(AngleOf(t.Y), 6)).Order());
         var highest = plan.Siting.Skyline.Max(p => p.AngleDeg!.Value);
         Assert.Equal(highest, Skyline(strip).Max(p => AngleOf(p.Y)), 6);
