@@ -31,10 +31,36 @@ public class BuildCommandTests
         string[] promised =
         [
             "index.html", "crew.html", "crew.pdf", "crew.md", "customer.html", "customer.pdf", "customer.md", "workings.html", "workings.md", "plan.json", "cut-list.csv",
-            "materials.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/aim-card.png", "figures/route-sketch.svg", "figures/level-ladder.svg",
+            "materials.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/aim-card.png", "figures/horizon-strip.svg",
+            "figures/route-sketch.svg", "figures/chain-diagram.svg", "figures/level-ladder.svg",
         ];
         foreach (var job in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard" })
             Assert.All(promised, f => Assert.True(new FileInfo(Path.Combine(shop.Out, job, f)).Length > 0, $"{job}/{f}"));
+    }
+
+    [Fact]
+    public void A_job_in_which_no_wanted_station_can_be_reckoned_still_gets_its_packet()
+    {
+        using var shop = Workshop.WithDemoJobs();
+        shop.Edit("jobs/alder-lane/job.yaml", "part: antenna-vhf-uhf-combined", "part: antenna-uhf-panel");
+        shop.Edit("jobs/alder-lane/job.yaml", "want: [kes-9, kes-21, kes-24, kes-30, blu-15, blu-33]", "want: [kes-9]");
+        Assert.Equal(ExitCode.Done, shop.Build("alder-lane").Code);
+        Assert.Contains("Smallest margin: unknown", shop.Read("out/alder-lane/crew.md"), StringComparison.Ordinal);
+        Assert.DoesNotContain("figures/level-ladder", shop.Read("out/alder-lane/crew.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_job_without_known_ground_and_obstructions_shows_neither_strip_nor_profiles()
+    {
+        using var shop = Workshop.WithDemoJobs();
+        shop.Edit("jobs/brook-terrace/job.yaml", "  terrain: lindmark\n", "");
+        shop.Edit("jobs/brook-terrace/job.yaml", "  obstructions:\n    ridge-of-number-9: { kind: building, bearing: 118 deg true, width: 30 deg, distance: 14 m, height: 8.9 m }\n", "");
+        Assert.Equal(ExitCode.Done, shop.Build("brook-terrace").Code);
+        var crew = shop.Read("out/brook-terrace/crew.md");
+        Assert.DoesNotContain("figures/horizon-strip", crew, StringComparison.Ordinal);
+        Assert.DoesNotContain("figures/path-profile", crew, StringComparison.Ordinal);
+        Assert.Contains("figures/chain-diagram.svg", crew, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(shop.Out, "brook-terrace", "figures", "horizon-strip.svg")));
     }
 
     [Fact]

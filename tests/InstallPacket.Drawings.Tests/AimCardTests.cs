@@ -102,6 +102,44 @@ public class AimCardTests
         Assert.Equal(249, Polar.BearingDeg(Centre(card), maples.Points[^1]), 6);
     }
 
+    [Theory]
+    [InlineData(204, 268, 64)]
+    [InlineData(350, 20, 30)]
+    public void The_band_runs_from_one_end_of_the_arc_to_the_other(double from, double to, double width)
+    {
+        var card = Draw(WithArc(from, to, width));
+        var band = card.Lines(Ink.Accent, 1.4).First(l => l.Points.Count > 3);
+        Assert.Equal(from, Polar.BearingDeg(Centre(card), band.Points[0]), 6);
+        Assert.Equal(to, Polar.BearingDeg(Centre(card), band.Points[^1]), 6);
+        Assert.All(band.Points, p => Assert.InRange((Polar.BearingDeg(Centre(card), p) - from + 360 + 1e-6) % 360, 0, width + 1e-5));
+        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Bearing(from));
+        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Bearing(to));
+        Assert.Equal("", card.Faults());
+    }
+
+    [Fact]
+    public void A_closed_arc_has_no_ends_and_without_an_arc_there_is_no_band()
+    {
+        var closed = Draw(WithArc(10, 9, 360));
+        Assert.DoesNotContain(closed.Captions(), c => c.Text is "010°" or "009°");
+        Assert.Contains(closed.Captions(), c => c.Text == "nothing is lost at any heading");
+        Assert.Contains("Nothing that this aim receives is lost at any heading.", closed.Description, StringComparison.Ordinal);
+        var plan = Demo.Plan("alder-lane");
+        Assert.Empty(Draw(plan with { Reception = plan.Reception with { Aim = plan.Reception.Aim with { Arc = null } } }).Lines(Ink.Accent, 1.4));
+    }
+
+    [Fact]
+    public void A_second_aim_has_its_line_and_its_label()
+    {
+        var plan = Demo.Plan("alder-lane");
+        var card = Draw(plan with { Reception = plan.Reception with { Aim = plan.Reception.Aim with { Second = new(80, 76, ["pin-40"]) } } });
+        var line = card.Lines(Ink.Accent, 0.7).Single(l => l.Points.Count == 2 && l.Pen.Dash == Dash.Dashed);
+        Assert.Equal(80, Polar.BearingDeg(line.Points[0], line.Points[1]), 6);
+        Assert.Contains(card.Captions(), c => c.Text == "second aim");
+        Assert.Contains("A second antenna at 080° true, 076° on the compass would add pin-40.", card.Description, StringComparison.Ordinal);
+        Assert.Equal("", card.Faults());
+    }
+
     [Fact]
     public void Marks_on_the_ring_keep_their_distance() => Pins.Sample(bearings =>
     {
@@ -128,6 +166,7 @@ public class AimCardTests
     {
         var words = Draw(Demo.Plan("alder-lane")).Description;
         Assert.Contains("Aim 236° true, 232° on the compass", words, StringComparison.Ordinal);
+        Assert.Contains("lost between 204° and 268° true, 200° and 264° on the compass.", words, StringComparison.Ordinal);
         Assert.Contains("1 Kestrel Ridge at 208° true, 25.5\u00A0mi", words, StringComparison.Ordinal);
     }
 
@@ -142,6 +181,12 @@ public class AimCardTests
     {
         var plan = Demo.Plan("alder-lane");
         return plan with { Siting = plan.Siting with { Sites = sites } };
+    }
+
+    private static Plan WithArc(double from, double to, double width)
+    {
+        var plan = Demo.Plan("alder-lane");
+        return plan with { Reception = plan.Reception with { Aim = plan.Reception.Aim with { Arc = plan.Reception.Aim.Arc! with { FromDeg = from, ToDeg = to, WidthDeg = width } } } };
     }
 
     private static Drawing Draw(Plan plan) => AimCardSheet.Draw(plan, Demo.Measure)!;

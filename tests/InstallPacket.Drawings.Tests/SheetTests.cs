@@ -3,7 +3,15 @@ namespace InstallPacket.Drawings.Tests;
 public class SheetTests
 {
     public static TheoryData<string, string> Figures => new(
-        from job in Demo.Ids from figure in new[] { "aim-card", "route-sketch", "level-ladder" } select (job, figure));
+        from job in Demo.Ids from figure in FigureSet.Of(Demo.Plan(job), Demo.Measure).Keys select (job, figure));
+
+    [Fact]
+    public void Every_demo_job_has_the_figures_that_its_plan_gives_ground_for()
+    {
+        string[] always = ["aim-card", "horizon-strip", "route-sketch", "chain-diagram", "level-ladder"];
+        foreach (var (job, profiles) in new[] { ("alder-lane", new[] { 1, 2 }), ("brook-terrace", [1, 2]), ("far-meadow", [3]) })
+            Assert.Equal(always.Concat(profiles.Select(n => $"path-profile-{n}")).Order(), FigureSet.Of(Demo.Plan(job), Demo.Measure).Keys.Order());
+    }
 
     [Theory]
     [MemberData(nameof(Figures))]

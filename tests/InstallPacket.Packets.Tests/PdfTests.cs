@@ -112,6 +112,19 @@ public class PdfTests
     }
 
     [Fact]
+    public void Words_that_announce_a_table_stay_with_it()
+    {
+        // However many lines stand before it, some count would leave the announcing line last on its page.
+        for (var lines = 30; lines < 60; lines++)
+        {
+            var markdown = string.Concat(Enumerable.Repeat("line\n\n", lines)) + "The levels are:\n\n| Outlet | Level |\n|---|---|\n| O1 | 60 |\n";
+            using var pdf = PdfDocument.Open(PdfDocumentWriter.Write(Sample.Document() with { Markdown = markdown }, Sample.Theme, PageFormat.Letter));
+            var page = pdf.GetPages().Single(p => Flat(p.Text).Contains("Thelevelsare:", StringComparison.Ordinal));
+            Assert.Contains("Outlet", Flat(page.Text), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void Equal_documents_give_equal_bytes_also_in_parallel()
     {
         Parallel.For(0, 12, new ParallelOptions { MaxDegreeOfParallelism = 4 }, _ =>

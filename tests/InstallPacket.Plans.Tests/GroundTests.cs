@@ -86,6 +86,31 @@ public class GroundTests
         Assert.All(path.Points, p => Assert.Equal(p.GroundM + p.BulgeM, p.CurvedM, 9));
     }
 
+    [Theory]
+    [InlineData("alder-lane")]
+    [InlineData("brook-terrace")]
+    [InlineData("far-meadow")]
+    public void Profile_keeps_the_edges_and_the_tightest_spot(string job)
+    {
+        foreach (var path in DemoPlans.Of(job).Siting.Paths)
+        {
+            Assert.Contains(path.Tightest, path.Points);
+            Assert.Equal(path.ClearAtKm, path.Tightest.DistanceKm);
+            Assert.Equal(path.ClearShare, (path.Tightest.RayM - path.Tightest.CurvedM) / path.Tightest.FresnelM, 9);
+            Assert.All(path.Edges, e => Assert.Contains(path.Points, p => p.DistanceKm == e.DistanceKm && p.CurvedM == e.CurvedM));
+            Assert.Equal(path.Points.OrderBy(p => p.DistanceKm), path.Points);
+            Assert.Equal(path.InSight, path.Edges.Count == 0);
+        }
+    }
+
+    [Fact]
+    public void Profile_names_the_obstructions_of_its_direction()
+    {
+        var plan = DemoPlans.Of("alder-lane");
+        Assert.Equal(["maples"], Path(plan, "Bluestem Hill").Obstructions);
+        Assert.Empty(Path(plan, "Kestrel Ridge").Obstructions);
+    }
+
     [Fact]
     public void Skyline_rises_toward_the_ridge_and_a_measured_arc_goes_before_the_tiles()
     {

@@ -33,6 +33,7 @@ public static class AimCardSheet
 
         AimHeader.Draw(canvas, plan, WidthMm);
         new FieldPainter(canvas, ring, plan).Draw();
+        if (plan.Reception.Aim.Arc is { } arc) RingPainter.Arc(canvas, ring, arc);
         RingPainter.Draw(canvas, ring, plan.Siting.Compass.DeclinationDeg);
         new PinPainter(canvas, ring, WidthMm).Draw(pins, spread, labels, tops);
         var footer = new AimFooter(canvas, ring, plan);

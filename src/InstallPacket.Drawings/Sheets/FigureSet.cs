@@ -10,7 +10,11 @@ public static class FigureSet
     /// <param name="measure">Widths of words.</param>
     public static IReadOnlyDictionary<string, Drawing> Of(Plan plan, ITextMeasure measure)
     {
-        var drawings = new[] { AimCardSheet.Draw(plan, measure), RouteSketchSheet.Draw(plan, measure), LevelLadderSheet.Draw(plan, measure) };
+        Drawing?[] drawings =
+        [
+            AimCardSheet.Draw(plan, measure), HorizonStripSheet.Draw(plan, measure), .. PathProfileSheet.DrawAll(plan, measure),
+            RouteSketchSheet.Draw(plan, measure), ChainDiagramSheet.Draw(plan, measure), LevelLadderSheet.Draw(plan, measure),
+        ];
         return drawings.OfType<Drawing>().ToDictionary(d => d.Id, StringComparer.Ordinal);
     }
 }

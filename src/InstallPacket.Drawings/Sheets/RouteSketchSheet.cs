@@ -22,7 +22,7 @@ public static class RouteSketchSheet
         var side = new PaperBox(1, above.Bottom + TitleMm, WidthMm - 1, above.Bottom + TitleMm + scale.ElevationHeight + 2 * RoomMm);
         PlanView(canvas, plan, scale, above);
         ElevationView(canvas, plan, scale, side);
-        var legend = new RouteLegend(canvas, plan, WidthMm - 2).Draw(2, side.Bottom + 4);
+        var legend = FlowLegend.Draw(canvas, new RouteLegend(canvas, plan).Entries(), new(2, side.Bottom + 4), WidthMm - 2);
         return new Drawing("route-sketch", "Route sketch", RouteWords.Of(plan), WidthMm, legend + 1, canvas.Shapes);
     }
 

@@ -87,6 +87,8 @@ internal sealed class PdfBlockWriter(Flow flow, PdfContext context)
         }
         flow.Begin(s => s.BeginElement(PdfBlockLevelElementTag.Paragraph));
         WriteLines(LineBreaker.Break(context.Runs.Read(paragraph.Inline, context.Types.Body), flow.Width), context.Types.Body);
+        // Words that announce a table or a list must not stand last on a page.
+        if (InlineText.Plain(paragraph.Inline).EndsWith(':')) flow.Last.KeepWithNext = true;
         flow.End();
     }
 

@@ -49,6 +49,9 @@ public sealed record ElementPlan(
 
     /// <summary>Combiner: the run to its second input; empty when it is screwed on.</summary>
     public string SecondRun { get; init; } = "";
+
+    /// <summary>Outputs that feed nothing, of a part with several.</summary>
+    public IReadOnlyList<int> OpenPorts { get; init; } = [];
 }
 
 /// <summary>One outlet.</summary>

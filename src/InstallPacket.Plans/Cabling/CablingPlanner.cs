@@ -85,5 +85,9 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     private int Port(Element e) => job.Cabling.Chain.FirstOrDefault(f => f.Id == e.From)?.Part.Outputs > 1 ? e.FromPort : 0;
 
     private ElementPlan Element(Element e) => new(
-        e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", Port(e), e.Run ?? "", e.Serves ?? "", e.Setting?.Db) { Second = e.Second ?? "", SecondRun = e.SecondRun ?? "" };
+        e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", Port(e), e.Run ?? "", e.Serves ?? "", e.Setting?.Db)
+    {
+        Second = e.Second ?? "", SecondRun = e.SecondRun ?? "",
+        OpenPorts = e.Part.Outputs > 1 ? [.. Enumerable.Range(1, e.Part.Outputs).Except(_chain.FedBy(e).Select(f => f.FromPort))] : [],
+    };
 }

@@ -19,14 +19,14 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         foreach (var want in job.Reception.Want.Where(w => !near.Any(p => p.Station.Id == w.Value)))
             if (within.FirstOrDefault(p => p.Station.Id == want.Value) is { Station: not null } far) ReportFar(want, far.Station, far.Line);
         var sites = Sites(near, compass);
-        var paths = Paths(sites);
+        var obstructions = Obstructions(compass);
+        var paths = Paths(sites, obstructions);
         var groundPlan = new GroundPlanner(job, ground, findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
         return new SitingPlan(
             _siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value, _siting.Ground.Value.Metres, _siting.AntennaHeight.Value.Metres, compass,
             sites, within.Length - near.Length,
             _siting.Landmark is { } l ? new(l.What, TrueBearing.Of(l.Bearing, compass)) : null,
-            [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
-                EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres, o.Distance.Metres)) { DepthM = o.Depth?.Metres, InLeaf = o.InLeaf })])
+            obstructions)
         {
             Paths = paths,
             Ground = groundPlan,
@@ -34,10 +34,14 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         };
     }
 
+    private ObstructionPlan[] Obstructions(CompassPlan compass) =>
+        [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
+            EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres, o.Distance.Metres)) { DepthM = o.Depth?.Metres, InLeaf = o.InLeaf })];
+
     // A site is drawn for its wanted station with the highest channel: there the Fresnel zone is narrowest and the loss behind an edge largest.
-    private PathPlan[] Paths(SitePlan[] sites)
+    private PathPlan[] Paths(SitePlan[] sites, ObstructionPlan[] obstructions)
     {
-        var planner = new PathPlanner(job, ground, log);
+        var planner = new PathPlanner(job, ground, obstructions, log);
         return [.. sites.Select(site => job.Reception.Stations.Where(s => site.Stations.Contains(s.Id))
             .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s => s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
             .Select(s => planner.Plan(site, s)).FirstOrDefault()).OfType<PathPlan>()];

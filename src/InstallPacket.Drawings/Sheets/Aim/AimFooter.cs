@@ -47,6 +47,7 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
     {
         var rows = new List<Row>();
         rows.Add(new("aim", Aim));
+        if (plan.Reception.Aim.Arc is { } arc) rows.Add(new(arc.WidthDeg < 360 ? "nothing is lost within this arc" : "nothing is lost at any heading", Arc));
         if (ring.Compass) rows.Add(new("outer ring true, inner compass", Rings));
         if (plan.Siting.Sites.Any(s => s.AnyWanted)) rows.Add(new("site with a wanted station", at => Site(at, PinKind.WantedSite)));
         if (plan.Siting.Sites.Any(s => !s.AnyWanted)) rows.Add(new("other site", at => Site(at, PinKind.OtherSite)));
@@ -61,6 +62,12 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
     {
         canvas.Arrow(at, new(at.X + 5, at.Y), 1.2, 3.2, Ink.Accent);
         PinPainter.Mark(canvas, PinKind.Aim, new(at.X + 8, at.Y), "", 90);
+    }
+
+    private void Arc(PaperPoint at)
+    {
+        canvas.Box(new(at.X, at.Y - 0.6, at.X + 9, at.Y + 1.8), new(Ink.Accent, 0), Fill.Tint);
+        canvas.Line(new(Ink.Accent, 1.4), new(at.X, at.Y - 1.2), new(at.X + 9, at.Y - 1.2));
     }
 
     private void Rings(PaperPoint at)

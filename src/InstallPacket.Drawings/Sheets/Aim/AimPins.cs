@@ -9,6 +9,10 @@ internal static class AimPins
     {
         var print = UnitPrinter.Of(plan.Job);
         var pins = new List<RingPin> { new(PinKind.Aim, plan.Reception.Aim.TrueDeg, "", "", []) };
+        if (plan.Reception.Aim.Arc is { WidthDeg: < 360 } arc)
+            pins.AddRange(new[] { arc.FromDeg, arc.ToDeg }.Select(deg => new RingPin(PinKind.ArcEnd, deg, UnitPrinter.Bearing(deg), "", [])));
+        if (plan.Reception.Aim.Second is { } second)
+            pins.Add(new(PinKind.SecondAim, second.TrueDeg, "", "second aim", [UnitPrinter.Bearing(second.TrueDeg) + " true"]));
         pins.AddRange(plan.Siting.Sites.Select(s => new RingPin(
             s.AnyWanted ? PinKind.WantedSite : PinKind.OtherSite, s.BearingTrueDeg, UnitText(s.Number), s.Name,
             [print.Distance(s.DistanceKm), UnitPrinter.Bearing(s.BearingTrueDeg) + " true"])));

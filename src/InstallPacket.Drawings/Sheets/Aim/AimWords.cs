@@ -14,6 +14,9 @@ internal static class AimWords
         {
             $"Plan of the roof with true north up and the antenna in the middle of a ring of degrees. {AimHeader.Reading(aim)}; half-power lobe {UnitPrinter.Angle(aim.BeamwidthDeg)} wide.",
         };
+        if (aim.Arc is { } arc) words.Add(Arc(arc));
+        if (aim.Second is { } second)
+            words.Add($"A second antenna at {UnitPrinter.Bearing(second.TrueDeg)} true{(second.MagneticDeg is { } m ? $", {UnitPrinter.Bearing(m)} on the compass" : "")} would add {string.Join(", ", second.Stations)}.");
         if (siting.Compass is { Usable: true, DeclinationDeg: { } d })
             words.Add($"The compass ring is turned {UnitPrinter.Angle(Math.Abs(d))} {(d < 0 ? "west" : "east")} of true north.");
         if (siting.Sites.Count > 0)
@@ -27,4 +30,9 @@ internal static class AimWords
                 $"{o.Name} ({o.Kind}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, {print.Length(o.DistanceM)} away, {print.Length(o.HeightM)} high")) + ".");
         return string.Join(" ", words);
     }
+
+    /// <summary>The headings at which nothing is lost.</summary>
+    public static string Arc(AimArc arc) => arc.WidthDeg >= 360 ? "Nothing that this aim receives is lost at any heading."
+        : $"Nothing that this aim receives is lost between {UnitPrinter.Bearing(arc.FromDeg)} and {UnitPrinter.Bearing(arc.ToDeg)} true"
+        + (arc is { FromMagneticDeg: { } from, ToMagneticDeg: { } to } ? $", {UnitPrinter.Bearing(from)} and {UnitPrinter.Bearing(to)} on the compass." : ".");
 }

@@ -27,6 +27,7 @@ internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan p
             canvas.Line(site.AnyWanted ? new(Ink.Line, 0.6) : new(Ink.Faint, 0.35, Dash.Dashed), ring.Centre, ring.At(site.BearingTrueDeg, ring.Field));
         foreach (var o in plan.Siting.Obstructions)
             canvas.Line(new(Ink.Warning, 2.4), Polar.Arc(ring.Centre, ring.Obstruction, o.BearingTrueDeg - o.WidthDeg / 2, o.WidthDeg));
+        if (plan.Reception.Aim.Second is { } second) canvas.Line(new(Ink.Accent, 0.7, Dash.Dashed), ring.Centre, ring.At(second.TrueDeg, 0.72 * ring.Field));
         canvas.Arrow(ring.Centre, ring.At(plan.Reception.Aim.TrueDeg, 0.72 * ring.Field), 1.3, 5.5, Ink.Accent);
         canvas.Ring(ring.Centre, 1.6, new(Ink.Line, 0.5), Fill.Paper);
         canvas.Ring(ring.Centre, 0.6, new(Ink.Line, 0.2), Fill.Solid);

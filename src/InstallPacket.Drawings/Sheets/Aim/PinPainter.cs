@@ -10,7 +10,7 @@ internal sealed class PinPainter(SheetCanvas canvas, RingGeometry ring, double s
         foreach (var label in labels) Leader(label, spread[label.Pin], tops[label.Pin]);
         for (var i = 0; i < pins.Count; i++)
         {
-            var ink = pins[i].Kind == PinKind.Obstruction ? Ink.Warning : Ink.Line;
+            var ink = pins[i].Kind switch { PinKind.Obstruction => Ink.Warning, PinKind.ArcEnd or PinKind.SecondAim => Ink.Accent, _ => Ink.Line };
             canvas.Line(new(ink, 0.35), ring.At(pins[i].BearingDeg, ring.Outer), ring.At(pins[i].BearingDeg, ring.Outer + RingGeometry.TickMm), ring.At(spread[i], ring.Pins));
             Mark(canvas, pins[i].Kind, ring.At(spread[i], ring.Pins), pins[i].Sign, spread[i]);
         }
@@ -24,6 +24,13 @@ internal sealed class PinPainter(SheetCanvas canvas, RingGeometry ring, double s
         {
             case PinKind.Aim:
                 canvas.Head(Polar.From(at, outwardDeg, 2.4), outwardDeg, 4.6, 2.2, Ink.Accent);
+                break;
+            case PinKind.ArcEnd:
+                canvas.Box(PaperBox.Around(at, 2.7, 1.5), new(Ink.Paper, 0), Fill.Paper);
+                canvas.Centred(at, sign, 2.9, strong: true, Ink.Accent);
+                break;
+            case PinKind.SecondAim:
+                canvas.Area(new(Ink.Accent, 0.5), Fill.Paper, Polar.From(at, outwardDeg, 2.4), Polar.From(at, outwardDeg + 135, 2.8), Polar.From(at, outwardDeg - 135, 2.8));
                 break;
             case PinKind.WantedSite or PinKind.OtherSite:
                 var wanted = kind == PinKind.WantedSite;

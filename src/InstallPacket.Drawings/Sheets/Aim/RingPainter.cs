@@ -16,6 +16,14 @@ internal static class RingPainter
         else canvas.Ring(ring.Centre, ring.Field, new(Ink.Faint, 0.2));
     }
 
+    /// <summary>The headings at which nothing is lost: a band under the true degrees, and a heavy rim that also reads in grey and leaves the numbers free.</summary>
+    public static void Arc(SheetCanvas canvas, RingGeometry ring, AimArc arc)
+    {
+        var (inner, rim) = (ring.Outer - RingGeometry.BandMm, ring.Outer + 0.8);
+        canvas.Area(new(Ink.Accent, 0), Fill.Tint, [.. Polar.Arc(ring.Centre, ring.Outer, arc.FromDeg, arc.WidthDeg), .. Polar.Arc(ring.Centre, inner, arc.FromDeg, arc.WidthDeg).Reverse()]);
+        canvas.Line(new(Ink.Accent, 1.4), Polar.Arc(ring.Centre, rim, arc.FromDeg, arc.WidthDeg));
+    }
+
     private sealed record Circle(double Radius, double Tick, double Numbers, double ZeroDeg, bool Strong);
 
     // The compass ring is the same ring turned: its zero lies at the true bearing that equals the declination.

@@ -6,6 +6,12 @@ internal enum PinKind
     /// <summary>The aim of the antenna.</summary>
     Aim,
 
+    /// <summary>An end of the arc of headings at which nothing is lost.</summary>
+    ArcEnd,
+
+    /// <summary>The aim of a second antenna.</summary>
+    SecondAim,
+
     /// <summary>A transmitter site with a wanted station.</summary>
     WantedSite,
 

@@ -80,13 +80,7 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
         var foot = view.At(antenna.RightM, antenna.UpM, Math.Max(0, antenna.HeightM - plan.Mounting.MastLengthM));
         // Open, so that a run along the mast can be seen on it.
         canvas.Box(new(at.X - 1.3, at.Y, at.X + 1.3, foot.Y), new(Ink.Line, 0.4), Fill.Paper);
-        // Three rungs of falling width on a short stem: the antenna, whatever its kind.
-        for (var i = 0; i < 3; i++)
-        {
-            var y = at.Y - 0.4 - i * 1.5;
-            canvas.Line(new(Ink.Line, 0.7), new(at.X - 4.2 + i * 1.1, y), new(at.X + 4.2 - i * 1.1, y));
-        }
-        canvas.Line(new(Ink.Line, 0.7), at, at with { Y = at.Y - 4 });
+        AntennaMark.Draw(canvas, at);
         labels.Reserve(new(at.X - 4.6, at.Y - 4.4, at.X + 4.6, at.Y + 0.4));
         labels.Avoid(at, foot);
     }

@@ -35,10 +35,17 @@ public sealed record SkylinePoint(double BearingTrueDeg, double? AngleDeg, doubl
 /// <param name="ClearShare">Smallest clearance as a share of the first Fresnel radius; negative when the ground blocks.</param>
 /// <param name="ClearAtKm">Where that is, from the antenna.</param>
 /// <param name="Edges">Edges that govern.</param>
-/// <param name="Points">The profile from the antenna outward, thinned for drawing: summits are kept.</param>
+/// <param name="Points">The profile from the antenna outward, thinned for drawing: summits, edges and the tightest spot are kept.</param>
 public sealed record PathPlan(
     string Site, int Number, string Station, string From, double FrequencyMhz, double DistanceKm, double AntennaM, double TransmitterM, bool InSight,
-    double ClearShare, double ClearAtKm, IReadOnlyList<PathEdge> Edges, IReadOnlyList<PathPoint> Points);
+    double ClearShare, double ClearAtKm, IReadOnlyList<PathEdge> Edges, IReadOnlyList<PathPoint> Points)
+{
+    /// <summary>The point of the smallest clearance; it is one of the points.</summary>
+    public required PathPoint Tightest { get; init; }
+
+    /// <summary>Obstructions of the survey that stand in this direction, nearest first.</summary>
+    public IReadOnlyList<string> Obstructions { get; init; } = [];
+}
 
 /// <summary>A point of a path profile. Heights are drawn over the chord between the two ends at sea level.</summary>
 /// <param name="DistanceKm">From the antenna.</param>

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
@@ -6,7 +7,7 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans;
 
 /// <summary>Judges the ground toward each site: sight, Fresnel clearance, the edges that govern.</summary>
-internal sealed class PathPlanner(Job job, GroundView ground, WorkLog log)
+internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<ObstructionPlan> obstructions, WorkLog log)
 {
     private const int DrawnPoints = 240;
 
@@ -16,13 +17,19 @@ internal sealed class PathPlanner(Job job, GroundView ground, WorkLog log)
         var own = path.HeightsM[0] + job.Siting.AntennaHeight.Value.Metres;
         var frequency = ChannelRaster.Find(station.Raster, station.Channel)!.CentreMHz;
         PathPoint At(int i) => Point(path, i, own, top, frequency);
-        var (worst, share) = Worst(path, At);
-        log.Record(EffectiveEarth.ClearanceFormula, $"{site.Name}, ground at {Calc.Quantities.UnitText.Number(worst.DistanceKm, 2)} km", worst.RayM - worst.CurvedM,
+        var (tightest, share) = Tightest(path, At);
+        var worst = At(tightest);
+        log.Record(EffectiveEarth.ClearanceFormula, $"{site.Name}, ground at {UnitText.Number(worst.DistanceKm, 2)} km", worst.RayM - worst.CurvedM,
             own, top, path.LengthM, worst.DistanceKm * 1000, worst.GroundM);
         if (worst.FresnelM > 0)
-            log.Record(FresnelZone.RadiusFormula, $"{site.Name} at {Calc.Quantities.UnitText.Number(worst.DistanceKm, 2)} km", worst.FresnelM, 1, frequency, worst.DistanceKm, path.LengthM / 1000 - worst.DistanceKm);
+            log.Record(FresnelZone.RadiusFormula, $"{site.Name} at {UnitText.Number(worst.DistanceKm, 2)} km", worst.FresnelM, 1, frequency, worst.DistanceKm, path.LengthM / 1000 - worst.DistanceKm);
+        var edges = share < 0 ? Horizons(path, own, top, site) : [];
         return new PathPlan(site.Name, site.Number, station.Id, path.From, frequency, path.LengthM / 1000, own, top, share >= 0, share, worst.DistanceKm,
-            Edges(path, own, top, site, share < 0), Thin(path, At));
+            [.. edges.Select(e => Edge(path, e))], Thin(path, [tightest, .. edges.Select(e => e.Index)], At))
+        {
+            Tightest = worst,
+            Obstructions = [.. obstructions.Where(o => Stands(o, site)).OrderBy(o => o.DistanceM).ThenBy(o => o.Name, StringComparer.Ordinal).Select(o => o.Name)],
+        };
     }
 
     private static PathPoint Point(GroundPath path, int i, double own, double top, double frequency)
@@ -33,33 +40,39 @@ internal sealed class PathPlanner(Job job, GroundView ground, WorkLog log)
             FresnelZone.RadiusM(1, frequency, d / 1000, Math.Max(0, length - d) / 1000));
     }
 
-    // The Fresnel radius vanishes at both ends, where any ground would count as blocking: the nearest and the last step are left out.
-    private static (PathPoint Point, double Share) Worst(GroundPath path, Func<int, PathPoint> at) =>
-        Enumerable.Range(1, path.HeightsM.Length - 2).Select(at).Select(p => (p, (p.RayM - p.CurvedM) / p.FresnelM)).MinBy(p => p.Item2);
+    // As for the loss over them: the site lies within the width of the obstruction and behind it.
+    private static bool Stands(ObstructionPlan o, SitePlan site) =>
+        Math.Abs(Bearing.Turn(o.BearingTrueDeg, site.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < site.DistanceKm * 1000;
 
-    private PathEdge[] Edges(GroundPath path, double own, double top, SitePlan site, bool blocked)
+    // The Fresnel radius vanishes at both ends, where any ground would count as blocking: the nearest and the last step are left out.
+    private static (int Index, double Share) Tightest(GroundPath path, Func<int, PathPoint> at) =>
+        Enumerable.Range(1, path.HeightsM.Length - 2).Select(i => (i, Share: Share(at(i)))).MinBy(p => p.Share);
+
+    private static double Share(PathPoint p) => (p.RayM - p.CurvedM) / p.FresnelM;
+
+    private sealed record GoverningEdge(string What, int Index, double AngleDeg);
+
+    private GoverningEdge[] Horizons(GroundPath path, double own, double top, SitePlan site)
     {
-        if (!blocked) return [];
         var near = Horizon(path, own, i => i * path.StepM);
         var far = Horizon(path, top, i => path.LengthM - i * path.StepM);
         log.Record(EffectiveEarth.ElevationFormula, $"horizon toward {site.Name}", near.AngleDeg, own, path.HeightsM[near.Index], near.Index * path.StepM);
-        var edges = new List<PathEdge> { Edge("horizon of the antenna", near) };
-        if (far.Index != near.Index) edges.Add(Edge("horizon of the transmitter", far));
-        return [.. edges];
-
-        PathEdge Edge(string what, (int Index, double AngleDeg) e) =>
-            new(what, e.Index * path.StepM / 1000, path.HeightsM[e.Index], path.HeightsM[e.Index] + EffectiveEarth.BulgeM(e.Index * path.StepM, path.LengthM - e.Index * path.StepM), e.AngleDeg);
+        var first = new GoverningEdge("horizon of the antenna", near.Index, near.AngleDeg);
+        return far.Index == near.Index ? [first] : [first, new("horizon of the transmitter", far.Index, far.AngleDeg)];
     }
+
+    private static PathEdge Edge(GroundPath path, GoverningEdge e) => new(e.What, e.Index * path.StepM / 1000, path.HeightsM[e.Index],
+        path.HeightsM[e.Index] + EffectiveEarth.BulgeM(e.Index * path.StepM, path.LengthM - e.Index * path.StepM), e.AngleDeg);
 
     private static (int Index, double AngleDeg) Horizon(GroundPath path, double from, Func<int, double> distance) =>
         Enumerable.Range(1, path.HeightsM.Length - 2).Select(i => (i, EffectiveEarth.ElevationAngleDeg(from, path.HeightsM[i], distance(i)))).MaxBy(p => p.Item2);
 
-    // The highest sample of each group, so that no summit is lost, and both ends.
-    private static PathPoint[] Thin(GroundPath path, Func<int, PathPoint> at)
+    // The highest sample of each group, so that no summit is lost, both ends, and the points that are marked on the drawing.
+    private static PathPoint[] Thin(GroundPath path, int[] marked, Func<int, PathPoint> at)
     {
         var last = path.HeightsM.Length - 1;
         var group = Math.Max(1, (last + DrawnPoints - 1) / DrawnPoints);
-        var inner = Enumerable.Range(1, last - 1).Chunk(group).Select(c => c.MaxBy(i => path.HeightsM[i]));
-        return [at(0), .. inner.Select(at), at(last)];
+        var summits = Enumerable.Range(1, last - 1).Chunk(group).Select(c => c.MaxBy(i => path.HeightsM[i]));
+        return [.. new[] { 0, last }.Concat(summits).Concat(marked).Distinct().Order().Select(at)];
     }
 }

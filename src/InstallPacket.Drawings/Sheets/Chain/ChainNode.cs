@@ -1,0 +1,34 @@
+using InstallPacket.Plans;
+
+namespace InstallPacket.Drawings;
+
+/// <summary>A part of the chain with what it feeds; without an element it is an output that feeds nothing.</summary>
+/// <param name="Element">The part, or null.</param>
+/// <param name="Port">Output of the feeding part; 0 when it has only one.</param>
+/// <param name="Run">The cable that leads to it; null when it is screwed on.</param>
+/// <param name="Fed">What it feeds, in the order of drawing.</param>
+internal sealed record ChainNode(ElementPlan? Element, int Port, RunPlan? Run, IReadOnlyList<ChainNode> Fed)
+{
+    /// <summary>The element at the end of the line that leads here; empty for an open output.</summary>
+    public string Id => Element?.Id ?? "";
+
+    /// <summary>The tree from the antenna on, outputs in order; null without an antenna.</summary>
+    public static ChainNode? Of(Plan plan)
+    {
+        var fed = plan.Cabling.Elements.ToLookup(e => e.From, StringComparer.Ordinal);
+        return fed[""].FirstOrDefault() is { } root ? Node(root) : null;
+
+        ChainNode Node(ElementPlan e) => new(e, e.FromPort, plan.Routing.Runs.FirstOrDefault(r => r.Id == e.Run),
+            [.. fed[e.Id].Select(Node).Concat(e.OpenPorts.Select(port => new ChainNode(null, port, null, []))).OrderBy(n => n.Port)]);
+    }
+
+    /// <summary>The same tree with the largest branch of each part last, where the drawing can turn it back to the left.</summary>
+    public ChainNode LargestLast()
+    {
+        var fed = Fed.Select(n => n.LargestLast()).ToArray();
+        var largest = fed.AsEnumerable().Reverse().MaxBy(n => n.Count); // among equals the last, which then stays where it is
+        return this with { Fed = [.. fed.OrderBy(n => ReferenceEquals(n, largest))] };
+    }
+
+    private int Count => 1 + Fed.Sum(n => n.Count);
+}
