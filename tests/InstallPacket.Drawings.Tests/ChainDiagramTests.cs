@@ -103,6 +103,16 @@ public class ChainDiagramTests
     }
 
     [Fact]
+    public void Each_antenna_has_its_own_tree()
+    {
+        var plan = With([("A1", "antenna", "", 0), ("O1", "outlet", "A1", 0), ("A2", "antenna", "", 0), ("S2", "splitter", "A2", 0), ("O2", "outlet", "S2", 1), ("O3", "outlet", "S2", 2)]);
+        var sheet = Draw(plan);
+        Assert.Equal("", sheet.Faults());
+        Assert.All(plan.Cabling.Elements, e => Assert.Single(sheet.Captions(), c => c.Text == e.Id));
+        Assert.True(sheet.Caption("A2").At.Y > sheet.Caption("A1").At.Y + 10);
+    }
+
+    [Fact]
     public void Without_an_antenna_there_is_no_diagram()
     {
         var plan = Demo.Plan("alder-lane");

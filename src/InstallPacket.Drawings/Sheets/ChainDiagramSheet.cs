@@ -31,9 +31,10 @@ public static class ChainDiagramSheet
     /// <summary>Where everything stands: as roomy as one page allows.</summary>
     internal static (ChainSetting Setting, ChainLayout Layout)? Layout(Plan plan, ITextMeasure measure)
     {
-        if (ChainNode.Of(plan) is not { } root) return null;
+        var roots = ChainNode.Of(plan);
+        if (roots.Count == 0) return null;
         var print = UnitPrinter.Of(plan.Job);
-        ChainLayout Of(ChainSetting setting) => ChainLayout.Of(root, new(MarginMm, TopMm), WidthMm - MarginMm, node => ChainSize.Of(node, setting, print, measure));
+        ChainLayout Of(ChainSetting setting) => ChainLayout.Of(roots, new(MarginMm, TopMm), WidthMm - MarginMm, node => ChainSize.Of(node, setting, print, measure));
         var roomy = Of(ChainSetting.Roomy);
         return roomy.Bottom <= PageMm ? (ChainSetting.Roomy, roomy) : (ChainSetting.Dense, Of(ChainSetting.Dense));
     }

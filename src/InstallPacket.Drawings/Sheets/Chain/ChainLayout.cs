@@ -21,6 +21,8 @@ internal sealed record ChainLink(ChainNode To, IReadOnlyList<PaperPoint> Points)
 /// </summary>
 internal sealed class ChainLayout
 {
+    // Room for the sign of an antenna above its box.
+    private const double SignMm = 6;
     private const double GapMm = 1;
     private const double TurnMm = 2.5;
     private const double LaneMm = 1.5;
@@ -33,9 +35,9 @@ internal sealed class ChainLayout
     private readonly List<ChainLink> _links = [];
     private readonly double _right;
 
-    private ChainLayout(ChainNode root, double right, Func<ChainNode, ChainSize> size)
+    private ChainLayout(IReadOnlyList<ChainNode> roots, double right, Func<ChainNode, ChainSize> size)
     {
-        Measure(root);
+        foreach (var root in roots) Measure(root);
         _right = right;
 
         void Measure(ChainNode node)
@@ -57,19 +59,25 @@ internal sealed class ChainLayout
     /// <summary>Right edge of the sheet's ground; beyond the one asked for when a branch needs more.</summary>
     public double Right => _right;
 
-    /// <summary>Lays out a tree in the ground from a corner to a right edge, which moves out only when nothing else helps.</summary>
-    /// <param name="root">The antenna.</param>
-    /// <param name="corner">Upper left corner of the ground.</param>
+    /// <summary>Lays trees out below each other, in the ground from a corner to a right edge, which moves out only when nothing else helps.</summary>
+    /// <param name="roots">The antennas.</param>
+    /// <param name="corner">Upper left corner of the ground, below the sign of the first antenna.</param>
     /// <param name="right">Its right edge.</param>
     /// <param name="size">The room that a part needs.</param>
-    public static ChainLayout Of(ChainNode root, PaperPoint corner, double right, Func<ChainNode, ChainSize> size)
+    public static ChainLayout Of(IReadOnlyList<ChainNode> roots, PaperPoint corner, double right, Func<ChainNode, ChainSize> size)
     {
-        var fits = corner.X + new ChainLayout(root, right, size).Inside(root) <= right;
-        var tree = fits ? root : root.LargestLast();
-        var layout = new ChainLayout(tree, Math.Max(right, corner.X + new ChainLayout(tree, right, size).Inside(tree)), size);
-        layout.Bottom = layout.Place(tree, corner.X, corner.Y + ChainSize.LineMm, new(corner.X, corner.Y));
+        if (corner.X + new ChainLayout(roots, right, size).Needed(roots) > right) roots = [.. roots.Select(r => r.LargestLast())];
+        var layout = new ChainLayout(roots, Math.Max(right, corner.X + new ChainLayout(roots, right, size).Needed(roots)), size);
+        layout.Bottom = corner.Y - SignMm;
+        foreach (var root in roots)
+        {
+            var top = layout.Bottom + SignMm;
+            layout.Bottom = layout.Place(root, corner.X, top + ChainSize.LineMm, new(corner.X, top));
+        }
         return layout;
     }
+
+    private double Needed(IReadOnlyList<ChainNode> roots) => roots.Max(Inside);
 
     private double Link(ChainNode node) => _linkMm.GetValueOrDefault(node);
 

@@ -12,11 +12,11 @@ internal sealed record ChainNode(ElementPlan? Element, int Port, RunPlan? Run, I
     /// <summary>The element at the end of the line that leads here; empty for an open output.</summary>
     public string Id => Element?.Id ?? "";
 
-    /// <summary>The tree from the antenna on, outputs in order; null without an antenna.</summary>
-    public static ChainNode? Of(Plan plan)
+    /// <summary>The trees from each antenna on, outputs in order.</summary>
+    public static IReadOnlyList<ChainNode> Of(Plan plan)
     {
         var fed = plan.Cabling.Elements.ToLookup(e => e.From, StringComparer.Ordinal);
-        return fed[""].FirstOrDefault() is { } root ? Node(root) : null;
+        return [.. fed[""].Select(Node)];
 
         ChainNode Node(ElementPlan e) => new(e, e.FromPort, plan.Routing.Runs.FirstOrDefault(r => r.Id == e.Run),
             [.. fed[e.Id].Select(Node).Concat(e.OpenPorts.Select(port => new ChainNode(null, port, null, []))).OrderBy(n => n.Port)]);
