@@ -31,5 +31,8 @@ public static class ReferenceSets
         .. ChainSets.All,
         .. RoutingSets.All,
         .. MountingSets.All,
+        .. WindSets.All,
+        .. WindCheckSets.All,
+        .. EurocodeSets.All,
     ];
 }
