@@ -34,5 +34,7 @@ public static class ReferenceSets
         .. WindSets.All,
         .. WindCheckSets.All,
         .. EurocodeSets.All,
+        .. WindForceSets.All,
+        .. MastSets.All,
     ];
 }
