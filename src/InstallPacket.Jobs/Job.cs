@@ -233,9 +233,21 @@ public sealed record MountingSection(
     string Kind, Part Mount, Part Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings, double? RoofPitchDeg,
     Length WorkHeight, string Access, SourceSpan At)
 {
+    /// <summary>Distance between the two supports of the mast, or null.</summary>
+    public Length? Spacing { get; init; }
+
+    /// <summary>The wind that the mast must stand, or null.</summary>
+    public DesignWind? Wind { get; init; }
+
     /// <summary>Where <c>free-length</c> is written.</summary>
     public SourceSpan FreeLengthAt { get; init; } = At;
 }
+
+/// <summary>The wind of the place.</summary>
+/// <param name="SpeedMS">Basic wind speed [m/s].</param>
+/// <param name="Exposure">What the wind blows over.</param>
+/// <param name="Crest">Whether the house stands on a crest.</param>
+public sealed record DesignWind(double SpeedMS, Sourced<string> Exposure, bool Crest, SourceSpan At);
 
 /// <summary>A kind of fixing and how many.</summary>
 public sealed record Fixing(Part Part, int Count, Length? Pilot, string Into);

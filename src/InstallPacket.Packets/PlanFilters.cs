@@ -30,6 +30,11 @@ internal static class PlanFilters
         Number("chance", UnitPrinter.Chance);
         Number("temperature", printer.Temperature);
         Number("torque", printer.Torque);
+        Number("force", printer.Force);
+        Number("moment", printer.Moment);
+        Number("speed", printer.Speed);
+        Number("pressure", printer.Pressure);
+        Number("wind_area", printer.WindArea);
         Number("latitude", v => UnitPrinter.Coordinate(v, latitude: true));
         Number("longitude", v => UnitPrinter.Coordinate(v, latitude: false));
         Number("turn", Turn);

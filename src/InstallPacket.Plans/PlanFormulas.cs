@@ -116,6 +116,16 @@ public static class PlanFormulas
         "antenna-noise-temperature", "Noise temperature of the surroundings", "Ta = 290 10^(Fa/10)", new("Ta", "K", "temperature"), [new("Fa", "dB", "external noise factor")],
         Own, "definition of the noise factor", Provenance.Derived);
 
+    /// <summary>Wind load with its partial factor.</summary>
+    public static readonly Formula DesignWindLoad = new(
+        "design-wind-load", "Wind load for the check of strength", "Fd = gamma F", new("Fd", "N", "design load, or N/m"), [new("F", "N", "characteristic load, or N/m"), new("gamma", "", "partial factor on wind")],
+        Own, "partial factor 1.5 of the European standards, recalled", Provenance.Memory);
+
+    /// <summary>Moment that a tube bears.</summary>
+    public static readonly Formula DesignResistance = new(
+        "mast-design-resistance", "Moment that the tube bears, elastic", "MRd = fy S", new("MRd", "N m", "design resistance"), [new("fy", "MPa", "yield strength"), new("S", "mm3", "section modulus")],
+        Own, "elastic resistance with a factor of 1.0 on the material, recalled", Provenance.Memory);
+
     /// <summary>Margin of a channel.</summary>
     public static readonly Formula Margin = new(
         "margin", "Margin at the outlet", "M = C/N - R", new("M", "dB", "margin"), [new("C/N", "dB", "carrier-to-noise ratio"), new("R", "dB", "required C/N")],
@@ -133,5 +143,5 @@ public static class PlanFormulas
 
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [NoiseBehind, SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
+        [DesignWindLoad, DesignResistance, NoiseBehind, SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
 }

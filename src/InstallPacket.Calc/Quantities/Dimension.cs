@@ -51,6 +51,12 @@ public enum Dimension
     /// <summary>Resistance of both conductors per length, stored in ohms per kilometre.</summary>
     LoopResistance,
 
+    /// <summary>Speed of wind, stored in metres per second.</summary>
+    Speed,
+
+    /// <summary>Area that the wind meets, stored in square metres.</summary>
+    WindArea,
+
     /// <summary>Wire cross-section, stored in square millimetres.</summary>
     Area,
 }

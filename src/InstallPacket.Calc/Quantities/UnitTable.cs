@@ -36,6 +36,8 @@ public static class UnitTable
         [Dimension.Duration] = [new("h", 1), new("min", 1.0 / 60)],
         [Dimension.Share] = [new("%", 1)],
         [Dimension.LoopResistance] = [new("ohm/km", 1), new("ohm/1000 ft", 1 / (Length.MetresPerFoot))],
+        [Dimension.Speed] = [new("m/s", 1), new("km/h", 1 / 3.6), new("mph", 0.44704)],
+        [Dimension.WindArea] = [new("m2", 1), new("cm2", 1e-4), new("ft2", Length.MetresPerFoot * Length.MetresPerFoot)],
         [Dimension.Area] = [new("mm2", 1)],
     };
 

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
 
 namespace InstallPacket.Jobs.Catalogue;
@@ -49,6 +50,9 @@ public static class PartCatalogue
         new("tolerance", new QuantityKind(Dimension.Share, 0, 100, "%"), "Cable: how far its loss may lie off the table, for cable of unknown kind or age."),
         new("loop-resistance", new QuantityKind(Dimension.LoopResistance, 0, 2000, "ohm/km"), "Cable: resistance of centre conductor and shield in series, for the supply of an amplifier."),
         new("diameter", new QuantityKind(Dimension.Length, 0, 0.2, "m"), "Cable or mast: outside diameter."),
+        new("wall", new QuantityKind(Dimension.Length, 0.0005, 0.02, "m"), "Mast: wall of the tube."),
+        new("material", new WordKind([.. MastTubes.Materials.Select(m => m.Word)]), "Mast: material of the tube; steel of which nothing is known when absent."),
+        new("wind-area", new QuantityKind(Dimension.WindArea, 0.001, 5, "m2"), "Antenna: effective area that the wind meets, drag included, the larger of both directions."),
         new("bend-radius", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
         new("connector", new ReferenceKind(ReferenceTarget.Part, "connector"), "Cable: the connector that fits it."),
         new("torque", new QuantityKind(Dimension.Torque, 0, 100, "N m"), "Connector or fixing: tightening torque."));

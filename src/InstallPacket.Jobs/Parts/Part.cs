@@ -123,6 +123,15 @@ public sealed record Part
     /// <summary>Outside diameter [m].</summary>
     public double? DiameterM { get; init; }
 
+    /// <summary>Mast: wall of the tube [m].</summary>
+    public double? WallM { get; init; }
+
+    /// <summary>Mast: material of the tube; null when unknown.</summary>
+    public string? Material { get; init; }
+
+    /// <summary>Antenna: effective area that the wind meets [m2].</summary>
+    public double? WindAreaM2 { get; init; }
+
     /// <summary>Cable: smallest bend radius [m].</summary>
     public double? BendRadiusM { get; init; }
 

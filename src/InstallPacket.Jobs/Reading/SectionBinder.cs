@@ -41,7 +41,9 @@ internal sealed class SectionBinder(PartLibrary parts)
     public MountingSection Mounting(CheckedGroup g) => new(
         Text(g, "kind"), Part(g, "part"), Part(g, "mast"), Metres(g, "mast-length").Value, Metres(g, "free-length").Value, Text(g, "on"),
         [.. g.Items<CheckedGroup>("fixings").Select(f => Fixing(f.Value))], g.Maybe<double>("roof-pitch")?.Value, Metres(g, "work-height").Value,
-        Text(g, "access"), g.At) { FreeLengthAt = g.Place("free-length") };
+        Text(g, "access"), g.At) { FreeLengthAt = g.Place("free-length"),
+            Spacing = g.Maybe<double>("spacing") is { } spacing ? Length.FromMetres(spacing.Value) : null,
+            Wind = g.Group("wind") is { } w ? new(w.Get<double>("speed").Value, w.Get<string>("exposure"), w.Get<string>("crest").Value == "yes", w.At) : null };
 
     public BondingSection Bonding(CheckedGroup g) => new(
         Text(g, "connection"), Part(g, "conductor"), Metres(g, "mast-length").Value, Metres(g, "shield-length").Value, Text(g, "by"),

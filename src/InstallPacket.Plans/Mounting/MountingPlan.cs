@@ -6,7 +6,11 @@ namespace InstallPacket.Plans;
 public sealed record MountingPlan(
     string Kind, string Mount, string Mast, double MastLengthM, double FreeLengthM, string On, IReadOnlyList<FixingPlan> Fixings, double? RoofPitchDeg,
     double WorkHeightM, string Access, LadderSetPlan? Ladder, bool PowerLinesKnown, double PowerLineRequiredM, IReadOnlyList<PowerLinePlan> PowerLines,
-    IReadOnlyList<CodeRule> Rules);
+    IReadOnlyList<CodeRule> Rules)
+{
+    /// <summary>What the wind does to antenna and mast; null when the job does not say enough.</summary>
+    public WindPlan? Wind { get; init; }
+}
 
 /// <summary>A kind of fixing.</summary>
 /// <param name="PilotM">Pilot hole; null: follow the maker's sheet.</param>

@@ -24,7 +24,7 @@ internal sealed class MountingPlanner(Job job, CodeFamily code, WorkLog log, Fin
         return new MountingPlan(
             _mounting.Kind, _mounting.Mount.Name, _mounting.Mast.Name, _mounting.MastLength.Metres, _mounting.FreeLength.Metres, _mounting.On,
             [.. _mounting.Fixings.Select(Fixing)], _mounting.RoofPitchDeg, _mounting.WorkHeight.Metres, _mounting.Access, Ladder(), job.Siting.PowerLines is not null,
-            required, PowerLines(required), [.. code.RulesOf("mounting"), .. code.RulesOf("height")]);
+            required, PowerLines(required), [.. code.RulesOf("mounting"), .. code.RulesOf("height")]) { Wind = new WindPlanner(job, log, findings).Plan() };
     }
 
     private static FixingPlan Fixing(Fixing f) => new(

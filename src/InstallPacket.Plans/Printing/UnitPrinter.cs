@@ -74,6 +74,21 @@ public sealed class UnitPrinter(bool usUnits, string levelUnit)
     /// <summary>A temperature, from degrees Celsius.</summary>
     public string Temperature(double celsius) => usUnits ? UnitText.Write(celsius * 9 / 5 + 32, 0, "°F") : UnitText.Write(celsius, 0, "°C");
 
+    /// <summary>A force, from newtons.</summary>
+    public string Force(double newtons) => usUnits ? UnitText.Write(newtons / 4.4482216152605, 0, "lbf") : UnitText.Write(newtons, 0, "N");
+
+    /// <summary>A bending moment, from newton metres.</summary>
+    public string Moment(double newtonMetres) => usUnits ? UnitText.Write(newtonMetres / 1.3558179483, 0, "lbf ft") : UnitText.Write(newtonMetres, 0, "N m");
+
+    /// <summary>A wind speed, from metres per second.</summary>
+    public string Speed(double metresPerSecond) => usUnits ? UnitText.Write(metresPerSecond / 0.44704, 0, "mph") : UnitText.Write(metresPerSecond, 1, "m/s");
+
+    /// <summary>A wind pressure, from pascals.</summary>
+    public string Pressure(double pascals) => usUnits ? UnitText.Write(pascals / 47.88026, 1, "lbf/ft²") : UnitText.Write(pascals, 0, "Pa");
+
+    /// <summary>An area, from square metres.</summary>
+    public string WindArea(double squareMetres) => usUnits ? UnitText.Write(squareMetres / (0.3048 * 0.3048), 2, "ft²") : UnitText.Write(squareMetres, 2, "m²");
+
     /// <summary>A torque, from newton metres.</summary>
     public string Torque(double newtonMetres)
     {

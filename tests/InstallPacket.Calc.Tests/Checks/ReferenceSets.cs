@@ -32,5 +32,10 @@ public static class ReferenceSets
         .. RoutingSets.All,
         .. MountingSets.All,
         .. WoodSets.All,
+        .. WindSets.All,
+        .. WindCheckSets.All,
+        .. EurocodeSets.All,
+        .. WindForceSets.All,
+        .. MastSets.All,
     ];
 }
