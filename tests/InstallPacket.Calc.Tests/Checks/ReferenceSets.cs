@@ -36,5 +36,6 @@ public static class ReferenceSets
         .. EurocodeSets.All,
         .. WindForceSets.All,
         .. MastSets.All,
+        .. MountSets.All,
     ];
 }
