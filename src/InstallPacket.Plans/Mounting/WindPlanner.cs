@@ -106,9 +106,9 @@ internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
     {
         var found = $"the wind bends the mast with {_print.Moment(moment)} at its upper support, {UnitText.Number(use, 2)} of what it bears";
         if (use > 1)
-            findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube of {material.Name}", "shorten the free length, take a stronger tube, or guy the mast (which an engineer should plan)");
+            findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name})", "shorten the free length, take a stronger tube, or guy the mast (which an engineer should plan)");
         else if (use > NearLimit)
-            findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube of {material.Name}; more than 0.8 of it leaves little for ice and age (our rule)", $"shorten the free length of {_print.Length(_mounting.FreeLength.Metres)}, or take a stronger tube");
+            findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name}); more than 0.8 of it leaves little for ice and age (our rule)", $"shorten the free length of {_print.Length(_mounting.FreeLength.Metres)}, or take a stronger tube");
         if (moment > EngineerNm)
             findings.Add(Severity.Stop, "mast-needs-engineer", _mounting.FreeLengthAt, found, $"beyond {_print.Moment(EngineerNm)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, or shorten the mast");
     }

@@ -37,5 +37,6 @@ public static class ReferenceSets
         .. EurocodeSets.All,
         .. WindForceSets.All,
         .. MastSets.All,
+        .. MountSets.All,
     ];
 }

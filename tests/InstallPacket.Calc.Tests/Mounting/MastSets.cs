@@ -53,8 +53,8 @@ public static class MastSets
         new()
         {
             Name = "Masts, further worked cases", File = "mounting/mast_worked.csv", Source = "project-notes", Worth = Worth.Derived, Tolerance = Half,
-            Formulas = ["mast-allowable-aluminium", "mast-allowable-elastic", "wind-scaled-force", "mast-moment", "mast-lower-reaction", "mast-upper-reaction", "mast-deflection", "mast-slope"],
-            Rows = 9, Comparisons = 9, Check = Worked,
+            Formulas = ["mast-allowable-aluminium", "mast-allowable-elastic", "wind-scaled-force", "mast-moment", "mast-lower-reaction", "mast-upper-reaction", "mast-deflection", "mast-slope", "guy-compression-worst", "mast-allowable-compression", "guy-breaking-strength", "guy-tension-worst"],
+            Rows = 15, Comparisons = 15, Check = Worked,
         },
     ];
 
@@ -153,6 +153,12 @@ public static class MastSets
             "MW-7" => MastBending.UpperReactionN(mast, 40),
             "MW-8" => MastBending.TipDeflectionM(mast, section, 200e9) * 1000,
             "MW-9" => MastBending.TipSlopeRad(mast, section, 200e9) * 180 / Math.PI,
+            "MW-10" => Guys.WorstCompressionN(300, 45, 3),
+            "MW-11" => Guys.WorstCompressionN(300, 45, 4),
+            "MW-12" => Guys.AllowableCompressionN(Guys.EulerN(new(0.038, 0.002), 200e9, 3)),
+            "MW-14" => Guys.WorstTensionN(300, 45, 3),
+            "MW-15" => Guys.WorstTensionN(300, 45, 4),
+            "MW-13" => Guys.BreakingN(424.3),
             var other => throw new FormatException(other),
         };
         return [r.Printed("value", computed, r.Text("unit"))];
