@@ -25,7 +25,7 @@ public static class LevelLadderSheet
         var top = 4 + (1 + ladder.Lines.Count) * LegendMm + 6;
         var steps = ladder.Lines[0].Steps;
         var width = Math.Max(LeastWidthMm, LeftMm + steps.Count * LeastColumnMm + AsideMm);
-        var scale = LadderScale.Of(new(LeftMm, top, width - AsideMm, top + ChartMm), LadderScale.Levels(ladder, print), steps.Count);
+        var scale = LadderScale.Of(new(LeftMm, top, width - AsideMm, top + ChartMm), ladder, print);
         Legend(canvas, plan, ladder, width);
         new LadderGrid(canvas, scale, print).Draw([.. steps.Select(s => s.Label)]);
         new LadderLines(canvas, scale, print).Draw(ladder);
