@@ -112,6 +112,45 @@ public class LevelLadderTests
         Assert.Equal("", sheet.Faults());
     }
 
+    [Fact]
+    public void Each_channel_takes_the_steps_of_its_own_antenna_and_goes_level_through_those_of_the_other()
+    {
+        var plan = Demo.TwoAntennas;
+        var ladder = plan.Cabling.Ladder!;
+        Assert.NotEqual(ladder.Lines[0].Steps.Count, ladder.Lines[1].Steps.Count); // or the test shows nothing
+        var sheet = LevelLadderSheet.Draw(plan, Demo.Measure)!;
+        Assert.Equal("", sheet.Faults());
+        var columns = LadderColumns.Of(ladder);
+        Assert.All(ladder.Lines.SelectMany(l => l.Steps), s => Assert.Contains(s.Label, columns.Names));
+        for (var line = 0; line < 2; line++)
+        {
+            var padded = columns.Ladder.Lines[line].Steps;
+            Assert.Equal(columns.Names.Count, padded.Count);
+            Assert.Equal(ladder.Lines[line].Steps, padded.Where((_, i) => columns.Passes(line, i)));
+            for (var i = 1; i < padded.Count; i++)
+                if (columns.Passes(line, i)) Assert.Equal(columns.Names[i], padded[i].Label);
+                else Assert.Equal(padded[i - 1].LevelDbm, padded[i].LevelDbm);
+        }
+    }
+
+    [Fact]
+    public void Every_outlet_has_a_figure_or_shares_one_that_differs_by_half_a_decibel_at_most()
+    {
+        foreach (var plan in Demo.Ids.Select(Demo.Plan))
+        {
+            var figures = FigureSet.Of(plan, Demo.Measure);
+            Assert.Equal("level-ladder", plan.Cabling.Ladders[0].Figure);
+            foreach (var ladder in plan.Cabling.Ladders)
+            {
+                Assert.Contains(ladder.SameAs.Length > 0 ? ladder.SameAs : ladder.Outlet, figures[ladder.Figure].Description, StringComparison.Ordinal);
+                var shown = plan.Cabling.Ladders.First(l => l.Figure == ladder.Figure);
+                foreach (var (a, b) in ladder.Lines.Zip(shown.Lines))
+                    Assert.All(a.Steps.Zip(b.Steps), p => Assert.InRange(p.First.LevelDbm - p.Second.LevelDbm, -0.5, 0.5));
+            }
+        }
+        Assert.Equal(["level-ladder", "level-ladder-o2", "level-ladder-o2", "level-ladder-o2"], Demo.Plan("alder-lane").Cabling.Ladders.Select(l => l.Figure));
+    }
+
     private static Plan Noisy(Plan plan, double overLevelDb) => With(plan, s => s with { NoiseDbm = s.LevelDbm + overLevelDb });
 
     private static Plan Ceiling(Plan plan, double reserveDb) => With(plan, s => s with { CeilingDbm = s.GainDb > 0 ? s.LevelDbm + reserveDb : null });

@@ -20,13 +20,13 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     /// <summary>How the noise is drawn.</summary>
     public static Pen NoisePen { get; } = new(Ink.Line, 0.3, Dash.Dotted);
 
-    public void Draw(LadderPlan ladder)
+    public void Draw(LadderColumns columns)
     {
+        var ladder = columns.Ladder;
         if (ladder.LargestDbm is { } largest) Largest(scale.Y(print.LevelIn(largest)), print.Level(largest));
         var ceilings = new LadderCeilings(canvas, scale, print);
         _labels.AddRange(ceilings.Marks(ladder.Lines[0]));
-        var (top, bottom) = (ladder.Lines[0], ladder.Lines[^1]);
-        for (var i = 1; i < scale.Columns; i++) Gains(i, top, bottom);
+        for (var i = 1; i < scale.Columns; i++) Gains(i, [.. ladder.Lines.Where((_, line) => columns.Passes(line, i))]);
         if (ladder.Weakest is { } weakest) Noise(weakest);
         var ways = ladder.Lines.Select(Way).ToArray();
         ceilings.Draw(ladder.Lines[0], _labels, ways);
@@ -64,11 +64,11 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
 
     private double Y(LadderStep step) => scale.Y(print.LevelIn(step.LevelDbm));
 
-    private void Gains(int i, LadderLine top, LadderLine bottom)
+    private void Gains(int i, LadderLine[] lines)
     {
-        var same = ReferenceEquals(top, bottom) || Math.Abs(top.Steps[i].GainDb - bottom.Steps[i].GainDb) <= SameDb;
-        Gain(i, top);
-        if (!same) Gain(i, bottom);
+        var same = lines.Length < 2 || Math.Abs(lines[0].Steps[i].GainDb - lines[^1].Steps[i].GainDb) <= SameDb;
+        Gain(i, lines[0]);
+        if (!same) Gain(i, lines[^1]);
     }
 
     // Above the step for the upper line, below it for the lower one, so that the lines stay free.

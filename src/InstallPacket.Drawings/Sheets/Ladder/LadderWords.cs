@@ -19,7 +19,7 @@ internal static class LadderWords
     public static string Of(Plan plan, LadderPlan ladder)
     {
         var print = UnitPrinter.Of(plan.Job);
-        var words = new List<string> { $"Levels from the antenna to the receiver at the outlet with the smallest margin, cable at 20 °C; margins are for hot cable. {Outlet(plan, ladder)}." };
+        var words = new List<string> { $"Levels from the antenna to the receiver{(ladder.Outlet == plan.Cabling.Ladder?.Outlet ? " at the outlet with the smallest margin" : "")}, cable at 20 °C; margins are for hot cable. {Outlet(plan, ladder)}." };
         words.AddRange(ladder.Lines.Select(l =>
             $"{Capital(Station(plan, l))}, margin {UnitPrinter.Margin(l.MarginDb)}: "
             + string.Join("; ", l.Steps.Select((s, i) => s.Label + (i > 0 ? " " + UnitPrinter.Margin(s.GainDb) : "") + ", " + print.Level(s.LevelDbm))) + "."));
