@@ -60,6 +60,25 @@ public class AimCardTests
     }
 
     [Fact]
+    public void Each_antenna_has_its_arrow_its_line_in_the_box_and_its_mark_on_the_ring()
+    {
+        var plan = Demo.TwoAntennas;
+        var more = Assert.Single(plan.Reception.MoreAntennas);
+        var card = Draw(plan);
+        foreach (var (id, aim) in new[] { (plan.Reception.AntennaId, plan.Reception.Aim), (more.AntennaId, more.Aim) })
+        {
+            Assert.Single(card.Captions(), c => c.Text == $"{id}: aim {AimHeader.Bearings(aim)}");
+            Assert.Single(card.Captions(), c => c.Text == $"{id} {UnitPrinter.Bearing(aim.TrueDeg)} true");
+            Assert.Contains($"{id}: aim {AimHeader.Bearings(aim)}", card.Description, StringComparison.Ordinal);
+        }
+        Assert.Matches($"^A1 [0-9]+° to the right of the water tower, A2 [0-9]+° to the right$", card.Captions().Single(c => c.Text.Contains("of the water tower", StringComparison.Ordinal)).Text);
+        // In the box, on the card and in the legend; the one from the middle of the ring is the longest.
+        var arrow = card.Lines(Ink.Accent, FieldPainter.MoreMm).Where(l => !l.Closed).MaxBy(l => Polar.Distance(l.Points[0], l.Points[1]))!;
+        Assert.Equal(0, Polar.Distance(Centre(card), arrow.Points[0]), 6);
+        Assert.Equal(more.Aim.TrueDeg, Polar.BearingDeg(arrow.Points[0], arrow.Points[1]), 6);
+    }
+
+    [Fact]
     public void Without_a_usable_compass_there_is_one_ring()
     {
         var plan = Demo.Plan("alder-lane");

@@ -113,6 +113,25 @@ public class ChainDiagramTests
     }
 
     [Fact]
+    public void Second_antenna_leads_into_the_second_input_of_the_combiner()
+    {
+        var plan = Demo.TwoAntennas;
+        var sheet = Draw(plan);
+        Assert.Equal("", sheet.Faults());
+        Assert.All(plan.Cabling.Elements, e => Assert.Single(sheet.Captions(), c => c.Text == e.Id));
+        Assert.Single(sheet.Captions(), c => c.Text == "to C1, second input");
+        Assert.Single(sheet.Captions(), c => c.Text == "second input: A2");
+        var (_, layout) = LaidOut(plan);
+        var link = layout.Links.Single(l => l.To.Into == "C1");
+        Assert.Equal("RV", link.To.Run!.Id);
+        var antenna = layout.Places.Single(p => p.Node.Id == "A2");
+        Assert.Equal(antenna.Box.Right, link.Points[0].X, 9);
+        Assert.Single(sheet.Captions(), c => c.Text == "RV");
+        var length = UnitPrinter.Of(plan.Job).Cable(plan.Routing.Runs.Single(r => r.Id == "RV").LengthM);
+        Assert.Contains($"C1 combiner fed from A1, screwed on, second input from A2 by RV, {length}.", sheet.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_an_antenna_there_is_no_diagram()
     {
         var plan = Demo.Plan("alder-lane");

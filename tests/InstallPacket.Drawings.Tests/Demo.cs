@@ -18,9 +18,13 @@ internal static class Demo
 
     public static Plan Plan(string id) => Plans[id];
 
-    private static Plan Read(string id)
+    /// <summary>A house with an antenna for each band.</summary>
+    public static Plan TwoAntennas { get; } = Read("alder-lane", InstallPacket.Tests.TwoAntennas.Joined(""));
+
+    private static Plan Read(string id) => Read(id, DemoJobs.Load());
+
+    private static Plan Read(string id, DemoJobs jobs)
     {
-        var jobs = DemoJobs.Load();
         var parts = jobs.Parts();
         var reading = new JobReader(jobs, parts).Read(id);
         var job = reading.Job ?? throw new InvalidOperationException($"{id} cannot be read");

@@ -29,6 +29,22 @@ public class HorizonStripTests
     }
 
     [Fact]
+    public void Aim_of_a_further_antenna_stands_at_its_bearing()
+    {
+        var plan = Demo.TwoAntennas;
+        var more = Assert.Single(plan.Reception.MoreAntennas);
+        var strip = HorizonStripSheet.Draw(plan, Demo.Measure)!;
+        Assert.Single(strip.Captions(), c => c.Text == more.AntennaId + " aim");
+        Assert.Single(strip.Captions(), c => c.Text.Contains("aim of A1", StringComparison.Ordinal) && c.Text.Contains($"{more.AntennaId} {UnitPrinter.Bearing(more.Aim.TrueDeg)} true", StringComparison.Ordinal));
+        Assert.Contains($"{more.AntennaId}: aim {AimHeader.Bearings(more.Aim)}", strip.Description, StringComparison.Ordinal);
+        // The round bearings below the strip give its scale.
+        var (at60, at90) = (strip.Caption("060°").At.X, strip.Caption("090°").At.X);
+        var turned = (at90 - at60) / 30;
+        var x = strip.Lines(Ink.Accent, FieldPainter.MoreMm).MaxBy(l => Math.Abs(l.Points[0].Y - l.Points[1].Y))!.Points[0].X;
+        Assert.Equal(0, Math.IEEERemainder(60 + (x - at60) / turned - more.Aim.TrueDeg, 360), 6);
+    }
+
+    [Fact]
     public void Towers_and_skyline_stand_at_their_angles()
     {
         var plan = WithSites(Site(1, "Low", 200, 0.2), Site(2, "High", 250, 0.7));

@@ -33,7 +33,7 @@ public class LevelLadderTests
     public void The_needed_level_lies_below_the_weakest_channel_when_there_is_margin(string job, bool below)
     {
         var sheet = LevelLadderSheet.Draw(Demo.Plan(job), Demo.Measure)!;
-        var needed = sheet.Shapes.OfType<Polyline>().Single(l => l.Pen.Dash == Dash.Dotted).Points[0].Y;
+        var needed = sheet.Shapes.OfType<Polyline>().Single(l => l.Pen.Dash == Dash.Dotted && l.Pen.Ink == Ink.Warning).Points[0].Y;
         var weakest = sheet.Lines(Ink.Accent, 1.1).MaxBy(l => l.Points.Count)!.Points[^1].Y;
         Assert.Equal(below, needed > weakest);
     }
@@ -65,6 +65,100 @@ public class LevelLadderTests
         Assert.Equal("", sheet.Faults());
         Assert.DoesNotContain(sheet.Captions(), c => c.Text.StartsWith("strongest", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Noise_of_the_weakest_channel_stands_at_its_level_behind_each_step()
+    {
+        var plan = Demo.Plan("alder-lane");
+        var weakest = plan.Cabling.Ladder!.Weakest!;
+        var sheet = LevelLadderSheet.Draw(Noisy(plan, -30), Demo.Measure)!;
+        var noise = Assert.Single(sheet.Shapes.OfType<Polyline>(), l => l.Pen == LadderLines.NoisePen);
+        var (zero, twenty) = (GridAt(sheet, "0"), GridAt(sheet, "20"));
+        for (var i = 0; i < weakest.Steps.Count; i++)
+            Assert.Equal(UnitPrinter.Of(plan.Job).LevelIn(weakest.Steps[i].LevelDbm - 30), (noise.Points[2 * i].Y - zero) / (twenty - zero) * 20, 6);
+        Assert.Contains(sheet.Captions(), c => c.Text == "noise");
+        Assert.Contains(sheet.Captions(), c => c.Text == UnitPrinter.Of(plan.Job).Level(weakest.Steps[^1].LevelDbm - 30));
+        Assert.Equal("", sheet.Faults());
+    }
+
+    [Fact]
+    public void Noise_far_below_is_named_and_does_not_press_the_lines_together()
+    {
+        var plan = Demo.Plan("alder-lane");
+        var sheet = LevelLadderSheet.Draw(Noisy(plan, -150), Demo.Measure)!;
+        Assert.DoesNotContain(sheet.Shapes.OfType<Polyline>(), l => l.Pen == LadderLines.NoisePen);
+        Assert.Contains(sheet.Captions(), c => c.Text == "noise below");
+        var lines = sheet.Lines(Ink.Accent, 1.1).Concat(sheet.Lines(Ink.Line, 0.6)).SelectMany(l => l.Points).ToArray();
+        Assert.True(lines.Max(p => p.Y) - lines.Min(p => p.Y) > 0.25 * 84);
+        Assert.Equal("", sheet.Faults());
+    }
+
+    [Theory]
+    [InlineData(1.5, false)]
+    [InlineData(9, false)]
+    [InlineData(60, true)]
+    public void Ceiling_behind_an_amplifier_is_a_line_near_by_and_an_arrow_far_above(double reserveDb, bool arrow)
+    {
+        var plan = Ceiling(Demo.Plan("alder-lane"), reserveDb);
+        var strongest = plan.Cabling.Ladder!.Lines[0];
+        var step = strongest.Steps.Single(s => s.CeilingDbm is not null);
+        var sheet = LevelLadderSheet.Draw(plan, Demo.Measure)!;
+        var level = UnitPrinter.Of(plan.Job).LevelIn(step.CeilingDbm!.Value);
+        var (zero, twenty) = (GridAt(sheet, "0"), GridAt(sheet, "20"));
+        var at = zero + level / 20 * (twenty - zero);
+        Assert.Equal(!arrow, sheet.Lines(Ink.Warning, 0.8).Any(l => Math.Abs(l.Points[0].Y - at) < 1e-6));
+        Assert.Single(sheet.Captions(), c => c.Text == "amplifier's largest " + UnitPrinter.Of(plan.Job).Level(step.CeilingDbm.Value));
+        Assert.Contains(UnitPrinter.Of(plan.Job).Level(step.CeilingDbm.Value) + " behind " + step.Label, sheet.Description, StringComparison.Ordinal);
+        Assert.Equal("", sheet.Faults());
+    }
+
+    [Fact]
+    public void Each_channel_takes_the_steps_of_its_own_antenna_and_goes_level_through_those_of_the_other()
+    {
+        var plan = Demo.TwoAntennas;
+        var ladder = plan.Cabling.Ladder!;
+        Assert.NotEqual(ladder.Lines[0].Steps.Count, ladder.Lines[1].Steps.Count); // or the test shows nothing
+        var sheet = LevelLadderSheet.Draw(plan, Demo.Measure)!;
+        Assert.Equal("", sheet.Faults());
+        var columns = LadderColumns.Of(ladder);
+        Assert.All(ladder.Lines.SelectMany(l => l.Steps), s => Assert.Contains(s.Label, columns.Names));
+        for (var line = 0; line < 2; line++)
+        {
+            var padded = columns.Ladder.Lines[line].Steps;
+            Assert.Equal(columns.Names.Count, padded.Count);
+            Assert.Equal(ladder.Lines[line].Steps, padded.Where((_, i) => columns.Passes(line, i)));
+            for (var i = 1; i < padded.Count; i++)
+                if (columns.Passes(line, i)) Assert.Equal(columns.Names[i], padded[i].Label);
+                else Assert.Equal(padded[i - 1].LevelDbm, padded[i].LevelDbm);
+        }
+    }
+
+    [Fact]
+    public void Every_outlet_has_a_figure_or_shares_one_that_differs_by_half_a_decibel_at_most()
+    {
+        foreach (var plan in Demo.Ids.Select(Demo.Plan))
+        {
+            var figures = FigureSet.Of(plan, Demo.Measure);
+            Assert.Equal("level-ladder", plan.Cabling.Ladders[0].Figure);
+            foreach (var ladder in plan.Cabling.Ladders)
+            {
+                Assert.Contains(ladder.SameAs.Length > 0 ? ladder.SameAs : ladder.Outlet, figures[ladder.Figure].Description, StringComparison.Ordinal);
+                var shown = plan.Cabling.Ladders.First(l => l.Figure == ladder.Figure);
+                foreach (var (a, b) in ladder.Lines.Zip(shown.Lines))
+                    Assert.All(a.Steps.Zip(b.Steps), p => Assert.InRange(p.First.LevelDbm - p.Second.LevelDbm, -0.5, 0.5));
+            }
+        }
+        Assert.Equal(["level-ladder", "level-ladder-o2", "level-ladder-o2", "level-ladder-o2"], Demo.Plan("alder-lane").Cabling.Ladders.Select(l => l.Figure));
+    }
+
+    private static Plan Noisy(Plan plan, double overLevelDb) => With(plan, s => s with { NoiseDbm = s.LevelDbm + overLevelDb });
+
+    private static Plan Ceiling(Plan plan, double reserveDb) => With(plan, s => s with { CeilingDbm = s.GainDb > 0 ? s.LevelDbm + reserveDb : null });
+
+    private static Plan With(Plan plan, Func<LadderStep, LadderStep> change) => plan with
+    {
+        Cabling = plan.Cabling with { Ladder = plan.Cabling.Ladder! with { Lines = [.. plan.Cabling.Ladder.Lines.Select(l => l with { Steps = [.. l.Steps.Select(change)] })] } },
+    };
 
     private static double GridAt(Drawing sheet, string label) => sheet.Lines(Ink.Faint, 0.15).Where(l => l.Points[0].Y == l.Points[1].Y)
         .MinBy(l => Math.Abs(l.Points[0].Y - sheet.Caption(label).Middle().Y))!.Points[0].Y;

@@ -9,14 +9,18 @@ public class SheetTests
     public void Every_demo_job_has_the_figures_that_its_plan_gives_ground_for()
     {
         string[] always = ["aim-card", "horizon-strip", "route-sketch", "chain-diagram", "level-ladder"];
-        foreach (var (job, profiles) in new[] { ("alder-lane", new[] { 1, 2 }), ("brook-terrace", [1, 2]), ("far-meadow", [3]) })
-            Assert.Equal(always.Concat(profiles.Select(n => $"path-profile-{n}")).Order(), FigureSet.Of(Demo.Plan(job), Demo.Measure).Keys.Order());
+        foreach (var (job, profiles, ladders) in new[] { ("alder-lane", new[] { 1, 2 }, new[] { "o2" }), ("brook-terrace", [1, 2], ["o2"]), ("far-meadow", [3], []) })
+            Assert.Equal(always.Concat(profiles.Select(n => $"path-profile-{n}")).Concat(ladders.Select(o => $"level-ladder-{o}")).Order(), FigureSet.Of(Demo.Plan(job), Demo.Measure).Keys.Order());
     }
 
     [Theory]
     [MemberData(nameof(Figures))]
     public void Words_stay_on_the_sheet_and_apart(string job, string figure) =>
         Assert.Equal("", FigureSet.Of(Demo.Plan(job), Demo.Measure)[figure].Faults());
+
+    [Fact]
+    public void Words_stay_on_the_sheet_and_apart_with_two_antennas() =>
+        Assert.All(FigureSet.Of(Demo.TwoAntennas, Demo.Measure).Values, sheet => Assert.Equal("", sheet.Faults()));
 
     [Theory]
     [MemberData(nameof(Figures))]

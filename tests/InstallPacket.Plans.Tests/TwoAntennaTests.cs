@@ -5,12 +5,10 @@ namespace InstallPacket.Plans.Tests;
 /// <summary>Two antennas joined by a combiner: each station comes through the input whose band holds its channel.</summary>
 public class TwoAntennaTests
 {
-    private const string Job = "alder-lane/job.yaml";
-
     [Fact]
     public void Each_station_comes_through_the_antenna_of_its_band_and_each_antenna_has_its_own_aim()
     {
-        var plan = DemoPlans.Of("alder-lane", Joined(""));
+        var plan = DemoPlans.Of("alder-lane", TwoAntennas.Joined(""));
         var vhf = Assert.Single(plan.Reception.MoreAntennas);
         Assert.Equal("A2", vhf.AntennaId);
         Assert.Equal(["kes-9"], vhf.Stations);
@@ -24,8 +22,8 @@ public class TwoAntennaTests
     [Fact]
     public void Loss_of_the_run_to_the_second_input_counts_for_its_stations_only()
     {
-        var near = DemoPlans.Of("alder-lane", Joined(""));
-        var far = DemoPlans.Of("alder-lane", Joined(", service-loop: 30 ft"));
+        var near = DemoPlans.Of("alder-lane", TwoAntennas.Joined(""));
+        var far = DemoPlans.Of("alder-lane", TwoAntennas.Joined(", service-loop: 30 ft"));
         var vhf = near.At("O1", "kes-9").LevelDbm - far.At("O1", "kes-9").LevelDbm;
         var uhf = near.At("O1", "kes-21").LevelDbm - far.At("O1", "kes-21").LevelDbm;
         Assert.InRange(vhf, 0.7, 1.1); // 9 m of Series 6 at 189 MHz
@@ -35,26 +33,18 @@ public class TwoAntennaTests
     [Fact]
     public void Amplifier_in_front_of_the_combiner_sees_the_stations_of_its_branch_only()
     {
-        var plan = DemoPlans.Of("alder-lane", Joined(""));
+        var plan = DemoPlans.Of("alder-lane", TwoAntennas.Joined(""));
         var amplifier = Assert.Single(plan.Cabling.Amplifiers);
         Assert.Equal("kes-9", amplifier.Strongest);
-        var branch = DemoPlans.Of("alder-lane", Joined("", "    B1: { part: masthead-amplifier-16, at: mast-head, from: A1 }\n", "B1"));
+        var branch = DemoPlans.Of("alder-lane", TwoAntennas.Joined("", "    B1: { part: masthead-amplifier-16, at: mast-head, from: A1 }\n", "B1"));
         Assert.NotEqual("kes-9", branch.Cabling.Amplifiers.Single(a => a.Amplifier == "B1").Strongest);
     }
 
     [Fact]
     public void Fixed_aim_of_the_second_antenna_is_kept()
     {
-        var plan = DemoPlans.Of("alder-lane", Joined("").With(Job, "A2: { part: antenna-vhf-high-yagi,", "A2: { part: antenna-vhf-high-yagi, aim: 180 deg true,"));
+        var plan = DemoPlans.Of("alder-lane", TwoAntennas.Joined("").With(TwoAntennas.Job, "A2: { part: antenna-vhf-high-yagi,", "A2: { part: antenna-vhf-high-yagi, aim: 180 deg true,"));
         Assert.Equal(180, plan.Reception.MoreAntennas[0].Aim.TrueDeg);
         Assert.Equal("job", plan.Reception.MoreAntennas[0].Aim.ChosenBy);
     }
-
-    private static DemoJobs Joined(string loop, string before = "", string first = "A1") => DemoJobs.Load()
-        .With(Job, "    A1: { part: antenna-vhf-uhf-combined, at: mast-head }\n",
-            "    A1: { part: antenna-uhf-yagi-long, at: mast-head }\n    A2: { part: antenna-vhf-high-yagi, at: mast-low }\n" + before
-            + $"    C1: {{ part: combiner-uhf-vhf, at: mast-head, from: {first}, second: A2, second-run: RV }}\n")
-        .With(Job, "at: mast-foot, from: A1, run: R1 }", "at: mast-foot, from: C1, run: R1 }")
-        .With(Job, "    mast-foot: [41 ft, 14 ft, 25 ft]\n", "    mast-foot: [41 ft, 14 ft, 25 ft]\n    mast-low: [41 ft, 14 ft, 28 ft]\n")
-        .With(Job, "  runs:\n", $"  runs:\n    RV: {{ cable: coax-6, path: [mast-low, mast-head], way: outside{loop} }}\n");
 }

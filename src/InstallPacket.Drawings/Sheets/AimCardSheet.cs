@@ -26,7 +26,7 @@ public static class AimCardSheet
         var trial = new RingGeometry(new(WidthMm / 2, 0), compass);
         var spread = RingPin.Spread(pins, PinMm / trial.Pins * 180 / Math.PI);
         var height = Math.Max(2 * trial.Lane, RingLabels.Needed(RingLabels.Of(pins, spread, trial, measure)));
-        var top = AimHeader.HeightMm + GapMm;
+        var top = AimHeader.HeightMm(plan) + GapMm;
         var ring = trial with { Centre = new(WidthMm / 2, top + height / 2) };
         var labels = RingLabels.Of(pins, spread, ring, measure);
         var tops = RingLabels.Tops(labels, top, top + height + 2);

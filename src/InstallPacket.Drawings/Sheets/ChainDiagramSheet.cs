@@ -42,7 +42,7 @@ public static class ChainDiagramSheet
     private static IEnumerable<LegendEntry> Legend(SheetCanvas canvas, Plan plan)
     {
         void Line(Pen pen, PaperPoint at) => canvas.Line(pen, at, new(at.X + FlowLegend.SampleMm, at.Y));
-        yield return new(plan.Cabling.Elements.Any(e => e.From.Length > 0 && e.Run.Length == 0) ? "cable; without a name: screwed on" : "cable", at => Line(ChainPainter.Signal, at));
+        yield return new(plan.Cabling.Elements.Any(e => (e.From.Length > 0 && e.Run.Length == 0) || (e.Second.Length > 0 && e.SecondRun.Length == 0)) ? "cable; without a name: screwed on" : "cable", at => Line(ChainPainter.Signal, at));
         foreach (var feed in plan.Cabling.Feeds) yield return new(ChainWords.Supply(feed), at => Line(ChainPainter.Supply, at));
     }
 }

@@ -43,7 +43,8 @@ public static class HorizonStripSheet
 
     private static void Heading(SheetCanvas canvas, Plan plan, StripScale scale)
     {
-        canvas.Text(new(new(2, 6), $"All round from the antenna, the aim {UnitPrinter.Bearing(plan.Reception.Aim.TrueDeg)} true in the middle", 3.8, Strong: true));
+        var room = WidthMm - 8 - canvas.Measure.WidthMm(StripWords.Times(scale), 3.2);
+        canvas.Text(new(new(2, 6), TextWrap.Lines(StripWords.Heading(plan), 3.8, true, room, 1, canvas.Measure)[0], 3.8, Strong: true));
         canvas.Text(new(new(WidthMm - 2, 6), StripWords.Times(scale), 3.2, Anchor: Anchor.End));
     }
 }

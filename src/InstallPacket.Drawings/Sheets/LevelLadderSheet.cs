@@ -2,7 +2,7 @@ using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings;
 
-/// <summary>The chain from left to right and the level behind each step, for the strongest and the weakest channel of the worst outlet.</summary>
+/// <summary>The chain from left to right and the level behind each step, for the strongest and the weakest channel of an outlet.</summary>
 public static class LevelLadderSheet
 {
     private const double LeastWidthMm = 170;
@@ -14,22 +14,30 @@ public static class LevelLadderSheet
     private const double LegendMm = 6;
     private const double ChartMm = 84;
 
-    /// <summary>Draws it; null when no level could be reckoned.</summary>
+    /// <summary>Draws that of the outlet with the smallest margin; null when no level could be reckoned.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(Plan plan, ITextMeasure measure) => plan.Cabling.Ladder is { } ladder ? Draw(plan, ladder, "Level ladder", measure) : null;
+
+    /// <summary>Draws those of the other outlets, but for outlets that a figure drawn before serves.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="measure">Widths of words.</param>
+    public static IEnumerable<Drawing?> DrawOthers(Plan plan, ITextMeasure measure) =>
+        plan.Cabling.Ladders.Skip(1).Where(l => l.SameAs.Length == 0).Select(l => Draw(plan, l, "Level ladder to " + l.Outlet, measure));
+
+    private static Drawing? Draw(Plan plan, LadderPlan ladder, string title, ITextMeasure measure)
     {
-        if (plan.Cabling.Ladder is not { Lines.Count: > 0 } ladder || ladder.Lines.Any(l => l.Steps.Count == 0)) return null;
+        if (ladder.Lines.Count == 0 || ladder.Lines.Any(l => l.Steps.Count == 0)) return null;
         var canvas = new SheetCanvas(measure);
         var print = UnitPrinter.Of(plan.Job);
         var top = 4 + (1 + ladder.Lines.Count) * LegendMm + 6;
-        var steps = ladder.Lines[0].Steps;
-        var width = Math.Max(LeastWidthMm, LeftMm + steps.Count * LeastColumnMm + AsideMm);
-        var scale = LadderScale.Of(new(LeftMm, top, width - AsideMm, top + ChartMm), LadderScale.Levels(ladder, print), steps.Count);
+        var columns = LadderColumns.Of(ladder);
+        var width = Math.Max(LeastWidthMm, LeftMm + columns.Names.Count * LeastColumnMm + AsideMm);
+        var scale = LadderScale.Of(new(LeftMm, top, width - AsideMm, top + ChartMm), columns.Ladder, print);
         Legend(canvas, plan, ladder, width);
-        new LadderGrid(canvas, scale, print).Draw([.. steps.Select(s => s.Label)]);
-        new LadderLines(canvas, scale, print).Draw(ladder);
-        return new Drawing("level-ladder", "Level ladder", LadderWords.Of(plan, ladder), width, top + ChartMm + LadderGrid.NamesMm, canvas.Shapes);
+        new LadderGrid(canvas, scale, print).Draw(columns.Names);
+        new LadderLines(canvas, scale, print).Draw(columns);
+        return new Drawing(ladder.Figure, title, LadderWords.Of(plan, ladder), width, top + ChartMm + LadderGrid.NamesMm, canvas.Shapes);
     }
 
     private static void Legend(SheetCanvas canvas, Plan plan, LadderPlan ladder, double width)

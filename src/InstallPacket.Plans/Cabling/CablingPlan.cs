@@ -127,7 +127,18 @@ public sealed record TestLevel(string Station, double LevelDbm);
 /// <param name="Outlet">The outlet.</param>
 /// <param name="LargestDbm">Highest level that the receiver takes; null when unknown.</param>
 /// <param name="Lines">One line a channel.</param>
-public sealed record LadderPlan(string Outlet, double? LargestDbm, IReadOnlyList<LadderLine> Lines);
+public sealed record LadderPlan(string Outlet, double? LargestDbm, IReadOnlyList<LadderLine> Lines)
+{
+    /// <summary>Name of the figure that shows it.</summary>
+    public string Figure { get; init; } = "";
+
+    /// <summary>The outlet whose figure shows it, when levels and steps differ too little for one of its own; else empty.</summary>
+    public string SameAs { get; init; } = "";
+
+    /// <summary>The line of the channel with the smallest margin; null when there is none.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public LadderLine? Weakest => Lines.FirstOrDefault(l => l.Role == "weakest");
+}
 
 /// <summary>One channel on its way.</summary>
 /// <param name="Station">The station.</param>

@@ -10,7 +10,7 @@ internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView 
 {
     /// <summary>One ladder an outlet, the one with the smallest margin first.</summary>
     public IReadOnlyList<LadderPlan> Plan(IReadOnlyList<OutletPlan> outlets) =>
-        [.. outlets.Where(o => o.Channels.Count > 0).OrderBy(o => o.Channels.Min(c => c.MarginDb)).ThenBy(o => o.Id, StringComparer.Ordinal).Select(Ladder)];
+        LadderLikeness.Grouped([.. outlets.Where(o => o.Channels.Count > 0).OrderBy(o => o.Channels.Min(c => c.MarginDb)).ThenBy(o => o.Id, StringComparer.Ordinal).Select(Ladder)]);
 
     private LadderPlan Ladder(OutletPlan outlet)
     {

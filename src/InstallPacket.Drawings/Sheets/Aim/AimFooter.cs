@@ -46,7 +46,9 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
     private List<Row> Rows()
     {
         var rows = new List<Row>();
-        rows.Add(new("aim", Aim));
+        var more = plan.Reception.MoreAntennas;
+        rows.Add(new(more.Count == 0 ? "aim" : "aim of " + plan.Reception.AntennaId, Aim));
+        if (more.Count > 0) rows.Add(new("aim of " + string.Join(", ", more.Select(m => m.AntennaId)), MoreAims));
         if (plan.Reception.Aim.Arc is { } arc) rows.Add(new(arc.WidthDeg < 360 ? "nothing is lost within this arc" : "nothing is lost at any heading", Arc));
         if (ring.Compass) rows.Add(new("outer ring true, inner compass", Rings));
         if (plan.Siting.Sites.Any(s => s.AnyWanted)) rows.Add(new("site with a wanted station", at => Site(at, PinKind.WantedSite)));
@@ -62,6 +64,12 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
     {
         canvas.Arrow(at, new(at.X + 5, at.Y), 1.2, 3.2, Ink.Accent);
         PinPainter.Mark(canvas, PinKind.Aim, new(at.X + 8, at.Y), "", 90);
+    }
+
+    private void MoreAims(PaperPoint at)
+    {
+        canvas.Arrow(at, new(at.X + 5, at.Y), FieldPainter.MoreMm, 3.2, Ink.Accent);
+        PinPainter.Mark(canvas, PinKind.SecondAim, new(at.X + 8, at.Y), "", 90);
     }
 
     private void Arc(PaperPoint at)

@@ -12,8 +12,9 @@ internal static class AimWords
         var (siting, aim) = (plan.Siting, plan.Reception.Aim);
         var words = new List<string>
         {
-            $"Plan of the roof with true north up and the antenna in the middle of a ring of degrees. {AimHeader.Reading(aim)}; half-power lobe {UnitPrinter.Angle(aim.BeamwidthDeg)} wide.",
+            $"Plan of the roof with true north up and the antenna in the middle of a ring of degrees. {AimHeader.Readings(plan)[0]}; half-power lobe {UnitPrinter.Angle(aim.BeamwidthDeg)} wide.",
         };
+        words.AddRange(More(plan));
         if (aim.Arc is { } arc) words.Add(Arc(arc));
         if (aim.Second is { } second)
             words.Add($"A second antenna at {UnitPrinter.Bearing(second.TrueDeg)} true{(second.MagneticDeg is { } m ? $", {UnitPrinter.Bearing(m)} on the compass" : "")} would add {string.Join(", ", second.Stations)}.");
@@ -30,6 +31,10 @@ internal static class AimWords
                 $"{o.Name} ({o.Kind}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, {print.Length(o.DistanceM)} away, {print.Length(o.HeightM)} high")) + ".");
         return string.Join(" ", words);
     }
+
+    /// <summary>The aims of further antennas, a sentence each.</summary>
+    public static IEnumerable<string> More(Plan plan) => plan.Reception.MoreAntennas.Select(m =>
+        $"{m.AntennaId}: aim {AimHeader.Bearings(m.Aim)}; half-power lobe {UnitPrinter.Angle(m.Aim.BeamwidthDeg)} wide.");
 
     /// <summary>The headings at which nothing is lost.</summary>
     public static string Arc(AimArc arc) => arc.WidthDeg >= 360 ? "Nothing that this aim receives is lost at any heading."

@@ -5,6 +5,9 @@ namespace InstallPacket.Drawings;
 /// <summary>Draws what lies within the ring: lobe, house, sight lines, obstructions, aim.</summary>
 internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan plan)
 {
+    /// <summary>Weight of the arrow of a further antenna.</summary>
+    public const double MoreMm = 0.7;
+
     // A hut of a hand's breadth is a slip of the author; it must not blow up the scale bar.
     private const double LargestScale = 20;
 
@@ -28,6 +31,7 @@ internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan p
         foreach (var o in plan.Siting.Obstructions)
             canvas.Line(new(Ink.Warning, 2.4), Polar.Arc(ring.Centre, ring.Obstruction, o.BearingTrueDeg - o.WidthDeg / 2, o.WidthDeg));
         if (plan.Reception.Aim.Second is { } second) canvas.Line(new(Ink.Accent, 0.7, Dash.Dashed), ring.Centre, ring.At(second.TrueDeg, 0.72 * ring.Field));
+        foreach (var more in plan.Reception.MoreAntennas) canvas.Arrow(ring.Centre, ring.At(more.Aim.TrueDeg, 0.72 * ring.Field), MoreMm, 4.5, Ink.Accent);
         canvas.Arrow(ring.Centre, ring.At(plan.Reception.Aim.TrueDeg, 0.72 * ring.Field), 1.3, 5.5, Ink.Accent);
         canvas.Ring(ring.Centre, 1.6, new(Ink.Line, 0.5), Fill.Paper);
         canvas.Ring(ring.Centre, 0.6, new(Ink.Line, 0.2), Fill.Solid);

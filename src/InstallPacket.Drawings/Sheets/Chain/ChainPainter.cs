@@ -48,7 +48,7 @@ internal sealed class ChainPainter(SheetCanvas canvas, Plan plan, ChainSetting s
     private void Part(ChainPlace place)
     {
         var (box, node) = (place.Box, place.Node);
-        canvas.Box(box, node.Element is null ? new(Ink.Faint, 0.3, Dash.Dashed) : new(Ink.Line, node.Fed.Count > 1 ? 0.7 : 0.45), node.Fed.Count > 1 ? Fill.Tint : Fill.Paper);
+        canvas.Box(box, node.Element is null ? new(node.Into.Length > 0 ? Ink.Line : Ink.Faint, 0.3, Dash.Dashed) : new(Ink.Line, node.Fed.Count > 1 ? 0.7 : 0.45), node.Fed.Count > 1 ? Fill.Tint : Fill.Paper);
         if (node.Element is { From: "" }) AntennaMark.Draw(canvas, new((box.Left + box.Right) / 2, box.Top), 0.8);
         var x = box.Left + ChainSize.PadMm;
         var y = place.LineY - 0.6;

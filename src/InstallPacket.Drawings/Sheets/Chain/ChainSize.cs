@@ -53,13 +53,14 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
     // Outlets are many and stand below each other: they are told in few lines.
     private static (string First, IReadOnlyList<string> Lines) Words(ChainNode node, ChainSetting setting, ITextMeasure measure)
     {
-        if (node.Element is not { } e) return ("terminator", []);
+        if (node.Element is not { } e) return (node.Into.Length > 0 ? $"to {node.Into}, second input" : "terminator", []);
         var kind = e.Kind.Replace('-', ' ');
         if (e.Kind == "outlet" && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0 ? $"{kind}, {e.Serves}" : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
         var serves = e.Serves.Length == 0 ? [] : TextWrap.Lines(e.Serves, SizeMm, false, ServesMm, 2, measure);
         if (e.Kind == "outlet") return (kind, serves);
         var set = e.SettingDb is { } db ? ["set " + UnitPrinter.Ratio(db)] : Array.Empty<string>();
-        return ("", [.. TextWrap.Lines(kind, SizeMm, false, KindMm, 2, measure), .. set, .. serves]);
+        var second = e.Second.Length > 0 ? ["second input: " + e.Second] : Array.Empty<string>();
+        return ("", [.. TextWrap.Lines(kind, SizeMm, false, KindMm, 2, measure), .. second, .. set, .. serves]);
     }
 
     /// <summary>The number of an output as printed.</summary>

@@ -6,7 +6,7 @@ namespace InstallPacket.Drawings;
 /// <summary>The chain diagram in words.</summary>
 internal static class ChainWords
 {
-    public static string Heading(Plan plan) => $"From the antenna to {UnitText.Number(plan.Cabling.Outlets.Count, 0)} {(plan.Cabling.Outlets.Count == 1 ? "outlet" : "outlets")}";
+    public static string Heading(Plan plan) => $"From the {(plan.Cabling.Elements.Count(e => e.From.Length == 0) > 1 ? "antennas" : "antenna")} to {UnitText.Number(plan.Cabling.Outlets.Count, 0)} {(plan.Cabling.Outlets.Count == 1 ? "outlet" : "outlets")}";
 
     public static string Supply(FeedPlan feed) => $"carries the supply of {feed.Amplifier} too, {UnitText.Write(feed.SupplyV, 1, "V")} from {feed.Inserter}";
 
@@ -25,6 +25,8 @@ internal static class ChainWords
         if (e.Serves.Length > 0) text += $" ({e.Serves})";
         if (e.From.Length > 0) text += $" fed from {e.From}{(e.FromPort > 0 ? " output " + ChainSize.Port(e.FromPort) : "")}";
         text += plan.Routing.Runs.FirstOrDefault(r => r.Id == e.Run) is { } run ? $" by {run.Id}, {print.Cable(run.LengthM)}" : e.From.Length > 0 ? ", screwed on" : "";
+        if (e.Second.Length > 0)
+            text += $", second input from {e.Second}" + (plan.Routing.Runs.FirstOrDefault(r => r.Id == e.SecondRun) is { } second ? $" by {second.Id}, {print.Cable(second.LengthM)}" : ", screwed on");
         if (e.SettingDb is { } db) text += $", set {UnitPrinter.Ratio(db)}";
         if (e.OpenPorts.Count > 0) text += $", terminator on output {string.Join(", ", e.OpenPorts.Select(ChainSize.Port))}";
         return text + ".";

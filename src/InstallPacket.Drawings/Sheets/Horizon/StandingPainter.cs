@@ -10,11 +10,14 @@ internal sealed class StandingPainter(SheetCanvas canvas, Plan plan, StripScale 
 
     private const double LeastMm = 0.8;
 
+    /// <summary>The aim of a further antenna.</summary>
+    public static Pen MoreAim { get; } = new(Ink.Accent, FieldPainter.MoreMm);
+
     public void Draw()
     {
         // Near ones hide what stands farther away.
         foreach (var o in plan.Siting.Obstructions.OrderByDescending(o => o.DistanceM)) Obstruction(o);
-        ArcEnds();
+        Headings();
         foreach (var site in plan.Siting.Sites.Reverse())
             Tower(canvas, new(scale.X(site.BearingTrueDeg), scale.Y(site.ElevationDeg ?? 0)), TowerMm, InSight(plan, site), site.AnyWanted);
         if (plan.Siting.Landmark is { } mark) PinPainter.Mark(canvas, PinKind.Landmark, new(scale.X(mark.BearingTrueDeg) + 1.2, scale.Y(0) - 2.2), "", 0);
@@ -55,8 +58,10 @@ internal sealed class StandingPainter(SheetCanvas canvas, Plan plan, StripScale 
         canvas.Line(new(Ink.Warning, 0.6), [.. Enumerable.Range(0, 2 * count + 1).Select(i => new PaperPoint(box.Left + i * step / 2, box.Top + (i % 2 == 0 ? 0 : 1.4)))]);
     }
 
-    private void ArcEnds()
+    private void Headings()
     {
+        foreach (var more in plan.Reception.MoreAntennas)
+            canvas.Line(MoreAim, new(scale.X(more.Aim.TrueDeg), scale.Field.Top), new(scale.X(more.Aim.TrueDeg), scale.Field.Bottom));
         if (plan.Reception.Aim.Arc is not { WidthDeg: < 360 } arc) return;
         foreach (var end in new[] { arc.FromDeg, arc.ToDeg })
             canvas.Line(new(Ink.Accent, 0.35, Dash.Dashed), new(scale.X(end), scale.Field.Top), new(scale.X(end), scale.Field.Bottom));

@@ -12,6 +12,8 @@ internal static class StripFlags
         flags.AddRange(plan.Siting.Sites.OrderByDescending(s => s.AnyWanted).Select(s => Site(s, scale)));
         if (plan.Reception.Aim.Second is { } second)
             flags.Insert(0, new(new(scale.X(second.TrueDeg), scale.Field.Bottom), "second aim", [UnitPrinter.Bearing(second.TrueDeg) + " true"], Strong: true, Ink.Accent));
+        flags.InsertRange(0, plan.Reception.MoreAntennas.Select(m => new Flag(
+            new(scale.X(m.Aim.TrueDeg), scale.Field.Bottom), m.AntennaId + " aim", [UnitPrinter.Bearing(m.Aim.TrueDeg) + " true"], Strong: true, Ink.Accent)));
         if (plan.Siting.Landmark is { } mark)
             flags.Insert(0, new(new(scale.X(mark.BearingTrueDeg), scale.Y(0) - 4.4), mark.What, [UnitPrinter.Bearing(mark.BearingTrueDeg) + " true"]));
         flags.AddRange(plan.Siting.Obstructions.OrderByDescending(o => o.AngleDeg).ThenBy(o => o.Name, StringComparer.Ordinal).Select(o => Obstruction(o, scale)));

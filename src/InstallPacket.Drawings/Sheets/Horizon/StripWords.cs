@@ -10,6 +10,15 @@ internal static class StripWords
 
     public static string Times(StripScale scale) => scale.Times == 1 ? "heights and widths at one scale" : $"heights drawn {Number(scale.Times)} times";
 
+    /// <summary>What the strip shows, with the aim of each antenna.</summary>
+    public static string Heading(Plan plan)
+    {
+        var aim = UnitPrinter.Bearing(plan.Reception.Aim.TrueDeg) + " true in the middle";
+        return plan.Reception.MoreAntennas is { Count: > 0 } more
+            ? $"All round, the aim of {plan.Reception.AntennaId} {aim}, {string.Join(", ", more.Select(m => $"{m.AntennaId} {UnitPrinter.Bearing(m.Aim.TrueDeg)} true"))}"
+            : $"All round from the antenna, the aim {aim}";
+    }
+
     /// <summary>An angle as people say it.</summary>
     public static string Angle(double deg) => UnitPrinter.Angle(Math.Abs(deg)) + (Math.Round(deg, 1) < 0 ? " down" : " up");
 
@@ -20,6 +29,7 @@ internal static class StripWords
         {
             $"All that stands around the antenna, unrolled over 360 degrees with the aim {UnitPrinter.Bearing(aim.TrueDeg)} true in the middle; {Times(scale)}.",
         };
+        words.AddRange(AimWords.More(plan));
         if (aim.Arc is { } arc) words.Add(AimWords.Arc(arc));
         words.Add(Skyline(siting));
         if (siting.Sites.Count > 0) words.Add("Sites: " + string.Join("; ", siting.Sites.Select(s => Site(plan, s))) + ".");

@@ -17,27 +17,58 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     /// <summary>How a channel is drawn: the weakest is what the plan is about.</summary>
     public static Pen Pen(string role) => role == "weakest" ? new(Ink.Accent, 1.1, Dash.Dashed) : new(Ink.Line, 0.6);
 
-    public void Draw(LadderPlan ladder)
+    /// <summary>How the noise is drawn.</summary>
+    public static Pen NoisePen { get; } = new(Ink.Line, 0.3, Dash.Dotted);
+
+    public void Draw(LadderColumns columns)
     {
+        var ladder = columns.Ladder;
         if (ladder.LargestDbm is { } largest) Largest(scale.Y(print.LevelIn(largest)), print.Level(largest));
-        var (top, bottom) = (ladder.Lines[0], ladder.Lines[^1]);
-        for (var i = 1; i < scale.Columns; i++) Gains(i, top, bottom);
-        foreach (var line in ladder.Lines)
+        var ceilings = new LadderCeilings(canvas, scale, print);
+        _labels.AddRange(ceilings.Marks(ladder.Lines[0]));
+        for (var i = 1; i < scale.Columns; i++) Gains(i, [.. ladder.Lines.Where((_, line) => columns.Passes(line, i))]);
+        if (ladder.Weakest is { } weakest) Noise(weakest);
+        var ways = ladder.Lines.Select(Way).ToArray();
+        ceilings.Draw(ladder.Lines[0], _labels, ways);
+        for (var i = 0; i < ways.Length; i++)
         {
-            canvas.Line(Pen(line.Role), [.. line.Steps.SelectMany((s, i) => new PaperPoint[] { new(scale.X(i), Y(s)), new(scale.X(i + 1), Y(s)) })]);
-            End(line);
+            canvas.Line(Pen(ladder.Lines[i].Role), ways[i]);
+            End(ladder.Lines[i]);
         }
-        if (ladder.Lines.FirstOrDefault(l => l.Role == "weakest") is { } weakest) Margin(weakest);
+        if (ladder.Weakest is { } line) Margin(line);
         Asides();
+    }
+
+    private PaperPoint[] Way(LadderLine line) => [.. line.Steps.SelectMany((s, i) => new PaperPoint[] { new(scale.X(i), Y(s)), new(scale.X(i + 1), Y(s)) })];
+
+    // Where the noise lies under the chart its line is left out, so that nothing is drawn at a level that is not its own.
+    private void Noise(LadderLine weakest)
+    {
+        var levels = weakest.Steps.Select(s => scale.Y(print.LevelIn(s.NoiseDbm))).ToArray();
+        for (var from = 0; from < levels.Length; from++)
+        {
+            if (levels[from] > scale.Field.Bottom) continue;
+            var to = from;
+            while (to + 1 < levels.Length && levels[to + 1] <= scale.Field.Bottom) to++;
+            var way = Enumerable.Range(from, to - from + 1).SelectMany(i => new PaperPoint[] { new(scale.X(i), levels[i]), new(scale.X(i + 1), levels[i]) }).ToList();
+            if (from > 0) way.Insert(0, way[0] with { Y = scale.Field.Bottom });
+            if (to + 1 < levels.Length) way.Add(way[^1] with { Y = scale.Field.Bottom });
+            canvas.Line(NoisePen, [.. way]);
+            from = to;
+        }
+        var level = print.Level(weakest.Steps[^1].NoiseDbm);
+        var y = Math.Min(levels[^1], scale.Field.Bottom);
+        Aside(y - 1, levels[^1] > scale.Field.Bottom ? "noise below" : "noise");
+        Aside(y + 2, level);
     }
 
     private double Y(LadderStep step) => scale.Y(print.LevelIn(step.LevelDbm));
 
-    private void Gains(int i, LadderLine top, LadderLine bottom)
+    private void Gains(int i, LadderLine[] lines)
     {
-        var same = ReferenceEquals(top, bottom) || Math.Abs(top.Steps[i].GainDb - bottom.Steps[i].GainDb) <= SameDb;
-        Gain(i, top);
-        if (!same) Gain(i, bottom);
+        var same = lines.Length < 2 || Math.Abs(lines[0].Steps[i].GainDb - lines[^1].Steps[i].GainDb) <= SameDb;
+        Gain(i, lines[0]);
+        if (!same) Gain(i, lines[^1]);
     }
 
     // Above the step for the upper line, below it for the lower one, so that the lines stay free.
@@ -92,7 +123,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     {
         var (left, right) = (scale.X(scale.Columns - 1), scale.Field.Right);
         canvas.Line(new(Ink.Warning, 0.8), new(left, y), new(right + 7, y));
-        for (var x = left; x <= right + 5; x += 1.8) canvas.Line(new(Ink.Warning, 0.3), new(x, y), new(x + 1.5, y - 2.2));
+        LadderCeilings.Strokes(canvas, left, right + 5, y);
         Aside(y - 1, "receiver's largest", ink: Ink.Warning);
         Aside(y + 2, level, ink: Ink.Warning);
     }

@@ -14,12 +14,21 @@ internal sealed record LadderScale(PaperBox Field, int Low, int High, int Column
     // Room for the figures above and below the outermost lines.
     private const double RoomDb = 4;
 
-    public static LadderScale Of(PaperBox field, IEnumerable<double> levels, int columns)
+    // A ceiling farther above everything else would press the lines together and warns of nothing.
+    private const double FarDb = 15;
+
+    // Below the needed level by this the noise of a sound channel is reached; deeper noise is only named.
+    private const double CutDb = 15;
+
+    public static LadderScale Of(PaperBox field, LadderPlan ladder, UnitPrinter print)
     {
-        var all = levels.ToArray();
-        var low = (int)Math.Floor((all.Min() - RoomDb) / GridDb) * GridDb;
-        var high = (int)Math.Ceiling((all.Max() + RoomDb) / GridDb) * GridDb;
-        return new(field, low, Math.Max(high, low + 2 * GridDb), columns);
+        var levels = Levels(ladder, print).ToArray();
+        var (bottom, top) = (levels.Min(), levels.Max());
+        var high = Ceilings(ladder, print).Where(c => c <= top + FarDb).Append(top).Max();
+        var low = Math.Min(bottom, Floor(ladder, print, bottom, high));
+        var lowest = (int)Math.Floor((low - RoomDb) / GridDb) * GridDb;
+        var highest = (int)Math.Ceiling((high + RoomDb) / GridDb) * GridDb;
+        return new(field, lowest, Math.Max(highest, lowest + 2 * GridDb), ladder.Lines[0].Steps.Count);
     }
 
     public double ColumnMm => Field.Width / Columns;
@@ -29,11 +38,22 @@ internal sealed record LadderScale(PaperBox Field, int Low, int High, int Column
     /// <summary>Left edge of a column.</summary>
     public double X(int column) => Field.Left + column * ColumnMm;
 
-    /// <summary>Every level of a plan's ladder that must be on the sheet.</summary>
-    public static IEnumerable<double> Levels(LadderPlan ladder, UnitPrinter print)
+    // Down to the noise, unless its stretch would take more than half of the height.
+    private static double Floor(LadderPlan ladder, UnitPrinter print, double bottom, double high)
+    {
+        if (ladder.Weakest is not { Steps.Count: > 0 } weakest) return bottom;
+        var noise = weakest.Steps.Min(s => print.LevelIn(s.NoiseDbm));
+        return bottom - noise <= high - bottom ? noise : print.LevelIn(weakest.Steps[^1].LevelDbm - weakest.MarginDb) - CutDb;
+    }
+
+    // Every level that must be on the sheet.
+    private static IEnumerable<double> Levels(LadderPlan ladder, UnitPrinter print)
     {
         foreach (var step in ladder.Lines.SelectMany(l => l.Steps)) yield return print.LevelIn(step.LevelDbm);
-        foreach (var line in ladder.Lines.Where(l => l.Role == "weakest" && l.Steps.Count > 0)) yield return print.LevelIn(line.Steps[^1].LevelDbm - line.MarginDb);
+        if (ladder.Weakest is { Steps.Count: > 0 } weakest) yield return print.LevelIn(weakest.Steps[^1].LevelDbm - weakest.MarginDb);
         if (ladder.LargestDbm is { } largest) yield return print.LevelIn(largest);
     }
+
+    private static IEnumerable<double> Ceilings(LadderPlan ladder, UnitPrinter print) =>
+        ladder.Lines[0].Steps.Select(s => s.CeilingDbm).OfType<double>().Select(print.LevelIn);
 }
