@@ -104,6 +104,17 @@ public class GroundTests
     }
 
     [Fact]
+    public void Of_many_sites_the_wanted_and_the_nearest_others_are_looked_at()
+    {
+        var knolls = string.Concat(Enumerable.Range(1, 8).Select(i =>
+            FormattableString.Invariant($"kno-{i},Knoll {i},Knoll {i},ATSC 1.0,us-6,{20 + 2 * i - 1},{60 + i}.1,{43.58 - 0.01 * i:0.0000},{-99.16 - 0.01 * i:0.0000},0.01,50,560,horizontal,\n")));
+        var siting = DemoPlans.Of("alder-lane", DemoJobs.Load().With("_shared/stations/tamarack.csv", "kes-9,", knolls + "kes-9,")).Siting;
+        Assert.Equal(["Knoll 1", "Knoll 2", "Knoll 3", "Knoll 4", "Kestrel Ridge", "Bluestem Hill"], siting.Paths.Select(p => p.Site));
+        Assert.Equal(["Knoll 5", "Knoll 6", "Knoll 7", "Knoll 8", "Pine Butte"], siting.PathsLeftOut);
+        Assert.Empty(DemoPlans.Of("alder-lane").Siting.PathsLeftOut);
+    }
+
+    [Fact]
     public void Profile_names_the_obstructions_of_its_direction()
     {
         var plan = DemoPlans.Of("alder-lane");

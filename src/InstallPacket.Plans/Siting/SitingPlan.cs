@@ -20,8 +20,11 @@ public sealed record SitingPlan(
     /// <summary>The skyline every two degrees; empty when nothing is known of it.</summary>
     public IReadOnlyList<SkylinePoint> Skyline { get; init; } = [];
 
-    /// <summary>The ground toward each site of which it is known, nearest first.</summary>
+    /// <summary>The ground toward sites of which it is known, nearest first; of many sites those with a wanted station and the nearest others.</summary>
     public IReadOnlyList<PathPlan> Paths { get; init; } = [];
+
+    /// <summary>Names of the sites toward which nobody looked at the ground because there are so many.</summary>
+    public IReadOnlyList<string> PathsLeftOut { get; init; } = [];
 }
 
 /// <summary>What a compass shows.</summary>

@@ -8,6 +8,8 @@ namespace InstallPacket.Plans;
 /// <summary>Finds the transmitters: distance, true bearing, compass reading, elevation angle.</summary>
 internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, FindingList findings)
 {
+    private const int MostPaths = 6;
+
     private readonly SitingSection _siting = job.Siting;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
@@ -20,7 +22,7 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
             if (within.FirstOrDefault(p => p.Station.Id == want.Value) is { Station: not null } far) ReportFar(want, far.Station, far.Line);
         var sites = Sites(near, compass);
         var obstructions = Obstructions(compass);
-        var paths = Paths(sites, obstructions);
+        var (paths, leftOut) = Paths(sites, obstructions);
         var groundPlan = new GroundPlanner(job, ground, findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
         return new SitingPlan(
             _siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value, _siting.Ground.Value.Metres, _siting.AntennaHeight.Value.Metres, compass,
@@ -29,6 +31,7 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
             obstructions)
         {
             Paths = paths,
+            PathsLeftOut = leftOut,
             Ground = groundPlan,
             Skyline = new SkylinePlanner(job, compass, ground.Terrain).Plan(),
         };
@@ -38,14 +41,21 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
             EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres, o.Distance.Metres)) { DepthM = o.Depth?.Metres, InLeaf = o.InLeaf })];
 
-    // A site is drawn for its wanted station with the highest channel: there the Fresnel zone is narrowest and the loss behind an edge largest.
-    private PathPlan[] Paths(SitePlan[] sites, ObstructionPlan[] obstructions)
+    // A page each: more than these nobody reads. Wanted stations come first; among equals the nearer.
+    private (PathPlan[] Paths, string[] LeftOut) Paths(SitePlan[] sites, ObstructionPlan[] obstructions)
     {
         var planner = new PathPlanner(job, ground, obstructions, log);
-        return [.. sites.Select(site => job.Reception.Stations.Where(s => site.Stations.Contains(s.Id))
-            .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s => s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
-            .Select(s => planner.Plan(site, s)).FirstOrDefault()).OfType<PathPlan>()];
+        var order = new Queue<SitePlan>(sites.OrderByDescending(s => s.AnyWanted).ThenBy(s => s.Number));
+        var paths = new List<PathPlan>();
+        while (paths.Count < MostPaths && order.TryDequeue(out var site))
+            if (Path(planner, site) is { } path) paths.Add(path);
+        return ([.. paths.OrderBy(p => p.Number)], [.. order.Select(s => s.Name)]);
     }
+
+    // A site is drawn for its wanted station with the highest channel: there the Fresnel zone is narrowest and the loss behind an edge largest.
+    private PathPlan? Path(PathPlanner planner, SitePlan site) => job.Reception.Stations.Where(s => site.Stations.Contains(s.Id))
+        .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s => s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
+        .Select(s => planner.Plan(site, s)).FirstOrDefault();
 
     private void ReportFar(Sourced<string> want, Station station, GeodesicLine line) =>
         findings.Add(Severity.Stop, "wanted-station-far", want.At, $"the wanted station `{want.Value}` is {_print.Distance(line.DistanceM / 1000)} away",

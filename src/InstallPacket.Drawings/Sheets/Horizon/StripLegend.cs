@@ -19,7 +19,7 @@ internal sealed class StripLegend(SheetCanvas canvas, Plan plan, StripScale scal
                 yield return new(kind == "other" ? "something else near by" : kind, at => StandingPainter.Box(canvas, kind, new(at.X + 1, at.Y - 1.8, at.X + SampleMm - 1, at.Y + 1.8), false));
         if (plan.Siting.Obstructions.Any(o => o.AngleDeg > scale.CutDeg))
             yield return new("goes on above", at => StandingPainter.Box(canvas, "building", new(at.X + 1, at.Y - 1.8, at.X + SampleMm - 1, at.Y + 1.8), true));
-        foreach (var (state, words) in new[] { ((bool?)true, "site in sight"), (false, "site behind ground"), (null, "site, ground toward it unknown") })
+        foreach (var (state, words) in new[] { ((bool?)true, "site in sight"), (false, "site behind ground"), (null, plan.Siting.PathsLeftOut.Count > 0 ? "site, ground toward it not looked at" : "site, ground toward it unknown") })
             if (plan.Siting.Sites.FirstOrDefault(s => StandingPainter.InSight(plan, s) == state) is { } site)
                 yield return new(words, at => StandingPainter.Tower(canvas, new(at.X + SampleMm / 2, at.Y - 2.3), 4.6, state, true));
         if (plan.Siting.Landmark is not null) yield return new("landmark", at => PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + SampleMm / 2, at.Y), "", 0));
