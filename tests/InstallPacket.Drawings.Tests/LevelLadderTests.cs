@@ -151,6 +151,25 @@ public class LevelLadderTests
         Assert.Equal(["level-ladder", "level-ladder-o2", "level-ladder-o2", "level-ladder-o2"], Demo.Plan("alder-lane").Cabling.Ladders.Select(l => l.Figure));
     }
 
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(2)]
+    [InlineData(6)]
+    public void Limit_of_the_receiver_stays_legible_close_above_the_strongest_channel(double reserveDb)
+    {
+        var plan = Demo.Plan("alder-lane");
+        var ladder = plan.Cabling.Ladder!;
+        var largest = ladder.Lines[0].Steps[^1].LevelDbm + reserveDb;
+        var sheet = LevelLadderSheet.Draw(plan with { Cabling = plan.Cabling with { Ladder = ladder with { LargestDbm = largest } } }, Demo.Measure)!;
+        Assert.Equal("", sheet.Faults());
+        // Its level stands right below its name, and no figure hides its line.
+        var (name, level) = (sheet.Caption("receiver's largest").At.Y, sheet.Caption(UnitPrinter.Of(plan.Job).Level(largest)).At.Y);
+        Assert.InRange(level - name, 3, 4.5);
+        var line = sheet.Lines(Ink.Warning, 0.8).MaxBy(l => l.Points[0].X)!;
+        Assert.DoesNotContain(sheet.Shapes.OfType<Polyline>().Where(p => p.Fill == Fill.Paper && p.Pen.WeightMm == 0), p =>
+            new PaperBox(p.Points[0].X, p.Points[0].Y, p.Points[2].X, p.Points[2].Y).CutBy(line.Points[0], line.Points[1]));
+    }
+
     private static Plan Noisy(Plan plan, double overLevelDb) => With(plan, s => s with { NoiseDbm = s.LevelDbm + overLevelDb });
 
     private static Plan Ceiling(Plan plan, double reserveDb) => With(plan, s => s with { CeilingDbm = s.GainDb > 0 ? s.LevelDbm + reserveDb : null });

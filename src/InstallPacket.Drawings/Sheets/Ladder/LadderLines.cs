@@ -10,9 +10,10 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     private const double SizeMm = 3;
 
     private const double AsideMm = 3.2;
+    private const double AsideGapMm = 0.6;
 
     private readonly List<PaperBox> _labels = [];
-    private readonly List<(double Y, Caption Caption)> _asides = [];
+    private readonly List<(double Y, Caption[] Lines)> _asides = [];
 
     /// <summary>How a channel is drawn: the weakest is what the plan is about.</summary>
     public static Pen Pen(string role) => role == "weakest" ? new(Ink.Accent, 1.1, Dash.Dashed) : new(Ink.Line, 0.6);
@@ -57,9 +58,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
             from = to;
         }
         var level = print.Level(weakest.Steps[^1].NoiseDbm);
-        var y = Math.Min(levels[^1], scale.Field.Bottom);
-        Aside(y - 1, levels[^1] > scale.Field.Bottom ? "noise below" : "noise");
-        Aside(y + 2, level);
+        Aside(Math.Min(levels[^1], scale.Field.Bottom), [levels[^1] > scale.Field.Bottom ? "noise below" : "noise", level]);
     }
 
     private double Y(LadderStep step) => scale.Y(print.LevelIn(step.LevelDbm));
@@ -91,18 +90,21 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     private void End(LadderLine line)
     {
         var last = line.Steps[^1];
-        Aside(Y(last), print.Level(last.LevelDbm), strong: line.Role == "weakest");
+        Aside(Y(last), [print.Level(last.LevelDbm)], strong: line.Role == "weakest");
     }
 
-    private void Aside(double y, string text, bool strong = false, Ink ink = Ink.Line) =>
-        _asides.Add((y, new(new(scale.Field.Right + 9, 0), text, AsideMm, ink, Anchor.Start, strong)));
+    // Lines that belong together stay together.
+    private void Aside(double y, string[] lines, bool strong = false, Ink ink = Ink.Line) =>
+        _asides.Add((y, [.. lines.Select(text => new Caption(new(scale.Field.Right + 9, 0), text, AsideMm, ink, Anchor.Start, strong))]));
 
     // Words right of the chart, in the order of their heights; those that lie close make room for each other.
     private void Asides()
     {
         var sorted = _asides.OrderBy(a => a.Y).ToArray();
-        var tops = ColumnStack.Tops([.. sorted.Select(a => (a.Y, AsideMm))], 0.6, scale.Field.Top, scale.Field.Bottom + 1);
-        for (var i = 0; i < sorted.Length; i++) canvas.Text(sorted[i].Caption with { At = new(sorted[i].Caption.At.X, tops[i] + 0.85 * AsideMm) });
+        var tops = ColumnStack.Tops([.. sorted.Select(a => (a.Y, a.Lines.Length * (AsideMm + AsideGapMm) - AsideGapMm))], AsideGapMm, scale.Field.Top, scale.Field.Bottom + 1);
+        for (var i = 0; i < sorted.Length; i++)
+            for (var k = 0; k < sorted[i].Lines.Length; k++)
+                canvas.Text(sorted[i].Lines[k] with { At = new(sorted[i].Lines[k].At.X, tops[i] + k * (AsideMm + AsideGapMm) + 0.85 * AsideMm) });
     }
 
     private void Margin(LadderLine weakest)
@@ -114,8 +116,8 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
         canvas.Line(new(Ink.Line, 0.2), new(scale.Field.Right, have), new(x + 3, have));
         if (Math.Abs(need - have) > 3.4) canvas.Arrow(new(x, have), new(x, need), 0.35, 1.6, Ink.Line);
         else canvas.Line(new(Ink.Line, 0.35), new(x, have), new(x, need));
-        Aside((have + need) / 2, "margin " + UnitPrinter.Margin(weakest.MarginDb), strong: true);
-        Aside(need, "needed", ink: Ink.Warning);
+        Aside((have + need) / 2, ["margin " + UnitPrinter.Margin(weakest.MarginDb)], strong: true);
+        Aside(need, ["needed"], ink: Ink.Warning);
     }
 
     // Strokes point into what is forbidden; the receiver's limit holds at the last column only.
@@ -124,7 +126,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
         var (left, right) = (scale.X(scale.Columns - 1), scale.Field.Right);
         canvas.Line(new(Ink.Warning, 0.8), new(left, y), new(right + 7, y));
         LadderCeilings.Strokes(canvas, left, right + 5, y);
-        Aside(y - 1, "receiver's largest", ink: Ink.Warning);
-        Aside(y + 2, level, ink: Ink.Warning);
+        _labels.Add(new(left, y - 2.2, right, y + 0.4));
+        Aside(y, ["receiver's largest", level], ink: Ink.Warning);
     }
 }
