@@ -41,9 +41,11 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         var (stations, complete) = Stations(id, group.Group("reception"), findings);
         string[]? names = complete ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault("reception.transmitters") ?? []] : null;
         var terrain = Terrain(id, group.Group("siting"), findings);
-        new NameResolver(parts, names, group, checker.Defined, findings).Resolve(checker.Uses);
+        Part[] own = [.. (group.Group("materials")?.Entries("parts") ?? []).Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
+        var library = parts.With(own);
+        new NameResolver(library, names, group, checker.Defined, findings).Resolve(checker.Uses);
         if (findings.AnyStop) return null;
-        var job = Bind(id, path, group, stations, terrain);
+        var job = Bind(id, path, group, stations, terrain, library) with { OwnParts = own };
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;
@@ -75,9 +77,9 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
     private Sourced<string>? Terrain(string id, CheckedGroup? siting, FindingList findings) =>
         siting?.Maybe<string>("terrain") is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder ? new Sourced<string>(folder, name.At) : null;
 
-    private Job Bind(string id, string path, CheckedGroup g, List<Station> stations, Sourced<string>? terrain)
+    private static Job Bind(string id, string path, CheckedGroup g, List<Station> stations, Sourced<string>? terrain, PartLibrary library)
     {
-        var bind = new SectionBinder(parts);
+        var bind = new SectionBinder(library);
         var code = g.Get<string>("code").Value;
         return new Job
         {

@@ -14,6 +14,7 @@ public static class Planner
     /// <param name="readFindings">Findings of reading, to be kept with those of planning.</param>
     public static Plan Plan(Job job, PartLibrary parts, ITerrain? terrain, IEnumerable<Finding> readFindings)
     {
+        parts = parts.With(job.OwnParts);
         var code = CodeFamily.Of(job.Code);
         var log = new WorkLog();
         var findings = new FindingList();

@@ -111,6 +111,26 @@ public class ChainTests
         }
     }
 
+    [Fact]
+    public void Part_of_the_job_goes_before_the_one_of_the_library()
+    {
+        var plan = DemoPlans.Of("far-meadow");
+        Assert.Contains("found in the cellar", plan.Cabling.Elements.Single(e => e.Id == "D1").Name, StringComparison.Ordinal);
+        var weaker = DemoPlans.Of("far-meadow", DemoJobs.Load().With("far-meadow/job.yaml", "      amplification: 15 dB\n", "      amplification: 9 dB\n"));
+        Assert.Equal(6, plan.At("O1", "kes-9").LevelDbm - weaker.At("O1", "kes-9").LevelDbm, 9);
+    }
+
+    [Fact]
+    public void Tilt_is_what_the_chain_takes_more_from_the_highest_channel()
+    {
+        var plan = DemoPlans.Of("alder-lane");
+        foreach (var outlet in plan.Cabling.Outlets)
+        {
+            double Loss(string id) => plan.Station(id).Budget!.LevelDbm - plan.At(outlet.Id, id).LevelDbm;
+            Assert.Equal(Loss("blu-33") - Loss("kes-9"), outlet.TiltDb!.Value, 9);
+        }
+    }
+
     private static Plan At(int db) => DemoPlans.Of("mill-yard", DemoJobs.Load().With(Job, "setting: 17 dB", $"setting: {db} dB"));
 
     // The change by hand: the amplifier and its inserter go where the cure says.

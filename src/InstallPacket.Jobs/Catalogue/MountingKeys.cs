@@ -53,7 +53,8 @@ internal static class MaterialsKeys
         new("for", new TextKind(120), "What it is for.", Required: true));
 
     public static readonly GroupKind Section = new(
-        new Key("extra", new ListKind(Extra, 0, 100), "Parts that no other section asks for."));
+        new Key("extra", new ListKind(Extra, 0, 100), "Parts that no other section asks for."),
+        new Key("parts", new MapKind(PartCatalogue.Part, "part", 0, 100), "Parts of this job alone, with the figures of the maker's sheet; one with the name of a library part takes its place."));
 }
 
 /// <summary>The keys of <c>prepared-by</c>, <c>customer</c> and <c>handover</c>.</summary>

@@ -11,6 +11,16 @@ public sealed class PartLibrary
     /// <summary>The part, or null.</summary>
     public Part? Find(string id) => _parts.GetValueOrDefault(id);
 
+    /// <summary>The library with the parts of one job, which go before those of the same name.</summary>
+    public PartLibrary With(IReadOnlyList<Part> own)
+    {
+        if (own.Count == 0) return this;
+        var together = new PartLibrary();
+        foreach (var part in own) together.Add(part);
+        foreach (var part in _parts.Values) together.Add(part);
+        return together;
+    }
+
     /// <summary>Adds a part; false when the name is taken.</summary>
     internal bool Add(Part part) => _parts.TryAdd(part.Id, part);
 }

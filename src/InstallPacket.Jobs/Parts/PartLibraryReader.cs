@@ -27,7 +27,8 @@ public static class PartLibraryReader
         return library;
     }
 
-    private static Part? Part(CheckedEntry entry, FindingList findings)
+    /// <summary>The part that an entry describes, or null when it does not say what it is.</summary>
+    internal static Part? Part(CheckedEntry entry, FindingList findings)
     {
         var g = entry.Group;
         if (!g.Has("kind") || !g.Has("name")) return null;

@@ -60,7 +60,11 @@ public sealed record ElementPlan(
 /// <param name="Path">Elements from the antenna to it.</param>
 /// <param name="CableM">Length of cable from the antenna to the receiver.</param>
 /// <param name="Channels">Its channels, as the reception plan orders them.</param>
-public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> Path, double CableM, IReadOnlyList<OutletChannel> Channels);
+public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> Path, double CableM, IReadOnlyList<OutletChannel> Channels)
+{
+    /// <summary>How much more the chain takes from the highest wanted channel than from the lowest; null without wanted channels.</summary>
+    public double? TiltDb { get; init; }
+}
 
 /// <summary>One channel at one outlet, at the receiver's input.</summary>
 /// <param name="Station">The station.</param>

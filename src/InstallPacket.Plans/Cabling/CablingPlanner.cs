@@ -33,6 +33,14 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         };
     }
 
+    private void CheckUnaskedTooStrong(StationPlan s, OutletBudget[] budgets)
+    {
+        if (job.Cabling.Receiver.LargestLevel is not { } largest || budgets.Max(b => b.Channel(s).LevelColdDbm) is var level && level <= largest.Dbm) return;
+        var print = UnitPrinter.Of(job);
+        findings.Add(Severity.Caution, "outlet-too-strong", job.Reception.WantAt, $"the station `{s.Id}`, which nobody asked for, reaches {print.Level(level)} at an outlet with cold cable",
+            $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf("largest-level")}: see the part {job.Cabling.Receiver.Id})", "it disturbs the wanted ones all the same: put a filter for its channel in front, turn the antenna, or lower the gain");
+    }
+
     private AmplifierPlan? Amplifier(Element e)
     {
         if (_loads.Of(e) is not { } load) return null;
@@ -46,6 +54,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     {
         var quiet = new StepPlanner(job, routing, new WorkLog(), new FindingList());
         var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, new WorkLog(), _chain, o)).ToArray();
+        foreach (var s in reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)) CheckUnaskedTooStrong(s, budgets);
         return [.. reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)
             .Select(s => (Station: s, Best: budgets.Select(b => b.Channel(s)).MaxBy(c => c.MarginDb)!)).Where(p => p.Best.ChancePct >= 10)
             .OrderByDescending(p => p.Best.MarginDb).ThenBy(p => p.Station.Id, StringComparer.Ordinal)
@@ -57,7 +66,15 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         var path = _chain.PathTo(outlet);
         var metres = path.Where(e => e.Run is not null).Sum(e => routing.Runs.First(r => r.Id == e.Run).LengthM) + outlet.FlyLead.Metres;
         var budget = new OutletBudget(job, _steps, _loads, log, _chain, outlet);
-        return new OutletPlan(outlet.Id, outlet.Serves ?? outlet.Id, [.. path.Select(e => e.Id)], metres, [.. reception.Wanted.Select(budget.Channel)]);
+        return new OutletPlan(outlet.Id, outlet.Serves ?? outlet.Id, [.. path.Select(e => e.Id)], metres, [.. reception.Wanted.Select(budget.Channel)]) { TiltDb = Tilt(outlet) };
+    }
+
+    // How much more the chain takes from the highest wanted channel than from the lowest.
+    private double? Tilt(Element outlet)
+    {
+        if (!reception.Wanted.Any()) return null;
+        double Gain(double mhz) => _steps.Steps(_chain.PathTo(outlet, mhz), mhz, StepPlanner.ReferenceC).Append(_steps.FlyLead(outlet, mhz)).Sum(s => s.Stage.GainDb);
+        return Gain(reception.Wanted.Min(s => s.FrequencyMhz)) - Gain(reception.Wanted.Max(s => s.FrequencyMhz));
     }
 
     private TestPointPlan[] TestPoints()
