@@ -22,9 +22,11 @@ public static class Planner
         var ground = new GroundView(job, terrain);
         var siting = new SitingPlanner(job, ground, log, findings).Plan();
         var routing = new RoutingPlanner(job, code, parts, log, findings).Plan();
-        var reception = new ReceptionPlanner(job, code, siting, ground, new ChainNoise(job, routing), log, findings).Plan();
+        var noise = new ChainNoise(job, routing);
+        var reception = new ReceptionPlanner(job, code, siting, ground, noise, log, findings).Plan();
+        ReceptionPlan Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise, new WorkLog(), new FindingList()).Plan();
         var cabling = new CablingPlanner(job, reception, routing, log, findings).Plan();
-        cabling = new CurePlanner(job, reception, routing, parts, findings).Plan(cabling);
+        cabling = new CurePlanner(job, reception, routing, parts, Receive, findings).Plan(cabling);
         var mounting = new MountingPlanner(job, code, log, findings).Plan();
         var bonding = new BondingPlanner(job, code, findings).Plan();
         var materials = new MaterialsPlanner(job, routing, parts).Plan();

@@ -131,6 +131,27 @@ public class ChainTests
         }
     }
 
+    [Fact]
+    public void Turning_a_badly_fixed_aim_is_offered_and_costs_nothing()
+    {
+        var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "  want:", "  aim: 150 deg true\n  want:"));
+        var turn = Assert.Single(plan.Cabling.Cures, c => c.What.StartsWith("turn the antenna to 236", StringComparison.Ordinal));
+        Assert.Equal(0, turn.AddedCost);
+        var free = DemoPlans.Of("alder-lane");
+        Assert.Equal(free.Cabling.Outlets.Min(o => o.Channels.Single(c => c.Station == turn.Station).MarginDb), turn.MarginDb, 6);
+    }
+
+    [Fact]
+    public void Cost_of_a_change_is_the_sum_of_its_prices_or_unknown()
+    {
+        var plain = DemoPlans.Of("far-meadow").Cabling.Cures;
+        Assert.All(plain.Where(c => c.Adds.Count > 0), c => Assert.Null(c.AddedCost));
+        var priced = DemoPlans.Of("far-meadow", DemoJobs.Load()
+            .With("_shared/parts/passives.yaml", "    name: Power inserter with 12 V plug-in supply\n", "    name: Power inserter with 12 V plug-in supply\n    price: 14.5\n")
+            .With("_shared/parts/actives.yaml", "    name: Masthead amplifier, gain 16 dB, noise figure 2 dB, 12 V through the cable\n", "    name: Masthead amplifier, gain 16 dB, noise figure 2 dB, 12 V through the cable\n    price: 39\n"));
+        Assert.Equal(53.5, priced.Cabling.Cures.First(c => c.What.StartsWith("add `masthead-amplifier-16`", StringComparison.Ordinal)).AddedCost);
+    }
+
     private static Plan At(int db) => DemoPlans.Of("mill-yard", DemoJobs.Load().With(Job, "setting: 17 dB", $"setting: {db} dB"));
 
     // The change by hand: the amplifier and its inserter go where the cure says.

@@ -55,6 +55,7 @@ public static class PartCatalogue
         new("wind-area", new QuantityKind(Dimension.WindArea, 0.001, 5, "m2"), "Antenna: effective area that the wind meets, drag included, the larger of both directions."),
         new("bend-radius", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
         new("connector", new ReferenceKind(ReferenceTarget.Part, "connector"), "Cable: the connector that fits it."),
+        new("price", new NumberKind(0, 100000), "Price of a piece, or of a metre of what is bought by length, in the currency of the firm."),
         new("torque", new QuantityKind(Dimension.Torque, 0, 100, "N m"), "Connector or fixing: tightening torque."));
 
     /// <summary>A parts file: a map from part names to parts.</summary>

@@ -138,6 +138,9 @@ public sealed record Part
     /// <summary>Cable: the connector that fits.</summary>
     public string? Connector { get; init; }
 
+    /// <summary>Price of a piece or a metre, in the currency of the firm.</summary>
+    public double? Price { get; init; }
+
     /// <summary>Tightening torque [N m].</summary>
     public double? TorqueNm { get; init; }
 

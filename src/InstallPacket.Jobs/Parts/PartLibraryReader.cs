@@ -79,6 +79,7 @@ public static class PartLibraryReader
             WindAreaM2 = Number(g, "wind-area"),
             BendRadiusM = Number(g, "bend-radius"),
             Connector = g.Maybe<string>("connector")?.Value,
+            Price = Number(g, "price"),
             TorqueNm = Number(g, "torque"),
         };
     }

@@ -8,7 +8,11 @@ namespace InstallPacket.Plans;
 /// <param name="GainDb">How much that is more than today.</param>
 /// <param name="Mends">How many of today's shortfalls it mends.</param>
 /// <param name="Leaves">How many it leaves.</param>
-public sealed record CurePlan(string What, IReadOnlyList<string> Adds, string Station, double MarginDb, double GainDb, int Mends, int Leaves);
+public sealed record CurePlan(string What, IReadOnlyList<string> Adds, string Station, double MarginDb, double GainDb, int Mends, int Leaves)
+{
+    /// <summary>What the added parts cost, in the currency of the firm; null when a price is unknown.</summary>
+    public double? AddedCost { get; init; }
+}
 
 /// <summary>Where the control of an amplifier may stand.</summary>
 /// <param name="Amplifier">The amplifier.</param>

@@ -5,7 +5,7 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans;
 
 /// <summary>Looks for single changes that mend what the chain falls short of, and for the window of each gain control.</summary>
-internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, FindingList findings)
+internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive, FindingList findings)
 {
     /// <summary>How many changes are tried at most; the list says so when it is cut.</summary>
     public const int MostTrials = 160;
@@ -20,20 +20,29 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
         var today = _bench.Try(job);
         var windows = job.Cabling.Chain.Where(e => e.Part is { IsAmplifier: true, LeastAmplificationDb: not null, AmplificationDb: not null }).Select(e => Window(e, today)).ToArray();
         if (today.Weight == 0) return cabling with { Windows = windows };
-        var trials = new TrialSource(job, _chain, parts).All().Take(MostTrials + 1).ToArray();
+        var trials = Turned().Concat(new TrialSource(job, _chain, parts).All()).Take(MostTrials + 1).ToArray();
         return cabling with { Windows = windows, Cures = [.. Cures(trials.Take(MostTrials), today)], TrialsCut = trials.Length > MostTrials };
+    }
+
+    // An aim that the job fixes may be worse than the best one.
+    private IEnumerable<Trial> Turned()
+    {
+        if (job.Reception.Aim is null) yield break;
+        var free = job with { Reception = job.Reception with { Aim = null } };
+        var reception = receive(free);
+        yield return new($"turn the antenna to {UnitPrinter.Bearing(reception.Aim.TrueDeg)} true", free, [], reception);
     }
 
     private IEnumerable<CurePlan> Cures(IEnumerable<Trial> trials, Outcome today)
     {
         var weakest = today.Margins.OrderBy(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).First().Key;
         var known = today.Faults.Select(Key).ToHashSet();
-        return trials.Select(t => (Trial: t, After: _bench.Try(t.Job)))
+        return trials.Select(t => (Trial: t, After: (t.Reception is { } moved ? new TrialBench(moved, routing) : _bench).Try(t.Job)))
             .Where(p => p.After.Weight < today.Weight && p.After.Faults.Where(f => f.Severity == Severity.Stop).All(f => known.Contains(Key(f))))
             .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Adds.Count).ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3)).ThenBy(p => p.Trial.What, StringComparer.Ordinal)
             .Take(MostCures)
             .Select(p => new CurePlan(p.Trial.What, [.. p.Trial.Adds.Select(a => a.Name)], weakest, p.After.Margins[weakest], p.After.Margins[weakest] - today.Margins[weakest],
-                known.Count(k => p.After.Faults.All(f => Key(f) != k)), p.After.Faults.Count(f => f.Severity != Severity.Note)));
+                known.Count(k => p.After.Faults.All(f => Key(f) != k)), p.After.Faults.Count(f => f.Severity != Severity.Note)) { AddedCost = p.Trial.Cost });
     }
 
     private static (string, SourceSpan) Key(Finding f) => (f.Id, f.At);

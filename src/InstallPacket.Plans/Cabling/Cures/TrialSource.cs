@@ -27,13 +27,15 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         for (var db = Math.Ceiling(part.LeastAmplificationDb ?? 0); db <= part.AmplificationDb!.Points.Max(p => p.Value); db++) yield return db;
     }
 
-    // A splitter or an amplifier of the same kind in the same place, with enough outputs and the same supply.
+    // An amplifier for an amplifier with the same supply; a splitter or a tap for either, with enough outputs.
     private IEnumerable<Trial> Exchanges() =>
         from e in job.Cabling.Chain
-        where e.Part.Kind is "amplifier" or "splitter"
+        where e.Part.Kind is "amplifier" or "splitter" or "tap"
         from other in _library
-        where other.Kind == e.Part.Kind && other.Id != e.Part.Id && other.SupplyV == e.Part.SupplyV && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max()
+        where (other.Kind == e.Part.Kind || (Splits(other) && Splits(e.Part))) && other.Id != e.Part.Id && other.SupplyV == e.Part.SupplyV && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max()
         select new Trial($"use `{other.Id}` for {e.Id}", ChainEdit.Exchange(job, e, other), [other]);
+
+    private static bool Splits(Part part) => part.Kind is "splitter" or "tap";
 
     private IEnumerable<Trial> Removals()
     {
