@@ -62,7 +62,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     }
 
     // A station of one antenna does not pass an amplifier in the branch of the other.
-    private bool Passes(Element e, StationPlan s) => chain.PathTo(e, s.FrequencyMhz)[0] == chain.AntennaFor(s.FrequencyMhz);
+    private bool Passes(Element e, StationPlan s) => chain.Passes(e, s.FrequencyMhz);
 
     private double InputDbm(Element e, StationPlan s)
     {

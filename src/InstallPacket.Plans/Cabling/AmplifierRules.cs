@@ -93,5 +93,5 @@ internal sealed class AmplifierRules(
     }).DefaultIfEmpty(0).Min();
 
     // Highest wanted channel that passes the amplifier; null when none does.
-    private double? Highest(Element e) => reception.Wanted.Where(s => chain.PathTo(e, s.FrequencyMhz)[0] == chain.AntennaFor(s.FrequencyMhz)).Select(s => (double?)s.FrequencyMhz).Max();
+    private double? Highest(Element e) => reception.Wanted.Where(s => chain.Passes(e, s.FrequencyMhz)).Select(s => (double?)s.FrequencyMhz).Max();
 }

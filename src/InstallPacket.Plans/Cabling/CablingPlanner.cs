@@ -88,7 +88,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     }
 
     // A station of one antenna does not pass the branch of the other.
-    private bool Passes(Element e, StationPlan s) => _chain.PathTo(e, s.FrequencyMhz)[0] == _chain.AntennaFor(s.FrequencyMhz);
+    private bool Passes(Element e, StationPlan s) => _chain.Passes(e, s.FrequencyMhz);
 
     private double LevelAt(Element e, bool atInput, StationPlan s)
     {

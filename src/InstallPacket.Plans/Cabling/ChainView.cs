@@ -19,6 +19,9 @@ internal sealed class ChainView(CablingSection cabling)
     /// <summary>The antenna that serves a frequency.</summary>
     public Element AntennaFor(double frequencyMHz) => PathTo(Outlets.FirstOrDefault() ?? cabling.Chain[0], frequencyMHz)[0];
 
+    /// <summary>Whether the signal of a frequency [MHz] goes through an element on its way from the antenna that serves it.</summary>
+    public bool Passes(Element element, double frequencyMHz) => PathTo(element, frequencyMHz)[0] == AntennaFor(frequencyMHz);
+
     /// <summary>The elements from the antenna to this one, both included.</summary>
     /// <param name="e">The element.</param>
     /// <param name="frequencyMHz">At a combiner the way leads through the input whose band holds this frequency; without one, through the first input.</param>

@@ -9,7 +9,7 @@ namespace InstallPacket.Plans;
 internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
 {
     /// <summary>Moment at the upper support beyond which a structural proof is asked for [N m] (read: European practice for antennas; used everywhere by choice).</summary>
-    private const double EngineerNm = 1650;
+    private const double EngineerNm = EuropeanMastRule.GreatestMomentNm;
 
     private const double NearLimit = 0.8;
     private const double SlenderCf = WindForce.SlenderRoundCf;
@@ -68,9 +68,10 @@ internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
         var use = log.Record(MastStrength.UtilisationFormula, "mast", MastStrength.Utilisation(moment, allowable), moment, allowable);
         var lower = log.Record(MastBending.LowerReactionFormula, "mast", MastBending.LowerReactionN(mast), moment, spacing, 0);
         var upper = log.Record(MastBending.UpperReactionFormula, "mast", MastBending.UpperReactionN(mast), force, line, free, moment, spacing, 0);
+        var tip = MastBending.TipDeflectionM(mast, tube, material.ModulusPa);
+        log.Record(MastBending.DeflectionFormula, "mast", 1000 * tip, force, free, line, free, spacing, MastSway.StiffnessNm2(tube, material.ModulusPa));
         Check(moment, allowable, use, material);
-        return new WindPlan(wind.SpeedMS, wind.Exposure.Value, height, pressure, areaM2, force, line, free, spacing, material.Name, material.Provenance == Calc.Sources.Provenance.Derived, moment, allowable, use, upper, lower,
-            MastBending.TipDeflectionM(mast, tube, material.ModulusPa));
+        return new WindPlan(wind.SpeedMS, wind.Exposure.Value, height, pressure, areaM2, force, line, free, spacing, material.Name, material.Provenance == Calc.Sources.Provenance.Derived, moment, allowable, use, upper, lower, tip);
     }
 
     private double Asce(DesignWind wind, double height)

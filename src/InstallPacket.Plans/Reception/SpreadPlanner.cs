@@ -5,9 +5,7 @@ namespace InstallPacket.Plans;
 /// <summary>Puts together how sure a predicted field is.</summary>
 internal sealed class SpreadPlanner(WorkLog log)
 {
-    private const double LocationDb = 5.5;
-    private const double CurveModelDb = 8;
-    private const double TerrainModelDb = 6;
+    private const double LocationDb = LocationVariation.DigitalSigmaDb;
     private const double InstallDb = 1.5;
     private const double TenthQuantile = 1.2816;
 
@@ -22,7 +20,7 @@ internal sealed class SpreadPlanner(WorkLog log)
         var id = a.Station.Id;
         var terrain = voices.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
         var difference = terrain.Length > 1 ? terrain.Max() - terrain.Min() : 0;
-        var own = planned.Model == "curves" ? CurveModelDb : TerrainModelDb;
+        var own = ReceptionSpread.ModelSigmaDb(planned.Model == "curves" ? PredictionBasis.Curves : PredictionBasis.Terrain);
         var model = log.Record(PlanFormulas.ModelSpread, id, Probability.CombinedSigmaDb([own, difference / 2]), own, difference);
         var time = log.Record(PlanFormulas.TimeSpread, id, fadeDb / TenthQuantile, fadeDb);
         var work = Probability.CombinedSigmaDb([InstallDb, roofSigmaDb]);
