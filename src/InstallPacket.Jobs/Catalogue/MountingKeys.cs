@@ -2,7 +2,7 @@ using InstallPacket.Calc.Quantities;
 
 namespace InstallPacket.Jobs.Catalogue;
 
-/// <summary>The keys of <c>mounting</c>, <c>bonding</c> and <c>materials</c>.</summary>
+/// <summary>The keys of <c>mounting</c>.</summary>
 internal static class MountingKeys
 {
     private static readonly GroupKind Fixing = new(
@@ -30,43 +30,4 @@ internal static class MountingKeys
         new("roof-pitch", new QuantityKind(Dimension.Angle, 0, 80, "deg"), "Pitch of the roof, when somebody walks on it."),
         new("work-height", new QuantityKind(Dimension.Length, 0, 100, "m"), "Height at which the ladder leans or the person stands.", Required: true),
         new("access", new WordKind("ladder", "ladder-and-roof", "tower", "platform", "inside"), "How the place is reached.", Required: true));
-}
-
-/// <summary>The keys of <c>bonding</c>.</summary>
-internal static class BondingKeys
-{
-    public static readonly GroupKind Section = new(
-        new("connection", new TextKind(160), "Where the bonding conductor joins the earth of the building, as found by the survey.", Required: true),
-        new("conductor", new ReferenceKind(ReferenceTarget.Part, "bonding"), "The conductor.", Required: true),
-        new("mast-length", new QuantityKind(Dimension.Length, 0, 200, "m"), "Length of conductor from the mast to the connection.", Required: true),
-        new("shield-length", new QuantityKind(Dimension.Length, 0, 200, "m"), "Length of conductor from the grounding block to the connection.", Required: true),
-        new("by", new TextKind(120), "Who may do this work here.", Required: true),
-        new("note", new TextKind(300), "A word to the crew."));
-}
-
-/// <summary>The keys of <c>materials</c>.</summary>
-internal static class MaterialsKeys
-{
-    private static readonly GroupKind Extra = new(
-        new("part", new ReferenceKind(ReferenceTarget.Part), "The part.", Required: true),
-        new("count", new IntegerKind(1, 1000), "How many.", Required: true),
-        new("for", new TextKind(120), "What it is for.", Required: true));
-
-    public static readonly GroupKind Section = new(
-        new Key("extra", new ListKind(Extra, 0, 100), "Parts that no other section asks for."),
-        new Key("parts", new MapKind(PartCatalogue.Part, "part", 0, 100), "Parts of this job alone, with the figures of the maker's sheet; one with the name of a library part takes its place."));
-}
-
-/// <summary>The keys of <c>prepared-by</c>, <c>customer</c> and <c>handover</c>.</summary>
-internal static class HandoverKeys
-{
-    public static readonly GroupKind Party = new(
-        new("name", new TextKind(80), "Name.", Required: true),
-        new("address", new TextKind(200), "Address."),
-        new("phone", new TextKind(40), "Telephone."),
-        new("note", new TextKind(300), "Anything to know."));
-
-    public static readonly GroupKind Section = new(
-        new("existing-internet", new WordKind("none", "coax", "other"), "Whether an internet service uses coax in this house.", Default: "none"),
-        new("words", new TextKind(600), "A word to the customer."));
 }
