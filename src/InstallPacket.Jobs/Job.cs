@@ -132,7 +132,11 @@ public sealed record Obstruction(string Name, string Kind, Bearing Bearing, doub
 }
 
 /// <summary>An overhead wire.</summary>
-public sealed record PowerLine(string Name, string What, Length Distance, Length Height, SourceSpan At);
+public sealed record PowerLine(string Name, string What, Length Distance, Length Height, SourceSpan At)
+{
+    /// <summary>Voltage [kV], or null.</summary>
+    public double? VoltageKv { get; init; }
+}
 
 /// <summary>What to receive.</summary>
 public sealed record ReceptionSection(
@@ -230,30 +234,6 @@ public sealed record Run(
     /// <summary>Where <c>drip-loops</c> is written.</summary>
     public SourceSpan DripLoopsAt { get; init; } = At;
 }
-
-/// <summary>The mount.</summary>
-public sealed record MountingSection(
-    string Kind, Part Mount, Part Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings, double? RoofPitchDeg,
-    Length WorkHeight, string Access, SourceSpan At)
-{
-    /// <summary>Distance between the two supports of the mast, or null.</summary>
-    public Length? Spacing { get; init; }
-
-    /// <summary>The wind that the mast must stand, or null.</summary>
-    public DesignWind? Wind { get; init; }
-
-    /// <summary>Where <c>free-length</c> is written.</summary>
-    public SourceSpan FreeLengthAt { get; init; } = At;
-}
-
-/// <summary>The wind of the place.</summary>
-/// <param name="SpeedMS">Basic wind speed [m/s].</param>
-/// <param name="Exposure">What the wind blows over.</param>
-/// <param name="Crest">Whether the house stands on a crest.</param>
-public sealed record DesignWind(double SpeedMS, Sourced<string> Exposure, bool Crest, SourceSpan At);
-
-/// <summary>A kind of fixing and how many.</summary>
-public sealed record Fixing(Part Part, int Count, Length? Pilot, string Into);
 
 /// <summary>The bonding.</summary>
 public sealed record BondingSection(

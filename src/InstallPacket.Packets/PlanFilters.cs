@@ -32,6 +32,9 @@ internal static class PlanFilters
         Number("torque", printer.Torque);
         Number("force", printer.Force);
         Number("moment", printer.Moment);
+        Number("mass", printer.Mass);
+        filters["capitalize_first"] = (input, _, _) => new StringValue(Capital(input.ToStringValue()));
+        Number("stress", printer.Stress);
         Number("speed", printer.Speed);
         Number("pressure", printer.Pressure);
         Number("wind_area", printer.WindArea);
@@ -66,6 +69,8 @@ internal static class PlanFilters
         var text = UnitText.Number(value, decimals);
         return text.Contains('.') ? text.TrimEnd('0').TrimEnd('.') : text;
     }
+
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Turn(double degrees) =>
         Math.Abs(degrees) < 0.5 ? "straight at it" : UnitText.Number(Math.Abs(degrees), 0) + "° " + (degrees < 0 ? "left" : "right");

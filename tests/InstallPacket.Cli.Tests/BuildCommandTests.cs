@@ -34,7 +34,7 @@ public class BuildCommandTests
             "materials.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/aim-card.png", "figures/horizon-strip.svg",
             "figures/route-sketch.svg", "figures/chain-diagram.svg", "figures/level-ladder.svg",
         ];
-        foreach (var job in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard" })
+        foreach (var job in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard", "pine-corner", "quay-loft" })
             Assert.All(promised, f => Assert.True(new FileInfo(Path.Combine(shop.Out, job, f)).Length > 0, $"{job}/{f}"));
     }
 

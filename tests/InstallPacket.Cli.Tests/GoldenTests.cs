@@ -16,6 +16,8 @@ public class GoldenTests
     [InlineData("alder-lane")]
     [InlineData("far-meadow")]
     [InlineData("mill-yard")]
+    [InlineData("pine-corner")]
+    [InlineData("quay-loft")]
     [InlineData("brook-terrace")]
     public void Packet_is_the_approved_one(string job)
     {

@@ -8,7 +8,7 @@ namespace InstallPacket.Drawings.Tests;
 /// <summary>The demo jobs, planned with their tiles, and the measure of the theme's fonts.</summary>
 internal static class Demo
 {
-    public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow"];
+    public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow", "mill-yard", "pine-corner", "quay-loft"];
 
     private static readonly Dictionary<string, Plan> Plans = Ids.ToDictionary(id => id, Read);
 

@@ -7,7 +7,7 @@ internal static class DemoJobs
 {
     public static readonly string Folder = Find();
 
-    public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow", "mill-yard"];
+    public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow", "mill-yard", "pine-corner", "quay-loft"];
 
     private static readonly IReadOnlyList<(string Path, string Text)> Shared =
         [.. Directory.GetFiles(Path.Combine(Folder, "_shared"), "*", SearchOption.AllDirectories)

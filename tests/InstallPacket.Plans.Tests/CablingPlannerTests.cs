@@ -65,7 +65,7 @@ public class CablingPlannerTests
     [Fact]
     public void Ladder_ends_at_the_level_of_its_outlet()
     {
-        foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard" })
+        foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard", "pine-corner", "quay-loft" })
         {
             var plan = DemoPlans.Of(id);
             var ladder = plan.Cabling.Ladder!;

@@ -7,7 +7,7 @@ public class RoutingPlannerTests
     [Fact]
     public void Length_to_cut_is_the_sum_of_its_parts_rounded_up()
     {
-        foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard" })
+        foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard", "pine-corner", "quay-loft" })
         {
             var plan = DemoPlans.Of(id);
             var step = plan.Job.Units == "metric" ? 0.1 : 0.1524;

@@ -17,7 +17,7 @@ public class WindTests
         var speed = 105 * 0.44704;
         Assert.Equal(0.613 * kz * 0.95 * speed * speed, wind.PressurePa, 6);
         Assert.Equal(0.6 * wind.PressurePa * 0.16, wind.ForceN, 6);
-        Assert.Equal(0.6 * wind.PressurePa * 1.2 * 0.038, wind.LineLoadNPerM, 6);
+        Assert.Equal(0.6 * wind.PressurePa * 1.2 * (0.038 + 0.0069), wind.LineLoadNPerM, 6);
         var free = 6 * 0.3048;
         Assert.Equal(wind.ForceN * free + wind.LineLoadNPerM * free * free / 2, wind.MomentNm, 6);
         Assert.Equal(wind.MomentNm / (3.5 * 0.3048), wind.LowerN, 6);

@@ -59,4 +59,10 @@ public enum Dimension
 
     /// <summary>Wire cross-section, stored in square millimetres.</summary>
     Area,
+
+    /// <summary>Base unit newton.</summary>
+    Force,
+
+    /// <summary>Base unit pascal.</summary>
+    Pressure,
 }

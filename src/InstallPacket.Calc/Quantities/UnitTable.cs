@@ -29,7 +29,7 @@ public static class UnitTable
         [
             new("N m", 1), new("lbf ft", PoundForce * Length.MetresPerFoot), new("lbf in", PoundForce * Length.MetresPerFoot / 12),
         ],
-        [Dimension.Voltage] = [new("V", 1)],
+        [Dimension.Voltage] = [new("V", 1), new("kV", 1000)],
         [Dimension.Current] = [new("mA", 1), new("A", 1000)],
         [Dimension.RadiatedPower] = [new("kW", 1), new("W", 0.001), new("MW", 1000)],
         [Dimension.Mass] = [new("kg", 1), new("g", 0.001), new("lb", 0.45359237)],
@@ -39,6 +39,8 @@ public static class UnitTable
         [Dimension.Speed] = [new("m/s", 1), new("km/h", 1 / 3.6), new("mph", 0.44704)],
         [Dimension.WindArea] = [new("m2", 1), new("cm2", 1e-4), new("ft2", Length.MetresPerFoot * Length.MetresPerFoot)],
         [Dimension.Area] = [new("mm2", 1)],
+        [Dimension.Force] = [new("N", 1), new("kN", 1000), new("lbf", PoundForce)],
+        [Dimension.Pressure] = [new("Pa", 1), new("kPa", 1000), new("lbf/ft2", PoundForce / (Length.MetresPerFoot * Length.MetresPerFoot))],
     };
 
     /// <summary>The units of a dimension, stored unit first.</summary>

@@ -9,7 +9,14 @@ public static class PartCatalogue
     /// <summary>The kinds of part that the program knows.</summary>
     public static readonly WordKind Kinds = new(
         "antenna", "balun", "filter", "attenuator", "amplifier", "power-inserter", "grounding-block", "surge-protector", "combiner", "splitter", "tap",
-        "outlet", "receiver", "cable", "connector", "terminator", "mount", "mast", "fixing", "bonding", "sundry");
+        "outlet", "receiver", "cable", "connector", "terminator", "mount", "mast", "guy", "fixing", "bonding", "sundry");
+
+    private static readonly GroupKind Bar = new(
+        new("count", new IntegerKind(1, 200), "How many alike.", Required: true),
+        new("width", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "What the wind sees of its thickness.", Required: true),
+        new("length", new QuantityKind(Dimension.Length, 0.01, 10, "m"), "How long it is.", Required: true),
+        new("form", new WordKind("round", "square"), "Its cross-section.", Default: "round"),
+        new("faces", new WordKind("front", "side"), "Whether wind along the boom or across it meets it.", Required: true));
 
     private static readonly CurveKind LossCurve = new(Dimension.Ratio, 0, 60, "dB");
 
@@ -27,7 +34,7 @@ public static class PartCatalogue
         new("to", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Highest frequency that the part is made for."),
         new("second-from", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Combiner: lowest frequency of its second input; `from` and `to` are those of the first."),
         new("second-to", new QuantityKind(Dimension.Frequency, 1, 5000, "MHz"), "Combiner: highest frequency of its second input."),
-        new("length", new QuantityKind(Dimension.Length, 0, 30, "m"), "Antenna, mast or fly lead: its length."),
+        new("length", new QuantityKind(Dimension.Length, 0, 30, "m"), "Antenna, mast, fly lead or screw: its length; of a screw the length under the head."),
         new("loss", LossCurve, "Loss from input to each output; for an outlet that passes on, the loss to its own socket."),
         new("outputs", new IntegerKind(1, 16), "Splitter: number of outputs."),
         new("port-losses", new ListKind(LossCurve, 1, 16), "Unequal splitter, tap or looped outlet: the loss to each output, in the order of the ports. A tap's first port is the one that goes on."),
@@ -49,10 +56,21 @@ public static class PartCatalogue
         new("attenuation", new CurveKind(Dimension.Attenuation, 0, 300, "dB/100 m"), "Cable: loss per length at 20 C."),
         new("tolerance", new QuantityKind(Dimension.Share, 0, 100, "%"), "Cable: how far its loss may lie off the table, for cable of unknown kind or age."),
         new("loop-resistance", new QuantityKind(Dimension.LoopResistance, 0, 2000, "ohm/km"), "Cable: resistance of centre conductor and shield in series, for the supply of an amplifier."),
-        new("diameter", new QuantityKind(Dimension.Length, 0, 0.2, "m"), "Cable or mast: outside diameter."),
+        new("diameter", new QuantityKind(Dimension.Length, 0, 0.2, "m"), "Cable, mast or screw: outside diameter."),
         new("wall", new QuantityKind(Dimension.Length, 0.0005, 0.02, "m"), "Mast: wall of the tube."),
         new("material", new WordKind([.. MastTubes.Materials.Select(m => m.Word)]), "Mast: material of the tube; steel of which nothing is known when absent."),
         new("wind-area", new QuantityKind(Dimension.WindArea, 0.001, 5, "m2"), "Antenna: effective area that the wind meets, drag included, the larger of both directions."),
+        new("outline", new ListKind(Bar, 1, 40), "Antenna: its bars, from which the area is reckoned when the maker states none."),
+        new("mass", new QuantityKind(Dimension.Mass, 0, 500, "kg"), "Antenna or mount: its mass."),
+        new("stand-off", new QuantityKind(Dimension.Length, 0, 2, "m"), "Mount: how far it holds the mast from the wall."),
+        new("plate", new QuantityKind(Dimension.Length, 0.0005, 0.03, "m"), "Mount: thickness of the plate that the fixings go through."),
+        new("across", new QuantityKind(Dimension.Length, 0.01, 1, "m"), "Mount: level distance between the fixings of one bracket; absent when they stand in one upright line."),
+        new("edge", new QuantityKind(Dimension.Length, 0.005, 0.5, "m"), "Mount: level distance from the fixings to the edge of the plate, when they stand in one upright line."),
+        new("feet-radius", new QuantityKind(Dimension.Length, 0.1, 3, "m"), "Tripod: distance from its middle to a foot."),
+        new("rated", new QuantityKind(Dimension.Force, 1, 100000, "N"), "Mount: the largest force at its upper support that its maker allows."),
+        new("breaking", new QuantityKind(Dimension.Force, 100, 200000, "N"), "Guy or strap: breaking strength."),
+        new("form", new WordKind("lag-screw", "wood-screw", "anchor", "bolt", "clamp"), "Fixing: what it is; a clamp holds the antenna to the mast and bears nothing else."),
+        new("thread", new QuantityKind(Dimension.Length, 0.005, 0.5, "m"), "Screw: length of its thread, tip included; of a lag screw the standard length counts when absent."),
         new("bend-radius", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
         new("connector", new ReferenceKind(ReferenceTarget.Part, "connector"), "Cable: the connector that fits it."),
         new("price", new NumberKind(0, 100000), "Price of a piece, or of a metre of what is bought by length, in the currency of the firm."),

@@ -18,7 +18,8 @@ internal static class SitingKeys
     private static readonly GroupKind PowerLine = new(
         new("what", new TextKind(80), "Which line it is.", Required: true),
         new("distance", new QuantityKind(Dimension.Length, 0, 1000, "m"), "Horizontal distance from the mast foot to the nearest wire.", Required: true),
-        new("height", new QuantityKind(Dimension.Length, 0, 100, "m"), "Height of the nearest wire above the ground.", Required: true));
+        new("height", new QuantityKind(Dimension.Length, 0, 100, "m"), "Height of the nearest wire above the ground.", Required: true),
+        new("voltage", new QuantityKind(Dimension.Voltage, 10, 1000000, "V"), "Voltage of the line; up to 50 kV is taken when absent."));
 
     private static readonly GroupKind Landmark = new(
         new("what", new TextKind(80), "Something that can be seen from the antenna.", Required: true),

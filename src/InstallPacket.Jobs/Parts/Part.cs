@@ -132,6 +132,39 @@ public sealed record Part
     /// <summary>Antenna: effective area that the wind meets [m2].</summary>
     public double? WindAreaM2 { get; init; }
 
+    /// <summary>Antenna: its bars; empty when not stated.</summary>
+    public IReadOnlyList<AntennaBar> Outline { get; init; } = [];
+
+    /// <summary>Mass [kg].</summary>
+    public double? MassKg { get; init; }
+
+    /// <summary>Mount: distance of the mast from the wall [m].</summary>
+    public double? StandOffM { get; init; }
+
+    /// <summary>Mount: thickness of its plate [m].</summary>
+    public double? PlateM { get; init; }
+
+    /// <summary>Mount: level distance between the fixings of one bracket [m].</summary>
+    public double? AcrossM { get; init; }
+
+    /// <summary>Mount: level distance from the fixings to the edge of the plate [m].</summary>
+    public double? EdgeM { get; init; }
+
+    /// <summary>Tripod: radius of its feet [m].</summary>
+    public double? FeetRadiusM { get; init; }
+
+    /// <summary>Mount: largest force at its upper support by its maker [N].</summary>
+    public double? RatedN { get; init; }
+
+    /// <summary>Guy or strap: breaking strength [N].</summary>
+    public double? BreakingN { get; init; }
+
+    /// <summary>Fixing: <c>lag-screw</c>, <c>wood-screw</c>, <c>anchor</c>, <c>bolt</c> or <c>clamp</c>; null when not stated.</summary>
+    public string? Form { get; init; }
+
+    /// <summary>Screw: length of its thread [m].</summary>
+    public double? ThreadM { get; init; }
+
     /// <summary>Cable: smallest bend radius [m].</summary>
     public double? BendRadiusM { get; init; }
 
@@ -151,3 +184,11 @@ public sealed record Part
     public string ProvenanceOf(string figure) =>
         Provenance.TryGetValue(figure, out var text) ? text.Split(':', 2)[0].Trim() : "unknown";
 }
+
+/// <summary>A bar of an antenna's outline.</summary>
+/// <param name="Count">How many alike.</param>
+/// <param name="WidthM">What the wind sees of its thickness [m].</param>
+/// <param name="LengthM">Its length [m].</param>
+/// <param name="Round">Round, else square.</param>
+/// <param name="Front">Whether wind along the boom meets it, else wind across the boom.</param>
+public sealed record AntennaBar(int Count, double WidthM, double LengthM, bool Round, bool Front);

@@ -77,12 +77,26 @@ public static class PartLibraryReader
             WallM = Number(g, "wall"),
             Material = g.Maybe<string>("material")?.Value,
             WindAreaM2 = Number(g, "wind-area"),
+            Outline = [.. g.Items<CheckedGroup>("outline").Select(b => Bar(b.Value))],
+            MassKg = Number(g, "mass"),
+            StandOffM = Number(g, "stand-off"),
+            PlateM = Number(g, "plate"),
+            AcrossM = Number(g, "across"),
+            EdgeM = Number(g, "edge"),
+            FeetRadiusM = Number(g, "feet-radius"),
+            RatedN = Number(g, "rated"),
+            BreakingN = Number(g, "breaking"),
+            Form = g.Maybe<string>("form")?.Value,
+            ThreadM = Number(g, "thread"),
             BendRadiusM = Number(g, "bend-radius"),
             Connector = g.Maybe<string>("connector")?.Value,
             Price = Number(g, "price"),
             TorqueNm = Number(g, "torque"),
         };
     }
+
+    private static AntennaBar Bar(CheckedGroup g) => new(
+        g.Get<int>("count").Value, g.Get<double>("width").Value, g.Get<double>("length").Value, g.Get<string>("form").Value == "round", g.Get<string>("faces").Value == "front");
 
     private static bool IsMarked(Dictionary<string, string> provenance, string figure) =>
         provenance.TryGetValue(figure, out var text) && Marks.Contains(text.Split(':', 2)[0].Trim());

@@ -38,12 +38,7 @@ internal sealed class SectionBinder(PartLibrary parts)
         g.Get<Bearing>("plan-up").Value.Degrees, g.Group("house") is { } h ? House(h) : null,
         g.Entries("points").ToDictionary(e => e.Name, Point, StringComparer.Ordinal), [.. g.Entries("runs").Select(Run)], g.At);
 
-    public MountingSection Mounting(CheckedGroup g) => new(
-        Text(g, "kind"), Part(g, "part"), Part(g, "mast"), Metres(g, "mast-length").Value, Metres(g, "free-length").Value, Text(g, "on"),
-        [.. g.Items<CheckedGroup>("fixings").Select(f => Fixing(f.Value))], g.Maybe<double>("roof-pitch")?.Value, Metres(g, "work-height").Value,
-        Text(g, "access"), g.At) { FreeLengthAt = g.Place("free-length"),
-            Spacing = g.Maybe<double>("spacing") is { } spacing ? Length.FromMetres(spacing.Value) : null,
-            Wind = g.Group("wind") is { } w ? new(w.Get<double>("speed").Value, w.Get<string>("exposure"), w.Get<string>("crest").Value == "yes", w.At) : null };
+    public MountingSection Mounting(CheckedGroup g) => new MountingBinder(parts).Section(g);
 
     public BondingSection Bonding(CheckedGroup g) => new(
         Text(g, "connection"), Part(g, "conductor"), Metres(g, "mast-length").Value, Metres(g, "shield-length").Value, Text(g, "by"),
@@ -83,9 +78,6 @@ internal sealed class SectionBinder(PartLibrary parts)
         };
     }
 
-    private Fixing Fixing(CheckedGroup g) => new(
-        Part(g, "part"), g.Get<int>("count").Value, g.Maybe<double>("pilot") is { } p ? Length.FromMetres(p.Value) : null, Text(g, "into"));
-
     private static House House(CheckedGroup g) => new(
         [.. g.Items<double[]>("footprint").Select(p => (p.Value[0], p.Value[1]))], Metres(g, "eaves").Value, Metres(g, "ridge").Value);
 
@@ -107,7 +99,10 @@ internal sealed class SectionBinder(PartLibrary parts)
     };
 
     private static PowerLine PowerLine(CheckedEntry e) =>
-        new(e.Name, Text(e.Group, "what"), Metres(e.Group, "distance").Value, Metres(e.Group, "height").Value, e.At);
+        new(e.Name, Text(e.Group, "what"), Metres(e.Group, "distance").Value, Metres(e.Group, "height").Value, e.At)
+        {
+            VoltageKv = e.Group.Maybe<double>("voltage")?.Value / 1000,
+        };
 
     private Part Part(CheckedGroup g, string key) => parts.Find(Text(g, key))!;
 

@@ -28,6 +28,9 @@ public abstract class CodeFamily
     /// <summary>Largest distance between cable clips [m].</summary>
     public abstract double ClipSpacingM { get; }
 
+    /// <summary>Height above which an unprotected edge needs protection [m]; null where the law names none.</summary>
+    public abstract double? FallProtectionM { get; }
+
     /// <summary>The propagation model that the family plans with where the ground is known: <c>itm</c> or <c>p1812</c>.</summary>
     public abstract string PlanningModel { get; }
 

@@ -13,6 +13,9 @@ public sealed class EuCodeFamily : CodeFamily
     public override string Name => "Europe (EN standards)";
 
     /// <inheritdoc/>
+    public override double? FallProtectionM => null;
+
+    /// <inheritdoc/>
     public override double ClipSpacingM => 0.400;
 
     /// <inheritdoc/>

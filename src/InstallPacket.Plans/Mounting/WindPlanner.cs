@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
 
@@ -8,13 +7,12 @@ namespace InstallPacket.Plans;
 /// <summary>What the wind does to antenna and mast, and what the tube can bear.</summary>
 internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
 {
-    /// <summary>Moment at the upper support beyond which a structural proof is asked for [N m] (read: European practice for antennas; used everywhere by choice).</summary>
-    private const double EngineerNm = EuropeanMastRule.GreatestMomentNm;
-
-    private const double NearLimit = 0.8;
     private const double SlenderCf = WindForce.SlenderRoundCf;
+
+    // A gust of 50 mph at which pointing is judged (our choice; q = 0.613 V^2).
+    private const double ServiceMs = 50 * 0.44704;
+
     private readonly MountingSection _mounting = job.Mounting;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     /// <summary>The plan, or null when the job does not say enough; a finding then says what is missing.</summary>
     public WindPlan? Plan()
@@ -32,15 +30,42 @@ internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
         }
         if (wind.Crest)
             findings.Add(Severity.Stop, "wind-on-crest", wind.At, "the house stands on a crest, a ridge or a cliff", "there the wind is stronger than the rules for flat ground say (ASCE 7 topographic factor, EN 1991-1-4 orography)", "have an engineer state the wind for this place");
+        if (!RingsFit()) return null;
         return Area() is { } area && Tube() is { } tube ? Reckon(wind, area, tube) : null;
+    }
+
+    private bool RingsFit()
+    {
+        if (_mounting.Guys is not { } guys) return true;
+        var below = _mounting.MastLength.Metres - _mounting.FreeLength.Metres;
+        foreach (var set in guys.Sets)
+        {
+            if (set.RingM > below + 0.05 && set.RingM < _mounting.MastLength.Metres)
+            {
+                below = set.RingM;
+                continue;
+            }
+            var print = UnitPrinter.Of(job);
+            findings.Add(Severity.Stop, "guy-ring-unfit", set.At, $"a ring of guys stands {print.Length(set.RingM)} above the foot of the mast",
+                $"rings lie above the support or ring below them, here {print.Length(below)}, and below the top of the mast, here {print.Length(_mounting.MastLength.Metres)}", "correct the height of the ring, or the order of the sets");
+            return false;
+        }
+        return true;
     }
 
     private double? Area()
     {
-        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part).ToArray();
-        if (antennas.FirstOrDefault(a => a.WindAreaM2 is null) is not { } silent) return antennas.Sum(a => a.WindAreaM2!.Value);
-        Missing(silent, "wind-area");
-        return null;
+        double sum = 0;
+        foreach (var antenna in job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part))
+        {
+            if (AntennaArea.Of(antenna, log) is not { } area)
+            {
+                Missing(antenna, "wind-area");
+                return null;
+            }
+            sum += area;
+        }
+        return sum;
     }
 
     private MastSection? Tube()
@@ -55,62 +80,24 @@ internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
     private WindPlan Reckon(DesignWind wind, double areaM2, MastSection tube)
     {
         var height = Math.Max(job.Siting.AntennaHeight.Value.Metres, 1);
-        var pressure = job.Code == "us" ? Asce(wind, height) : Eurocode(wind, height);
-        // Strength is checked with allowable stress: 0.6 of the ultimate wind for `us`, the partial factor against yield for `eu`.
-        var force = Design(log.Record(WindForce.ForceFormula, "antenna", WindForce.ForceN(pressure, 1, areaM2), pressure, 1, areaM2), "antenna");
-        var line = Design(log.Record(WindForce.LineLoadFormula, "mast", WindForce.LineLoadNPerM(pressure, 1, SlenderCf, tube.OuterM), pressure, 1, SlenderCf, tube.OuterM), "mast");
-        var free = _mounting.FreeLength.Metres;
-        var spacing = _mounting.Spacing?.Metres ?? Math.Max(0.05, _mounting.MastLength.Metres - free);
-        var mast = new MastCase([new MastLoad(force, free)], line, free, spacing);
-        var material = MastTubes.Material(_mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
-        var moment = log.Record(MastBending.MomentFormula, "mast", MastBending.MomentNm(mast), force, free, line, free);
-        var allowable = Allowable(tube, material);
-        var use = log.Record(MastStrength.UtilisationFormula, "mast", MastStrength.Utilisation(moment, allowable), moment, allowable);
-        var lower = log.Record(MastBending.LowerReactionFormula, "mast", MastBending.LowerReactionN(mast), moment, spacing, 0);
-        var upper = log.Record(MastBending.UpperReactionFormula, "mast", MastBending.UpperReactionN(mast), force, line, free, moment, spacing, 0);
-        var tip = MastBending.TipDeflectionM(mast, tube, material.ModulusPa);
-        log.Record(MastBending.DeflectionFormula, "mast", 1000 * tip, force, free, line, free, spacing, MastSway.StiffnessNm2(tube, material.ModulusPa));
-        Check(moment, allowable, use, material);
-        return new WindPlan(wind.SpeedMS, wind.Exposure.Value, height, pressure, areaM2, force, line, free, spacing, material.Name, material.Provenance == Calc.Sources.Provenance.Derived, moment, allowable, use, upper, lower, tip);
+        var loads = new WindPressure(job, log);
+        var pressure = loads.Of(wind, height);
+        var gust = log.Record(WindForce.ForceFormula, "antenna", WindForce.ForceN(pressure, 1, areaM2), pressure, 1, areaM2);
+        // The cable down the mast widens it for the wind.
+        var width = tube.OuterM + CablesM();
+        var gustLine = log.Record(WindForce.LineLoadFormula, "mast and its cable", WindForce.LineLoadNPerM(pressure, 1, SlenderCf, width), pressure, 1, SlenderCf, width);
+        var (force, line) = (loads.Design(gust, "antenna"), loads.Design(gustLine, "mast"));
+        return new MastChecker(job, log, findings).Plan(tube, force, line, 0.613 * ServiceMs * ServiceMs / pressure) with
+        {
+            SpeedMs = wind.SpeedMS, Exposure = wind.Exposure.Value, HeightM = height, PressurePa = pressure, AreaM2 = areaM2, ForceN = force, LineLoadNPerM = line,
+            GustForceN = gust, GustLineNPerM = gustLine,
+        };
     }
 
-    private double Asce(DesignWind wind, double height)
+    private double CablesM()
     {
-        var exposure = Enum.Parse<WindExposure>(wind.Exposure.Value);
-        var profile = WindProfile.Of(AsceEdition.Asce716, exposure);
-        var kz = log.Record(WindAsce.ExposureFormula, "antenna", WindAsce.Kz(AsceEdition.Asce716, exposure, height), height, profile.Coefficient, profile.GradientM, profile.Alpha);
-        return log.Record(WindAsce.PressureFormula, "antenna", WindAsce.VelocityPressurePa(wind.SpeedMS, kz, WindAsce.DirectionalityKd), wind.SpeedMS, kz, WindAsce.DirectionalityKd, 1, 1);
-    }
-
-    private double Eurocode(DesignWind wind, double height)
-    {
-        var terrain = TerrainCategory.Find(wind.Exposure.Value)!;
-        var mean = log.Record(WindEurocode.MeanVelocityFormula, "antenna", WindEurocode.MeanVelocityMS(terrain, height, wind.SpeedMS), wind.SpeedMS, height, terrain.RoughnessM, terrain.LeastHeightM, 1);
-        var turbulence = log.Record(WindEurocode.TurbulenceFormula, "antenna", WindEurocode.Turbulence(terrain, height), height, terrain.RoughnessM, terrain.LeastHeightM, 1, 1);
-        return log.Record(WindEurocode.PeakPressureFormula, "antenna", WindEurocode.PeakPressurePa(terrain, height, wind.SpeedMS), turbulence, mean, WindEurocode.AirDensityKgM3);
-    }
-
-    private double Design(double load, string subject) => job.Code == "us"
-        ? log.Record(AllowableStress.WindLoadFormula, subject, AllowableStress.WindLoad(load), load)
-        : log.Record(PlanFormulas.DesignWindLoad, subject, WindEurocode.PartialFactor * load, load, WindEurocode.PartialFactor);
-
-    private double Allowable(MastSection tube, MastMaterial material)
-    {
-        if (job.Code != "us") return log.Record(PlanFormulas.DesignResistance, "mast", material.YieldPa * tube.SectionModulusM3, material.YieldPa / 1e6, tube.SectionModulusM3 * 1e9);
-        var allowable = MastStrength.AllowableNm(tube, material);
-        var (formula, modulus) = material.IsAluminium ? (MastStrength.AluminiumFormula, tube.SectionModulusM3)
-            : Math.Abs(allowable - MastStrength.PlasticNm(tube, material.YieldPa)) < 1e-9 ? (MastStrength.PlasticFormula, tube.PlasticModulusM3) : (MastStrength.ElasticFormula, tube.SectionModulusM3);
-        return log.Record(formula, "mast", allowable, material.YieldPa / 1e6, modulus * 1e9);
-    }
-
-    private void Check(double moment, double allowable, double use, MastMaterial material)
-    {
-        var found = $"the wind bends the mast with {_print.Moment(moment)} at its upper support, {UnitText.Number(use, 2)} of what it bears";
-        if (use > 1)
-            findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name})", "shorten the free length, take a stronger tube, or guy the mast (which an engineer should plan)");
-        else if (use > NearLimit)
-            findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name}); more than 0.8 of it leaves little for ice and age (our rule)", $"shorten the free length of {_print.Length(_mounting.FreeLength.Metres)}, or take a stronger tube");
-        if (moment > EngineerNm)
-            findings.Add(Severity.Stop, "mast-needs-engineer", _mounting.FreeLengthAt, found, $"beyond {_print.Moment(EngineerNm)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, or shorten the mast");
+        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
+        var runs = job.Cabling.Chain.SelectMany(e => new[] { (e.From, e.Run), (From: e.Second, Run: e.SecondRun) }).Where(l => l.From is { } from && antennas.Contains(from)).Select(l => l.Run);
+        return job.Routing.Runs.Where(r => runs.Contains(r.Id)).Sum(r => r.Cable.DiameterM ?? 0);
     }
 }

@@ -77,6 +77,12 @@ public sealed class UnitPrinter(bool usUnits, string levelUnit)
     /// <summary>A force, from newtons.</summary>
     public string Force(double newtons) => usUnits ? UnitText.Write(newtons / 4.4482216152605, 0, "lbf") : UnitText.Write(newtons, 0, "N");
 
+    /// <summary>A mass, from kilograms.</summary>
+    public string Mass(double kilograms) => usUnits ? UnitText.Write(kilograms / 0.45359237, 0, "lb") : UnitText.Write(kilograms, kilograms < 10 ? 1 : 0, "kg");
+
+    /// <summary>A stress, from pascals: of a roof in the unit of wind pressure, of steel in megapascals or kips per square inch.</summary>
+    public string Stress(double pascals) => usUnits ? UnitText.Write(pascals / 6894757.293168, 1, "ksi") : UnitText.Write(pascals / 1e6, 0, "MPa");
+
     /// <summary>A bending moment, from newton metres.</summary>
     public string Moment(double newtonMetres) => usUnits ? UnitText.Write(newtonMetres / 1.3558179483, 0, "lbf ft") : UnitText.Write(newtonMetres, 0, "N m");
 

@@ -38,5 +38,6 @@ public static class ReferenceSets
         .. WindForceSets.All,
         .. MastSets.All,
         .. MountSets.All,
+        .. HoldSets.All,
     ];
 }

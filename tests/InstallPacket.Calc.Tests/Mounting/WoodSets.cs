@@ -39,8 +39,8 @@ public static class WoodSets
         {
             Name = "Fixings step by step", File = "mounting/fixing_check.csv", Source = "nds-chapter-12", Worth = Worth.Derived,
             Tolerance = "0.5 % as the rows say; F-3 is a published example",
-            Formulas = ["lag-withdrawal", "wood-screw-withdrawal", "withdrawal-adjusted", "lag-lateral", "lateral-adjusted", "fixing-combined", "fixing-use"],
-            Rows = 26, Comparisons = 26, RowsLeftOut = 5, LeftOutBecause = "a wrong form shown for contrast, a test average, and screws after EN 1995", Check = Steps,
+            Formulas = ["lag-withdrawal", "wood-screw-withdrawal", "withdrawal-adjusted", "lag-lateral", "lateral-adjusted", "fixing-combined", "fixing-use", "ec5-withdrawal-strength", "ec5-withdrawal", "ec5-design"],
+            Rows = 26, Comparisons = 29, RowsLeftOut = 2, LeftOutBecause = "a wrong form shown for contrast, and a test average", Check = Steps,
         },
     ];
 
@@ -110,6 +110,9 @@ public static class WoodSets
             "F-14-60" => Combined(60) / Pound,
             "F-14-90" => Combined(90) / Pound,
             "F-15" => CombinedFixing.Use(180 * Pound, 90 * Pound, Combined(angle)),
+            "F-19" => EuropeanScrew.StrengthPa(0.008, 0.060, 350) / 1e6,
+            "F-20" => EuropeanScrew.WithdrawalN(0.008, 0.060, 350),
+            "F-21" => EuropeanScrew.DesignN(EuropeanScrew.WithdrawalN(0.008, 0.060, 350), EuropeanScrew.Modification(wet: true)),
             "F-17" => YieldModes.TimberPsi(0.5, 0.375, 45, false),
             _ => null,
         };

@@ -68,9 +68,9 @@ public class JobSchemaTests
 
     [Theory]
     [InlineData("surroundings: residential", "surroundings: Residential")]
-    [InlineData("count: 4", "count: 0")]
-    [InlineData("count: 4", "count: 4.5")]
-    [InlineData("count: 4", "count: four")]
+    [InlineData("count: 8", "count: 0")]
+    [InlineData("count: 8", "count: 4.5")]
+    [InlineData("count: 8", "count: four")]
     [InlineData("format: 1", "format: 2")]
     [InlineData("want: [mux-a, mux-b, mux-c]", "want: []")]
     [InlineData("lounge: [1.2 m, 0.4 m, 0.4 m]", "lounge: [1.2 m, 0.4 m]")]

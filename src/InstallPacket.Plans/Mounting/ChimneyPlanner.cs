@@ -1,0 +1,39 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>A mast strapped to a chimney: refused unless the stack is sound and the code allows it.</summary>
+internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
+{
+    /// <summary>Density of the masonry that is taken [kg/m3]: light brickwork, on the safe side.</summary>
+    private const double DensityKgM3 = 1900;
+
+    public void Check(WindPlan wind)
+    {
+        if (job.Mounting.Chimney is not { } stack)
+        {
+            Refuse(job.Mounting.At, "the mast hangs on a chimney of which the job says nothing", "add `mounting.chimney` from a survey on the roof");
+            return;
+        }
+        if (stack.State.Value != "sound") Refuse(stack.State.At, $"the state of the chimney is `{stack.State.Value}`", "choose another mount");
+        if (stack.Allowed.Value != "yes") Refuse(stack.Allowed.At, $"whether the code allows it is `{stack.Allowed.Value}`", "ask the building office, or choose another mount");
+        var strap = log.Record(ChimneyStack.StrapFormula, "straps", ChimneyStack.StrapLegN(wind.MomentNm, stack.StrapSpacingM), wind.MomentNm, stack.StrapSpacingM);
+        if (job.Mounting.Mount.BreakingN is { } breaking)
+            ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf("breaking"), stack.At, "take wider straps, set them farther apart, or shorten the mast");
+        else ledger.Unknown("the strap of the chimney", job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `breaking`", "add the breaking strength of its strap");
+        Foot(stack, wind);
+    }
+
+    private void Foot(ChimneySection stack, WindPlan wind)
+    {
+        var force = wind.ForceN + wind.LineLoadNPerM * wind.FreeM;
+        var weight = log.Record(MountFormulas.StackWeight, "chimney", DensityKgM3 * StandardGravity.MS2 * stack.HeightM, DensityKgM3, stack.HeightM);
+        var net = ChimneyStack.FootTensionPa(wind.MomentNm, force, stack.SideM, stack.HeightM, DensityKgM3);
+        log.Record(ChimneyStack.TensionFormula, "chimney", net / 1e6, wind.MomentNm, force, stack.HeightM, stack.SideM, DensityKgM3);
+        ledger.Stress("chimney-foot", "the masonry at the foot of the chimney, which bears no tension", net + weight, weight, "its own weight; solid stack, flues make it worse", "derived", stack.At, "choose another mount");
+    }
+
+    private void Refuse(SourceSpan at, string found, string remedy) => findings.Add(
+        Severity.Stop, "chimney-refused", at, found, "sound, and allowed by the local code (two of the US city ordinances that were read and EN 60728-11 practice refuse chimneys)", remedy);
+}

@@ -1,0 +1,7 @@
+namespace InstallPacket.Plans;
+
+/// <summary>What one fixing must bear.</summary>
+/// <param name="Case">The case of wind, for example <c>wind along the wall</c>.</param>
+/// <param name="PullN">Pull [N].</param>
+/// <param name="ShearN">Shear [N].</param>
+internal readonly record struct FixingDemand(string Case, double PullN, double ShearN);

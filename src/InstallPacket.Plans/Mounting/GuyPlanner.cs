@@ -1,0 +1,74 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Guys: angle, pull, wire, anchors, and the push that they put on the mast.</summary>
+internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
+{
+    private readonly UnitPrinter _print = UnitPrinter.Of(job);
+
+    public IReadOnlyList<GuySetPlan> Plan(WindPlan wind, double? weightN)
+    {
+        if (job.Mounting.Guys is not { } guys)
+        {
+            AskedFor();
+            return [];
+        }
+        var forces = MastFrame.Guyed(job.Mounting).Forces(wind.ForceN, wind.LineLoadNPerM);
+        var sets = guys.Sets.Select((s, i) => Set(guys, s, i + 1, Math.Abs(forces.ReactionsN[i + 2]))).ToArray();
+        Wire(guys, sets);
+        Column(guys, sets, wind, weightN);
+        return sets;
+    }
+
+    // US ordinances ask for guys above 10 ft; elsewhere the strength of the tube decides.
+    private void AskedFor()
+    {
+        var m = job.Mounting;
+        if (job.Code != "us" || !MastRule.UsGuysNeeded(m.FreeLength.Metres)) return;
+        findings.Add(Severity.Caution, "guys-asked-for", m.FreeLengthAt, $"{_print.Length(m.FreeLength.Metres)} of mast stands free without guys",
+            $"{_print.Length(MastRule.UsGuysAboveM)}: above it city ordinances that were read ask for guys, about every 10 ft (check the local code)", "add `mounting.guys`, or shorten the free length");
+    }
+
+    private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)
+    {
+        var subject = $"ring {number}";
+        var angle = log.Record(MountFormulas.GuyAngle, subject, Math.Atan2(s.RadiusM, s.RingM) * 180 / Math.PI, s.RadiusM, s.RingM);
+        if (angle < Guys.LeastAngleDeg - 1e-6)
+            findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Angle(angle)} off the mast",
+                $"{UnitPrinter.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
+        var fromWind = log.Record(Guys.WorstTensionFormula, subject, Guys.WorstTensionN(push, angle, s.Count), push, angle, s.Count);
+        var tension = log.Record(MountFormulas.GuyPull, subject, fromWind + guys.PretensionN, fromWind, guys.PretensionN);
+        return new(s.RingM, s.Count, s.RadiusM, angle, push, tension, Math.Sqrt(s.RingM * s.RingM + s.RadiusM * s.RadiusM));
+    }
+
+    private void Wire(GuySection guys, GuySetPlan[] sets)
+    {
+        var most = sets.Max(s => s.TensionN);
+        if (guys.Part.BreakingN is { } breaking)
+            ledger.Force("guy-wire", "the guy wire", most, breaking / Guys.BreakingFactor, "half its breaking strength, common practice", guys.Part.ProvenanceOf("breaking"), guys.At, "take stronger wire, four guys to a ring, or anchors farther out");
+        else ledger.Unknown("the guy wire", guys.Part.At, $"the guy `{guys.Part.Id}` does not state `breaking`", "add its breaking strength");
+        if (guys.AnchorPullN is { } anchor)
+            ledger.Force("guy-anchor", "the anchor of a guy: " + guys.Anchor, most, anchor, guys.Stated ?? "stated in the job: name the sheet or the test", "stated", guys.At, "take a stronger anchor, or set the anchors farther out");
+        else ledger.Unknown("the anchor of the guys", guys.At, "`guys.anchor-pull` is absent", "write what the anchor bears along the guy, by its maker or by a test on site");
+    }
+
+    private void Column(GuySection guys, GuySetPlan[] sets, WindPlan wind, double? weightN)
+    {
+        var material = MastTubes.Material(job.Mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
+        var tube = new MastSection(job.Mounting.Mast.DiameterM!.Value, job.Mounting.Mast.WallM!.Value);
+        var push = sets.Select((s, i) => log.Record(Guys.WorstCompressionFormula, $"ring {i + 1}", Guys.WorstCompressionN(s.PushN, s.AngleDeg, s.Count), s.PushN, s.AngleDeg, s.Count)).Sum();
+        var still = sets.Sum(s => s.Count * guys.PretensionN * Math.Cos(s.AngleDeg * Math.PI / 180));
+        var total = log.Record(MountFormulas.ColumnPush, "mast", push + still + (weightN ?? 0), push, still, weightN ?? 0);
+        var supports = MastFrame.Guyed(job.Mounting).SupportsM;
+        var span = supports.Skip(1).Zip(supports, (upper, lower) => upper - lower).Max();
+        var euler = log.Record(Guys.EulerFormula, "mast", Guys.EulerN(tube, material.ModulusPa, span), MastSway.StiffnessNm2(tube, material.ModulusPa), span, 1);
+        var allowable = log.Record(Guys.AllowableCompressionFormula, "mast", Guys.AllowableCompressionN(euler), euler);
+        ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory", guys.At, "take a stiffer tube, one more ring, or less pull in still air");
+        var use = log.Record(MountFormulas.ColumnUse, "mast", wind.UseShare + total / allowable, wind.UseShare, total / allowable);
+        ledger.Add(new HoldCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), $"bending takes {Share(wind.UseShare)} and the push {Share(total / allowable)}", "1.00 of both together", guys.At, "take a stiffer tube, or one more ring");
+    }
+
+    private static string Share(double share) => Calc.Quantities.UnitText.Number(share, 2);
+}

@@ -1,0 +1,65 @@
+namespace InstallPacket.Plans;
+
+/// <summary>What holds the mast, with every capacity beside its demand.</summary>
+/// <param name="WeightN">Weight of antenna, mast and mount; null when a mass is unknown.</param>
+/// <param name="StandOffM">Distance of the mast from the wall; null where it has none or it is unknown.</param>
+/// <param name="Checks">Capacities and demands.</param>
+/// <param name="Guys">Rings of guys from below; empty without guys.</param>
+/// <param name="Ballast">Ballast; null when the mount does not stand by its weight.</param>
+public sealed record HoldPlan(double? WeightN, double? StandOffM, IReadOnlyList<HoldCheck> Checks, IReadOnlyList<GuySetPlan> Guys, BallastPlan? Ballast)
+{
+    /// <summary>What is not proved, in words; empty when all of it is.</summary>
+    public IReadOnlyList<string> Unproved { get; init; } = [];
+}
+
+/// <summary>A capacity against what it must bear. Of demand and capacity one pair is given, or neither where two loads act together.</summary>
+/// <param name="Id">Kebab-case identifier of the kind of check.</param>
+/// <param name="What">What is checked.</param>
+/// <param name="UseShare">Demand over capacity.</param>
+/// <param name="Basis">Where the capacity comes from.</param>
+/// <param name="Provenance">How it is known.</param>
+public sealed record HoldCheck(string Id, string What, double UseShare, string Basis, string Provenance)
+{
+    /// <summary>Demand as a force; of a screw the resultant of pull and shear.</summary>
+    public double? DemandN { get; init; }
+
+    /// <summary>Capacity as a force.</summary>
+    public double? BearsN { get; init; }
+
+    /// <summary>Demand as a stress.</summary>
+    public double? DemandPa { get; init; }
+
+    /// <summary>Capacity as a stress.</summary>
+    public double? BearsPa { get; init; }
+
+    /// <summary>Pull of a fixing.</summary>
+    public double? PullN { get; init; }
+
+    /// <summary>Shear of a fixing.</summary>
+    public double? ShearN { get; init; }
+}
+
+/// <summary>A ring of guys.</summary>
+/// <param name="RingM">Height of the ring above the foot of the mast.</param>
+/// <param name="Count">Guys.</param>
+/// <param name="RadiusM">Distance of the anchors from the mast.</param>
+/// <param name="AngleDeg">Between guy and mast.</param>
+/// <param name="PushN">Push of the mast at the ring.</param>
+/// <param name="TensionN">Largest pull of a guy, still air included.</param>
+/// <param name="LengthM">From ring to anchor, straight.</param>
+public sealed record GuySetPlan(double RingM, int Count, double RadiusM, double AngleDeg, double PushN, double TensionN, double LengthM);
+
+/// <summary>A base that stands by its weight.</summary>
+/// <param name="SideM">Side of the square base.</param>
+/// <param name="ForceN">Wind force on antenna and mast.</param>
+/// <param name="LeverM">Its height above the roof.</param>
+/// <param name="TurnN">Weight against overturning.</param>
+/// <param name="SlideN">Weight against sliding.</param>
+/// <param name="OwnN">Weight of base, mast and antenna.</param>
+/// <param name="Blocks">Blocks on it.</param>
+/// <param name="BlockKg">Mass of a block.</param>
+/// <param name="TotalN">Weight with the blocks.</param>
+/// <param name="RoofPa">Mean pressure on the roof.</param>
+/// <param name="RoofBearsPa">What the roof bears; null when nobody said.</param>
+public sealed record BallastPlan(
+    double SideM, double ForceN, double LeverM, double TurnN, double SlideN, double OwnN, int Blocks, double BlockKg, double TotalN, double RoofPa, double? RoofBearsPa);

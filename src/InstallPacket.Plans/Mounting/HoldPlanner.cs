@@ -1,0 +1,50 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>The way of the load from the mast into the house, roof or ground, and whether each part on it bears it.</summary>
+internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
+{
+    private readonly MountingSection _mounting = job.Mounting;
+    private readonly HoldLedger _ledger = new(job, log, findings);
+
+    /// <summary>The plan; null without wind, or in the attic where there is none.</summary>
+    public HoldPlan? Plan(WindPlan? wind)
+    {
+        if (wind is null) return null;
+        var weight = Weight();
+        CheckRating(wind);
+        if (_mounting.Kind is "gable-bracket" or "wall-bracket" or "eave-bracket" or "ground-mast") new BracketPlanner(job, log, findings, _ledger).Check(wind, weight);
+        if (_mounting.Kind == "tripod") new TripodPlanner(job, log, _ledger).Check(wind);
+        if (_mounting.Kind == "chimney-lashing") new ChimneyPlanner(job, log, findings, _ledger).Check(wind);
+        var ballast = _mounting.Kind == "ballast" ? new BallastPlanner(job, log, findings, _ledger).Plan(wind, weight) : null;
+        var guys = new GuyPlanner(job, log, findings, _ledger).Plan(wind, weight);
+        return new HoldPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved };
+    }
+
+    private double? Weight()
+    {
+        var silent = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part).Append(_mounting.Mount).FirstOrDefault(p => p.MassKg is null);
+        if (silent is not null)
+        {
+            _ledger.Unknown("the weight on the mount", silent.At, $"the part `{silent.Id}` does not state `mass`", "add `mass` to the part from the maker's sheet");
+            return null;
+        }
+        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Sum(e => e.Part.MassKg!.Value);
+        var mast = MastKg();
+        return log.Record(MountFormulas.Weight, "mount", (antennas + mast + _mounting.Mount.MassKg!.Value) * StandardGravity.MS2, antennas, mast, _mounting.Mount.MassKg.Value);
+    }
+
+    private double MastKg()
+    {
+        var material = MastTubes.Material(_mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
+        return new MastSection(_mounting.Mast.DiameterM!.Value, _mounting.Mast.WallM!.Value).MassKgM(material.DensityKgM3) * _mounting.MastLength.Metres;
+    }
+
+    private void CheckRating(WindPlan wind)
+    {
+        if (_mounting.Mount.RatedN is not { } rated) return;
+        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf("rated"), _mounting.At, "take a stronger mount, or a shorter mast");
+    }
+}

@@ -1,0 +1,103 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Sources;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Bending, support forces, sway and pointing of the mast, and what its tube bears.</summary>
+internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
+{
+    /// <summary>Moment at the upper support beyond which a structural proof is asked for [N m] (read: European practice for antennas; used everywhere by choice).</summary>
+    private const double EngineerNm = EuropeanMastRule.GreatestMomentNm;
+
+    private const double NearLimit = 0.8;
+    private readonly MountingSection _mounting = job.Mounting;
+    private readonly UnitPrinter _print = UnitPrinter.Of(job);
+
+    /// <summary>The part of the plan that the mast decides.</summary>
+    /// <param name="tube">Cross-section.</param>
+    /// <param name="force">Force on the antennas for the strength check [N].</param>
+    /// <param name="line">Force on each metre of mast for the strength check [N/m].</param>
+    /// <param name="service">Pressure of the gust for pointing over that of the job.</param>
+    public WindPlan Plan(MastSection tube, double force, double line, double service)
+    {
+        // European practice: the tube must be safe without its guys. Elsewhere the guys hold it.
+        var frame = job.Code == "us" ? MastFrame.Guyed(_mounting) : MastFrame.Fixed(_mounting);
+        var material = MastTubes.Material(_mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
+        var several = frame.SupportsM.Count > 2 || frame.Exposed;
+        var (supports, moment) = several ? Several(frame, force, line) : Two(frame, force, line);
+        var allowable = Allowable(tube, material);
+        var use = log.Record(MastStrength.UtilisationFormula, "mast", MastStrength.Utilisation(moment, allowable), moment, allowable);
+        var stress = MastStrength.StressPa(moment, tube);
+        log.Record(MastStrength.StressFormula, "mast", stress / 1e6, moment, tube.SectionModulusM3 * 1e9);
+        var mast = new MastCase([new MastLoad(force, frame.FreeM)], line, frame.FreeM, frame.SpacingM);
+        var stiffness = MastSway.StiffnessNm2(tube, material.ModulusPa);
+        var tip = MastBending.TipDeflectionM(mast, tube, material.ModulusPa);
+        log.Record(MastBending.DeflectionFormula, "mast", 1000 * tip, force, frame.FreeM, line, frame.FreeM, frame.SpacingM, stiffness);
+        Check(moment, allowable, use, material);
+        CheckFree(frame);
+        var pointing = new PointingChecker(job, log, findings);
+        return new WindPlan(0, "", 0, 0, 0, force, line, frame.FreeM, frame.SpacingM, material.Name, material.Provenance == Provenance.Derived, moment, allowable, use,
+            supports[1].ForceN, -supports[0].ForceN, tip)
+        {
+            Supports = supports, StressPa = stress, ServiceTiltDeg = pointing.Tilt(mast, tube, material, service / Reduced), FrequencyHz = pointing.Frequency(frame, tube, material),
+        };
+    }
+
+    private double Reduced => job.Code == "us" ? AllowableStress.WindLoad(1) : WindEurocode.PartialFactor;
+
+    private (MastSupport[] Supports, double MomentNm) Two(MastFrame frame, double force, double line)
+    {
+        var (free, spacing) = (frame.FreeM, frame.SpacingM);
+        var mast = new MastCase([new MastLoad(force, free)], line, free, spacing);
+        var moment = log.Record(MastBending.MomentFormula, "mast", MastBending.MomentNm(mast), force, free, line, free);
+        var lower = log.Record(MastBending.LowerReactionFormula, "mast", MastBending.LowerReactionN(mast), moment, spacing, 0);
+        var upper = log.Record(MastBending.UpperReactionFormula, "mast", MastBending.UpperReactionN(mast), force, line, free, moment, spacing, 0);
+        return (Named(frame, [-lower, upper]), moment);
+    }
+
+    private (MastSupport[] Supports, double MomentNm) Several(MastFrame frame, double force, double line)
+    {
+        var forces = frame.Forces(force, line);
+        var supports = Named(frame, forces.ReactionsN);
+        for (var i = 0; i < supports.Length; i++)
+        {
+            log.Record(ContinuousMast.MomentsFormula, supports[i].Name, forces.MomentsNm[i], supports[i].HeightM, force, frame.FreeM, line);
+            log.Record(ContinuousMast.ReactionFormula, supports[i].Name, supports[i].ForceN, supports[i].HeightM, force, frame.FreeM, line);
+        }
+        return (supports, forces.GreatestNm);
+    }
+
+    private static MastSupport[] Named(MastFrame frame, IReadOnlyList<double> forces) =>
+        [.. frame.SupportsM.Select((z, i) => new MastSupport(i switch { 0 => "lower support", 1 => "upper support", _ => $"ring {i - 1}" }, z, forces[i]))];
+
+    private void CheckFree(MastFrame frame)
+    {
+        if (frame.FreeM <= EuropeanMastRule.GreatestFreeM + 1e-9) return;
+        findings.Add(Severity.Stop, "mast-needs-engineer", _mounting.FreeLengthAt, $"{_print.Length(frame.FreeM)} of mast stands free above its highest support",
+            $"beyond {_print.Length(EuropeanMastRule.GreatestFreeM)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, guy the mast, or shorten it");
+    }
+
+    private double Allowable(MastSection tube, MastMaterial material)
+    {
+        if (job.Code != "us")
+            return log.Record(PlanFormulas.DesignResistance, "mast", material.YieldPa * tube.SectionModulusM3, material.YieldPa / 1e6, tube.SectionModulusM3 * 1e9);
+        var allowable = MastStrength.AllowableNm(tube, material);
+        var thin = MastStrength.IsThin(tube, material.YieldPa, material.ModulusPa);
+        var formula = material.IsAluminium ? MastStrength.AluminiumFormula : thin ? MastStrength.ElasticFormula : MastStrength.PlasticFormula;
+        return log.Record(formula, "mast", allowable, material.YieldPa / 1e6, (material.IsAluminium || thin ? tube.SectionModulusM3 : tube.PlasticModulusM3) * 1e9);
+    }
+
+    private void Check(double moment, double allowable, double use, MastMaterial material)
+    {
+        var guyed = _mounting.Guys is not null && job.Code == "us";
+        var found = $"the wind bends the mast with {_print.Moment(moment)} {(guyed ? "between or at its supports" : "at its upper support")}, {UnitText.Number(use, 2)} of what it bears";
+        if (use > 1)
+            findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name})", "shorten the free length, take a stronger tube, or guy the mast (which an engineer should plan)");
+        else if (use > NearLimit)
+            findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name}); more than 0.8 of it leaves little for ice and age (our rule)", $"shorten the free length of {_print.Length(_mounting.FreeLength.Metres)}, or take a stronger tube");
+        if (moment > EngineerNm)
+            findings.Add(Severity.Stop, "mast-needs-engineer", _mounting.FreeLengthAt, found, $"beyond {_print.Moment(EngineerNm)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, or shorten the mast");
+    }
+}

@@ -1,0 +1,34 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Where the mast is held, in metres above its foot.</summary>
+/// <param name="SupportsM">Fixed supports, then rings of guys, rising.</param>
+/// <param name="LengthM">Length of the mast.</param>
+/// <param name="Exposed">Whether the wind meets the mast between its supports.</param>
+internal sealed record MastFrame(IReadOnlyList<double> SupportsM, double LengthM, bool Exposed)
+{
+    public double FreeM => LengthM - SupportsM[^1];
+
+    public double SpacingM => SupportsM[^1] - SupportsM[^2];
+
+    /// <summary>The mast on its fixed supports alone.</summary>
+    public static MastFrame Fixed(MountingSection m)
+    {
+        var upper = m.MastLength.Metres - m.FreeLength.Metres;
+        var lower = m.Spacing is { } spacing ? Math.Max(0, upper - spacing.Metres) : 0;
+        if (upper - lower < 0.05) lower = upper - 0.05;
+        return new([lower, upper], m.MastLength.Metres, m.Kind is "ground-mast" or "tripod" or "ballast" || m.Guys is not null);
+    }
+
+    /// <summary>The mast with its guys.</summary>
+    public static MastFrame Guyed(MountingSection m)
+    {
+        var frame = Fixed(m);
+        return m.Guys is { } guys ? frame with { SupportsM = [.. frame.SupportsM, .. guys.Sets.Select(s => s.RingM)] } : frame;
+    }
+
+    /// <summary>Moments and forces in a wind.</summary>
+    public HeldMastForces Forces(double topN, double lineLoadNPerM) => ContinuousMast.Of(new(SupportsM, FreeM, topN, lineLoadNPerM));
+}

@@ -1,0 +1,42 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Whether the mast sways or the antenna loses its aim in ordinary gusts.</summary>
+internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings)
+{
+    private const double SlowestHz = 1;
+    private const double BeamShare = 0.25;
+    private readonly MountingSection _mounting = job.Mounting;
+
+    /// <summary>Tilt of the top in a gust of 50 mph [deg].</summary>
+    public double Tilt(MastCase mast, MastSection tube, MastMaterial material, double service)
+    {
+        var light = mast with { Loads = [.. mast.Loads.Select(l => l with { ForceN = l.ForceN * service })], LineLoadNPerM = mast.LineLoadNPerM * service };
+        var tilt = MastBending.TipSlopeRad(light, tube, material.ModulusPa) * 180 / Math.PI;
+        log.Record(MastBending.SlopeFormula, "top of the mast, gust of 50 mph", tilt, light.Loads[0].ForceN, light.FreeM, light.LineLoadNPerM, light.FreeM, light.SpacingM, MastSway.StiffnessNm2(tube, material.ModulusPa));
+        if (Beam() is { } beam && tilt > BeamShare * beam)
+            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, $"in a gust of {UnitPrinter.Of(job).Speed(50 * 0.44704)} the antenna tilts by {UnitPrinter.Angle(tilt)}",
+                $"a quarter of its narrowest beam of {UnitPrinter.Angle(beam)} (our rule)", "shorten the free length, or take a stiffer tube");
+        return tilt;
+    }
+
+    /// <summary>First frequency of the free mast [Hz]; null when the mass of an antenna is unknown.</summary>
+    public double? Frequency(MastFrame frame, MastSection tube, MastMaterial material)
+    {
+        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part.MassKg).ToArray();
+        if (antennas.Any(m => m is null)) return null;
+        var top = antennas.Sum(m => m!.Value);
+        var frequency = log.Record(MastSway.FrequencyFormula, "mast", MastSway.FirstFrequencyHz(tube, material, frame.FreeM, top),
+            MastSway.StiffnessNm2(tube, material.ModulusPa), frame.FreeM, top, tube.MassKgM(material.DensityKgM3));
+        if (frequency < SlowestHz)
+            findings.Add(Severity.Caution, "mast-flexible", _mounting.FreeLengthAt, $"the free mast sways at {UnitText.Number(frequency, 2)} Hz",
+                "below 1 Hz gusts rock it and the forces grow beyond these figures (ASCE 7: flexible structure)", "shorten the free length, guy the mast, or have an engineer reckon the gusts");
+        return frequency;
+    }
+
+    private double? Beam() => job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part)
+        .Select(a => a.ToMHz is { } to ? a.BeamwidthDeg?.At(to) : null).Min();
+}

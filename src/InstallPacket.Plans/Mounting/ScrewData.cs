@@ -1,0 +1,87 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>The capacity of a screw in its place in the timber.</summary>
+internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)
+{
+    /// <summary>Load duration of wind.</summary>
+    private const double WindDuration = 1.6;
+
+    private const double WetLag = 0.7;
+
+    /// <summary>A lag screw through the plate of the mount; null when a figure is missing.</summary>
+    public LagResistance? Lag(Fixing f)
+    {
+        if (Shape(f) is not { } shape) return null;
+        if (LagScrew.Find(shape.DiameterM) is not { } lag)
+        {
+            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick, which is no standard lag screw", "take 1/4, 5/16, 3/8, 7/16 or 1/2 in");
+            return null;
+        }
+        var (name, plate, wet) = (f.Part.Name, shape.PlateM, f.Wet ? WetLag : 1);
+        var gravity = Gravity(f);
+        var (thread, depth) = (lag.ThreadInTimberM(shape.LengthM, plate + f.GapM), lag.PenetrationM(shape.LengthM, plate + f.GapM));
+        var perMetre = log.Record(Withdrawal.LagFormula, name, Withdrawal.LagNPerM(gravity, lag.DiameterM), gravity, lag.DiameterM);
+        var pull = log.Record(Withdrawal.AdjustedFormula, name, Withdrawal.AdjustedN(perMetre, thread, WindDuration, wet), perMetre, thread, WindDuration, wet);
+        // Across the grain is the weaker direction; what direction the wind takes is not known.
+        var plain = log.Record(YieldModes.LateralFormula, name, depth > 0 ? YieldModes.Of(lag, gravity, plate, Steel(plate), 90, 8 * lag.DiameterM).LeastN : 0, lag.DiameterM, gravity, plate, 90, 8 * lag.DiameterM);
+        var shear = log.Record(YieldModes.AdjustedFormula, name, YieldModes.AdjustedN(plain, depth, lag.DiameterM, WindDuration, wet) * EndShare(f, lag.DiameterM), plain, depth, lag.DiameterM, WindDuration, wet);
+        return new LagResistance(log, pull, shear);
+    }
+
+    /// <summary>A wood screw after EN 1995-1-1; null when a figure is missing.</summary>
+    public WoodScrewResistance? WoodScrew(Fixing f)
+    {
+        if (Shape(f) is not { } shape) return null;
+        if (f.Part.ThreadM is not { } threadLength)
+        {
+            Missing(f, "thread");
+            return null;
+        }
+        if (shape.DiameterM is < 0.006 or > 0.012)
+        {
+            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick", "the rule holds for 6 to 12 mm: take such a screw, or the approval of this one");
+            return null;
+        }
+        var (name, timber) = (f.Part.Name, Class(f));
+        var depth = Math.Max(0, shape.LengthM - shape.PlateM - f.GapM);
+        var thread = Math.Min(threadLength, depth);
+        if (thread <= 0) return new WoodScrewResistance(log, 0, 0);
+        var (d, kmod) = (1000 * shape.DiameterM, EuropeanScrew.Modification(f.Wet));
+        var strength = log.Record(EuropeanScrew.StrengthFormula, name, EuropeanScrew.StrengthPa(shape.DiameterM, thread, timber.DensityKgM3) / 1e6, d, 1000 * thread, timber.DensityKgM3);
+        var axial = log.Record(EuropeanScrew.WithdrawalFormula, name, EuropeanScrew.WithdrawalN(shape.DiameterM, thread, timber.DensityKgM3), strength, d, 1000 * thread);
+        var lateral = log.Record(EuropeanScrew.LateralFormula, name, EuropeanScrew.LateralN(shape.DiameterM, depth, timber.DensityKgM3), d, 1000 * depth, timber.DensityKgM3, EuropeanScrew.TensilePa / 1e6);
+        return new WoodScrewResistance(log, Design(name + ", pull", axial, kmod), Design(name + ", shear", lateral, kmod));
+    }
+
+    private double Design(string subject, double characteristic, double kmod) =>
+        log.Record(EuropeanScrew.DesignFormula, subject, EuropeanScrew.DesignN(characteristic, kmod), kmod, characteristic);
+
+    private static double Gravity(Fixing f) => (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Gravity;
+
+    private static TimberClass Class(Fixing f) => TimberClass.Find(f.Timber?.Value ?? "") ?? TimberClass.All[0];
+
+    private static double Steel(double plateM) => plateM < 0.25 * 0.0254 ? YieldModes.SheetSteelPa : YieldModes.PlateSteelPa;
+
+    private static double EndShare(Fixing f, double diameterM) => f.EndM is { } end ? Math.Clamp(end.Value / (7 * diameterM), 0, 1) : 1;
+
+    private (double DiameterM, double LengthM, double PlateM)? Shape(Fixing f)
+    {
+        if (f.Part.DiameterM is not { } diameter) return Missing(f, "diameter");
+        if (f.Part.LengthM is not { } length) return Missing(f, "length");
+        if (job.Mounting.Mount.PlateM is not { } plate)
+        {
+            ledger.Unknown("the fixing " + f.Part.Name, job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `plate`", "add the thickness of its plate from the maker's sheet");
+            return null;
+        }
+        return (diameter, length, plate);
+    }
+
+    private (double, double, double)? Missing(Fixing f, string figure)
+    {
+        ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"the fixing `{f.Part.Id}` does not state `{figure}`", $"add `{figure}` to the part");
+        return null;
+    }
+}
