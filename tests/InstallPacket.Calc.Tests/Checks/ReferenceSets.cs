@@ -1,4 +1,5 @@
 using InstallPacket.Calc.Tests.Cabling;
+using InstallPacket.Calc.Tests.Materials;
 using InstallPacket.Calc.Tests.Mounting;
 using InstallPacket.Calc.Tests.Reception;
 using InstallPacket.Calc.Tests.Routing;
@@ -38,5 +39,6 @@ public static class ReferenceSets
         .. WindForceSets.All,
         .. MastSets.All,
         .. MountSets.All,
+        .. MaterialsSets.All,
     ];
 }
