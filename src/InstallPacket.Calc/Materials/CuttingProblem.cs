@@ -32,7 +32,8 @@ public sealed record CutResult(IReadOnlyList<CutStrip> Strips, bool Found, long 
 /// <param name="Costs">Costs of the stock.</param>
 /// <param name="Counts">How many there are, never more than could be used.</param>
 /// <param name="Limited">Whether a count can bind.</param>
-internal sealed record CutInstance(long[] Lengths, int[] Demand, long[] StockLengths, long[] Costs, int[] Counts, bool[] Limited)
+/// <param name="CostMeasure">What one unit of cost stands for.</param>
+internal sealed record CutInstance(long[] Lengths, int[] Demand, long[] StockLengths, long[] Costs, int[] Counts, bool[] Limited, long CostMeasure)
 {
     /// <summary>Whether there is one kind of stock and enough of it.</summary>
     public bool OneStock => StockLengths.Length == 1 && !Limited[0];
@@ -47,10 +48,11 @@ internal sealed record CutInstance(long[] Lengths, int[] Demand, long[] StockLen
         var kinds = problem.Pieces.GroupBy(l => l).OrderByDescending(g => g.Key).ToArray();
         var lengths = kinds.Select(g => g.Key + problem.Kerf).ToArray();
         var measure = reduce ? lengths.Aggregate(Divisor) : 1;
+        var money = Math.Max(1, problem.Stock.Select(s => s.Cost).Aggregate(0L, Divisor));
         return new(
             [.. lengths.Select(l => l / measure)], [.. kinds.Select(g => g.Count())], [.. problem.Stock.Select(s => (s.Length + problem.Kerf) / measure)],
-            [.. problem.Stock.Select(s => s.Cost)], [.. problem.Stock.Select(s => Math.Min(s.Count ?? int.MaxValue, problem.Pieces.Count))],
-            [.. problem.Stock.Select(s => s.Count is { } n && n < problem.Pieces.Count)]);
+            [.. problem.Stock.Select(s => s.Cost / money)], [.. problem.Stock.Select(s => Math.Min(s.Count ?? int.MaxValue, problem.Pieces.Count))],
+            [.. problem.Stock.Select(s => s.Count is { } n && n < problem.Pieces.Count)], money);
     }
 
     private static long Divisor(long a, long b) => b == 0 ? a : Divisor(b, a % b);

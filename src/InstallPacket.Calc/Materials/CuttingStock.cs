@@ -53,7 +53,8 @@ public static class CuttingStock
         if (!search.Complete && search.BestCost > bound) (best, bound) = ByProgram(instance, best, bound, mostNodes);
         var cost = best?.Sum(f => instance.Costs[f.Stock]) ?? 0;
         var proved = search.Complete || (best is not null && cost <= bound);
-        return new(Assign(problem, best ?? []), best is not null, cost, proved && best is not null ? cost : bound, proved);
+        var lowest = proved && best is not null ? cost : bound;
+        return new(Assign(problem, best ?? []), best is not null, cost * instance.CostMeasure, lowest * instance.CostMeasure, proved);
     }
 
     // Whole parts of the program's fillings first; what is left is small and is searched. If that fails, one filling of each kind is taken back.

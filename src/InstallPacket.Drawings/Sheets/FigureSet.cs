@@ -14,6 +14,7 @@ public static class FigureSet
         [
             AimCardSheet.Draw(plan, measure), HorizonStripSheet.Draw(plan, measure), .. PathProfileSheet.DrawAll(plan, measure),
             RouteSketchSheet.Draw(plan, measure), ChainDiagramSheet.Draw(plan, measure), LevelLadderSheet.Draw(plan, measure), .. LevelLadderSheet.DrawOthers(plan, measure),
+            .. CuttingPlanSheet.DrawAll(plan, measure), .. CableLabelSheet.DrawAll(plan, measure),
         ];
         return drawings.OfType<Drawing>().ToDictionary(d => d.Id, StringComparer.Ordinal);
     }
