@@ -108,10 +108,12 @@ public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double Pe
 /// <summary>A task.</summary>
 /// <param name="Id">Its name in the table of hours.</param>
 /// <param name="Task">What is done.</param>
-/// <param name="Times">How often, or metres.</param>
 /// <param name="Per">What is counted.</param>
-/// <param name="EachH">Hours for each.</param>
+/// <param name="Count">How often; null when it goes by length.</param>
+/// <param name="LengthM">Length of cable; null when it is counted.</param>
+/// <param name="EachH">Hours for each, or for the length of <paramref name="PerLengthM"/>.</param>
+/// <param name="PerLengthM">A round length in the units of the job; null when it is counted.</param>
 /// <param name="PersonH">Person-hours.</param>
 /// <param name="Outdoors">Whether it needs daylight and weather.</param>
 /// <param name="Provenance">How the hours are known.</param>
-public sealed record TaskPlan(string Id, string Task, double Times, string Per, double EachH, double PersonH, bool Outdoors, string Provenance);
+public sealed record TaskPlan(string Id, string Task, string Per, int? Count, double? LengthM, double EachH, double? PerLengthM, double PersonH, bool Outdoors, string Provenance);

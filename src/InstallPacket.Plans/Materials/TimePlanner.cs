@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 using InstallPacket.Calc.Sources;
 using InstallPacket.Jobs;
@@ -16,7 +17,7 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         foreach (var own in job.Materials.Hours.Where(h => Table.All(r => r["id"] != h.Name)))
             findings.Add(Severity.Caution, "task-unknown", own.At, $"materials.hours names `{own.Name}`, which is no task of the table", "tasks are listed in Materials/hours.csv of the program",
                 "write one of: " + string.Join(", ", Table.Select(r => r["id"])));
-        TaskPlan[] tasks = [.. Table.Select(r => Task(r, Count(r["per"], pieces))).Where(t => t.Times > 0)];
+        TaskPlan[] tasks = [.. Table.Select(r => Task(r, Count(r["per"], pieces))).Where(t => t.Count > 0 || t.LengthM > 0)];
         var crew = job.Materials.Crew;
         var (all, outdoors) = (tasks.Sum(t => t.PersonH), tasks.Where(t => t.Outdoors).Sum(t => t.PersonH));
         var plan = new TimePlan(crew, tasks, all, log.Record(PlanFormulas.ClockHours, "all tasks", all / crew, all, crew), log.Record(PlanFormulas.ClockHours, "outdoors", outdoors / crew, outdoors, crew), Daylight());
@@ -31,7 +32,10 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         var own = job.Materials.Hours.FirstOrDefault(h => h.Name == row["id"]);
         var each = own?.Value ?? CsvNumber.Of(row["hours"]);
         var hours = times > 0 ? log.Record(PlanFormulas.TaskHours, row["task"], times * each, times, each) : 0;
-        return new(row["id"], row["task"], times, row["per"], each, hours, row["place"] == "outdoors", own is null ? row["provenance"] : "job");
+        var byLength = row["per"].StartsWith("metre", StringComparison.Ordinal);
+        double? length = byLength ? job.Units == UnitFamily.Us ? 10 * Length.MetresPerFoot : 10 : null;
+        return new(row["id"], row["task"], byLength ? "" : row["per"], byLength ? null : (int)times, byLength ? times : null, each * (length ?? 1), length, hours,
+            row["place"] == "outdoors", own is null ? row["provenance"] : "job");
     }
 
     private double Count(string per, IReadOnlyList<PiecePlan> pieces) => per switch

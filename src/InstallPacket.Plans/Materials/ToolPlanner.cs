@@ -71,7 +71,7 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
 
     private IEnumerable<ToolPlan> Access()
     {
-        if (mounting.Ladder is { } ladder) yield return Tool("ladder", "reach the work place with the rail past the edge") with { LengthM = ladder.WorkingM + ladder.RailM };
+        if (mounting.Ladder is { } ladder) yield return Tool("ladder", "rails past the edge at the work place") with { LengthM = ladder.RailM };
         if (mounting.Access == "platform") yield return Tool("platform", "work at height");
         if (mounting.Access == "tower") yield return Tool("tower", "work at height");
         if (mounting.Access == "inside") yield break;
