@@ -86,6 +86,17 @@ public class MaterialsPlannerTests
     }
 
     [Fact]
+    public void What_is_worth_keeping_goes_back_to_the_van()
+    {
+        var coax = DemoPlans.Of("mill-yard").Materials.Cutting!;
+        var rest = coax.VanList.Single(v => v.Stock == "coil-25");
+        Assert.True(rest.PartUsed);
+        Assert.Equal(coax.Cables[0].Strips.Single(s => s.Stock == "coil-25").LeftM, rest.LengthM);
+        Assert.Equal(5, coax.VanList.Single(v => v.Stock == "lead-short").Count); // counted and not opened
+        Assert.DoesNotContain(coax.VanList, v => v.Stock is "van-rest" or "drum-100"); // scrap; and the shop's
+    }
+
+    [Fact]
     public void Connectors_come_in_whole_packs_with_spares()
     {
         var item = DemoPlans.Of("alder-lane").Materials.Items.Single(i => i.Part == "connector-f-6");

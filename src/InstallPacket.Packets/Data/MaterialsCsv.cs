@@ -19,6 +19,14 @@ internal static class MaterialsCsv
         return csv.Bytes();
     }
 
+    /// <summary>What the van holds afterwards; a header alone when the job states no stock.</summary>
+    public static byte[] VanList(Plan plan)
+    {
+        var csv = new CsvFile("stock", "part", "name", "kind", "part_used", "count", "length_m", "length_ft");
+        foreach (var v in plan.Materials.Cutting?.VanList ?? []) csv.Row(v.Stock, v.Part, v.Name, v.Kind, v.PartUsed ? "yes" : "no", v.Count, v.LengthM, v.LengthM / MetresPerFoot);
+        return csv.Bytes();
+    }
+
     public static byte[] Materials(Plan plan)
     {
         var csv = new CsvFile("part", "name", "kind", "count", "length_m", "length_ft", "spare_pct", "in_pack", "packs", "bring", "unit_price", "price", "currency", "for");

@@ -9,7 +9,20 @@ public sealed record CuttingPlan(string Aim, double KeepAboveM, IReadOnlyList<Ca
 {
     /// <summary>The currency as printed; empty when the job does not say.</summary>
     public string Currency { get; init; } = "";
+
+    /// <summary>What the van holds afterwards: counted stock that was not opened, and leftovers worth keeping.</summary>
+    public IReadOnlyList<VanStockPlan> VanList { get; init; } = [];
 }
+
+/// <summary>A line of the list of the van.</summary>
+/// <param name="Stock">Its name in the job.</param>
+/// <param name="Part">Part name.</param>
+/// <param name="Name">What it is.</param>
+/// <param name="Kind"><c>reel</c>, <c>box</c> or <c>pre-cut</c>.</param>
+/// <param name="PartUsed">Whether some was used.</param>
+/// <param name="LengthM">What is on each.</param>
+/// <param name="Count">How many.</param>
+public sealed record VanStockPlan(string Stock, string Part, string Name, string Kind, bool PartUsed, double LengthM, int Count);
 
 /// <summary>One kind of cable or conductor.</summary>
 /// <param name="Part">Part name.</param>

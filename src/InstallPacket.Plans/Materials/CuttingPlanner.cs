@@ -19,7 +19,18 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
         foreach (var group in pieces.GroupBy(p => p.Piece.Cable, StringComparer.Ordinal))
             if (Cable([.. group], cables.Sum(c => c.Strips.Count)) is { } cable) cables.Add(cable);
         var sheets = cables.SelectMany(c => c.Strips).Select(s => s.Figure).Distinct(StringComparer.Ordinal);
-        return new(_materials.LeastCost ? "least-cost" : "least-waste", _materials.KeepAbove.Metres, cables, [.. sheets]) { Currency = _materials.Currency ?? "" };
+        return new(_materials.LeastCost ? "least-cost" : "least-waste", _materials.KeepAbove.Metres, cables, [.. sheets]) { Currency = _materials.Currency ?? "", VanList = [.. VanList(cables)] };
+    }
+
+    // Stock without a count stands in the shop and is not in this list.
+    private IEnumerable<VanStockPlan> VanList(IReadOnlyList<CableCutPlan> cables)
+    {
+        foreach (var s in _materials.Stock)
+        {
+            var opened = cables.SelectMany(c => c.Strips).Where(strip => strip.Stock == s.Name).ToArray();
+            if (s.Count - opened.Length is > 0 and var whole) yield return new(s.Name, s.Cable.Id, s.Cable.Name, s.Kind, s.PartUsed, s.Length.Metres, whole);
+            foreach (var rest in opened.Where(o => o.Keep).GroupBy(o => o.LeftM)) yield return new(s.Name, s.Cable.Id, s.Cable.Name, s.Kind, true, rest.Key, rest.Count());
+        }
     }
 
     private CableCutPlan? Cable(PlacedPiece[] wanted, int stripsBefore)

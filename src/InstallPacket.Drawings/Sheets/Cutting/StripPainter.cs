@@ -9,6 +9,8 @@ internal sealed class StripPainter(SheetCanvas canvas, UnitPrinter print, double
     private const double NumberMm = 3.4;
     private const double WordsMm = 3.2;
     private const double RowMm = 4.6;
+    private const double GapMm = 1.4;
+    private const int MostRows = 60;
 
     /// <summary>Draws it and gives its lower edge.</summary>
     public double Draw(StripPlan strip, PaperPoint corner, double right)
@@ -48,13 +50,16 @@ internal sealed class StripPainter(SheetCanvas canvas, UnitPrinter print, double
     // Numbers stand below the bar in one row; where pieces are short they spread, each tied to its piece.
     private double Numbers(StripPlan strip, PaperBox[] boxes, PaperBox bar, double right)
     {
-        var wanted = strip.Pieces.Select((p, i) => ((boxes[i].Left + boxes[i].Right) / 2, canvas.Measure.WidthMm(Number(p), NumberMm, true))).ToArray();
-        var lefts = ColumnStack.Tops(wanted, 1.4, bar.Left, right);
+        var all = strip.Pieces.Select((p, i) => (Text: Number(p), Middle: (boxes[i].Left + boxes[i].Right) / 2, Width: canvas.Measure.WidthMm(Number(p), NumberMm, true))).ToArray();
+        // Where they have no room, only every second or third is shown; the words below name all.
+        var every = (int)Math.Max(1, Math.Ceiling(all.Sum(n => n.Width + GapMm) / (right - bar.Left - GapMm)));
+        var shown = all.Where((_, i) => i % every == 0).ToArray();
+        var lefts = ColumnStack.Tops([.. shown.Select(n => (n.Middle, n.Width))], GapMm, bar.Left, right + GapMm);
         for (var i = 0; i < lefts.Length; i++)
         {
-            var middle = lefts[i] + wanted[i].Item2 / 2;
-            canvas.Line(new(Ink.Line, 0.2), new(wanted[i].Item1, bar.Bottom - BarMm / 3), new(wanted[i].Item1, bar.Bottom), new(middle, bar.Bottom + 2.6));
-            canvas.Text(new(new(middle, bar.Bottom + 5.8), Number(strip.Pieces[i]), NumberMm, Ink.Line, Anchor.Middle, Strong: true));
+            var middle = lefts[i] + shown[i].Width / 2;
+            canvas.Line(new(Ink.Line, 0.2), new(shown[i].Middle, bar.Bottom - BarMm / 3), new(shown[i].Middle, bar.Bottom), new(middle, bar.Bottom + 2.6));
+            canvas.Text(new(new(middle, bar.Bottom + 5.8), shown[i].Text, NumberMm, Ink.Line, Anchor.Middle, Strong: true));
         }
         return bar.Bottom + 6.5;
     }
@@ -63,7 +68,7 @@ internal sealed class StripPainter(SheetCanvas canvas, UnitPrinter print, double
 
     private double Lines(string words, PaperPoint corner, double y, double right, bool strong)
     {
-        foreach (var line in TextWrap.Lines(words, WordsMm, strong, right - corner.X, 6, canvas.Measure))
+        foreach (var line in TextWrap.Lines(words, WordsMm, strong, right - corner.X, MostRows, canvas.Measure))
         {
             y += RowMm;
             canvas.Text(new(new(corner.X, y - 1), line, WordsMm, Strong: strong));
