@@ -68,6 +68,9 @@ public sealed record Job
     /// <summary>Extra materials.</summary>
     public required IReadOnlyList<ExtraPart> Extras { get; init; }
 
+    /// <summary>Stock, prices, crew.</summary>
+    public MaterialsSection Materials { get; init; } = new(default);
+
     /// <summary>Parts of this job alone; they go before those of the library.</summary>
     public IReadOnlyList<Part> OwnParts { get; init; } = [];
 

@@ -100,6 +100,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
             Mounting = bind.Mounting(g.Group("mounting")!),
             Bonding = bind.Bonding(g.Group("bonding")!),
             Extras = bind.Extras(g.Group("materials")!),
+            Materials = bind.Materials(g.Group("materials")!),
             Handover = SectionBinder.Handover(g.Group("handover")!),
         };
     }

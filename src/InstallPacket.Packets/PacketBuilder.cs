@@ -27,6 +27,7 @@ public sealed class PacketBuilder(Theme theme)
             new("findings.sarif", Sarif.Write(plan.Findings, ProgramVersion.Text)),
             new("cut-list.csv", MaterialsCsv.CutList(plan)),
             new("materials.csv", MaterialsCsv.Materials(plan)),
+            new("van-list.csv", MaterialsCsv.VanList(plan)),
         };
         foreach (var (name, title, pdf) in new[] { ("crew", "Crew", true), ("customer", "Customer", true), ("workings", "Workings", false), ("packet", "Packet", false) })
             AddDocument(files, Document(plan, model, figures, name, title), pdf, plan.Job.Paper);

@@ -29,7 +29,7 @@ public static class Planner
         cabling = new CurePlanner(job, reception, routing, parts, Receive, findings).Plan(cabling);
         var mounting = new MountingPlanner(job, code, log, findings).Plan();
         var bonding = new BondingPlanner(job, code, findings).Plan();
-        var materials = new MaterialsPlanner(job, routing, parts).Plan();
+        var materials = new MaterialsPlanner(job, siting, routing, mounting, parts, log, findings).Plan();
         var handover = new HandoverPlanner(job, reception, cabling).Plan();
         return new Plan
         {

@@ -31,7 +31,7 @@ public class BuildCommandTests
         string[] promised =
         [
             "index.html", "crew.html", "crew.pdf", "crew.md", "customer.html", "customer.pdf", "customer.md", "workings.html", "workings.md", "plan.json", "cut-list.csv",
-            "materials.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/aim-card.png", "figures/horizon-strip.svg",
+            "materials.csv", "van-list.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/aim-card.png", "figures/horizon-strip.svg",
             "figures/route-sketch.svg", "figures/chain-diagram.svg", "figures/level-ladder.svg",
         ];
         foreach (var job in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard", "pine-corner", "quay-loft" })

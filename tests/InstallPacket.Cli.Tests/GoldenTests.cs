@@ -10,7 +10,7 @@ namespace InstallPacket.Cli.Tests;
 /// </summary>
 public class GoldenTests
 {
-    private static readonly string[] Texts = ["crew.md", "customer.md", "workings.md", "cut-list.csv", "materials.csv", "findings.json"];
+    private static readonly string[] Texts = ["crew.md", "customer.md", "workings.md", "cut-list.csv", "materials.csv", "van-list.csv", "findings.json"];
 
     [Theory]
     [InlineData("alder-lane")]

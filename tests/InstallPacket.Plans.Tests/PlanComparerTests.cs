@@ -32,7 +32,7 @@ public class PlanComparerTests
         var jobs = DemoJobs.Load().With("brook-terrace/job.yaml", "    O3: {", "    O4: { part: outlet-tv-iec, at: study, from: O3, run: R6 }\n    O3: {")
             .With("brook-terrace/job.yaml", "    R5: {", "    R6: { cable: coax-7mm-class-a, path: [study, attic-rear, study], way: wall }\n    R5: {");
         var changes = PlanComparer.Compare(DemoPlans.Of("brook-terrace"), DemoPlans.Of("brook-terrace", jobs));
-        Assert.Equal(["R6"], changes.PiecesAdded.Select(p => p.Run));
+        Assert.Equal(["R6", "fly lead O4"], changes.PiecesAdded.Select(p => p.Run));
         Assert.Empty(changes.PiecesDropped);
         Assert.Contains(changes.Differences, d => d.Quantity == "element O4: part" && d.Before == "none");
     }

@@ -72,7 +72,7 @@ public class ReceptionPlannerTests
     [Fact]
     public void Station_outside_the_band_of_the_antenna_is_named_and_not_reckoned()
     {
-        var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "antenna-vhf-uhf-combined", "antenna-uhf-panel"));
+        var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "part: antenna-vhf-uhf-combined", "part: antenna-uhf-panel"));
         Assert.True(plan.Stopped);
         Assert.Contains("kes-9", plan.Finding("antenna-outside-band").Found, StringComparison.Ordinal);
         Assert.False(plan.Station("kes-9").Reckoned);

@@ -74,6 +74,8 @@ public static class PartCatalogue
         new("bend-radius", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "Cable: smallest bend radius at rest, to the axis."),
         new("connector", new ReferenceKind(ReferenceTarget.Part, "connector"), "Cable: the connector that fits it."),
         new("price", new NumberKind(0, 100000), "Price of a piece, or of a metre of what is bought by length, in the currency of the firm."),
+        new("pack", new IntegerKind(1, 10000), "How many are sold together; they are bought in whole packs."),
+        new("spare", new QuantityKind(Dimension.Share, 0, 100, "%"), "How many more to bring than the plan wants, rounded up."),
         new("torque", new QuantityKind(Dimension.Torque, 0, 100, "N m"), "Connector or fixing: tightening torque."));
 
     /// <summary>A parts file: a map from part names to parts.</summary>

@@ -174,6 +174,12 @@ public sealed record Part
     /// <summary>Price of a piece or a metre, in the currency of the firm.</summary>
     public double? Price { get; init; }
 
+    /// <summary>How many are sold together; null when by the piece.</summary>
+    public int? Pack { get; init; }
+
+    /// <summary>How many more to bring [%]; null when the part states none.</summary>
+    public double? SparePct { get; init; }
+
     /// <summary>Tightening torque [N m].</summary>
     public double? TorqueNm { get; init; }
 

@@ -91,6 +91,8 @@ public static class PartLibraryReader
             BendRadiusM = Number(g, "bend-radius"),
             Connector = g.Maybe<string>("connector")?.Value,
             Price = Number(g, "price"),
+            Pack = g.Maybe<int>("pack")?.Value,
+            SparePct = Number(g, "spare"),
             TorqueNm = Number(g, "torque"),
         };
     }

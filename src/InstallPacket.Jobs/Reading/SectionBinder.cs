@@ -5,7 +5,7 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Jobs.Reading;
 
 /// <summary>Turns checked groups into the records of a job. Runs only when the file has no finding that stops it, so every name resolves.</summary>
-internal sealed class SectionBinder(PartLibrary parts)
+internal sealed partial class SectionBinder(PartLibrary parts)
 {
     public static Party Party(CheckedGroup g) =>
         new(Text(g, "name"), g.Maybe<string>("address")?.Value, g.Maybe<string>("phone")?.Value, g.Maybe<string>("note")?.Value);

@@ -4,8 +4,11 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans;
 
 /// <summary>Counts what the plan uses: pieces of cable, connectors, parts, fixings.</summary>
-internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary parts)
+internal sealed class MaterialsPlanner(
+    Job job, SitingPlan siting, RoutingPlan routing, MountingPlan mounting, PartLibrary parts, WorkLog log, FindingList findings)
 {
+    // A sheet of labels is one page of the packet.
+    private const int PiecesOnSheet = 8;
     private readonly Dictionary<string, (Part Part, int Count, double LengthM, List<string> For)> _items = new(StringComparer.Ordinal);
 
     public MaterialsPlan Plan()
@@ -19,9 +22,21 @@ internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
         Add(job.Bonding.Conductor, 0, job.Bonding.MastLength.Metres + job.Bonding.ShieldLength.Metres, "bonding of mast and shield");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
-        var items = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
-        return new MaterialsPlan([.. routing.Runs.Where(r => !r.Existing).Select(Piece)], [.. items.Select(Item)],
-            [.. items.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value)))]);
+        var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
+        var pieces = new PiecePlanner(job, routing).Plan();
+        var packs = new PackPlanner(parts, log);
+        ItemPlan[] items = [.. used.Select(Item).Select(packs.Of)];
+        PiecePlan[] cut = [.. pieces.Select(p => p.Piece)];
+        return new MaterialsPlan(
+            cut, items, [.. used.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value)))])
+        {
+            Cutting = new CuttingPlanner(job, pieces, log, findings).Plan(),
+            LabelSheets = [.. cut.Chunk(PiecesOnSheet).Select((c, i) => new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
+            Tools = new ToolPlanner(job, routing, mounting, siting, findings).Plan(items),
+            Cost = new CostPlanner(job, parts, log, findings).Plan(items),
+            Time = new TimePlanner(job, routing, log, findings).Plan(cut),
+            CustomerSupplies = job.Materials.CustomerSupplies,
+        };
     }
 
     private void AddRun(RunPlan run)
@@ -29,6 +44,8 @@ internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary
         var cable = parts.Find(run.Cable)!;
         Add(cable, 0, run.LengthM, run.Id);
         if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, run.Id);
+        // A boot is slid on before the connector; it keeps rain off the thread (memory: trade practice).
+        if (run.Way == "outside" && parts.Find("weather-boot") is { } boot) Add(boot, 2, 0, run.Id);
         if (run.Clips > 0 && parts.Find("cable-clip") is { } clip) Add(clip, run.Clips, 0, run.Id);
     }
 
@@ -54,10 +71,6 @@ internal sealed class MaterialsPlanner(Job job, RoutingPlan routing, PartLibrary
         if (!item.For.Contains(what)) item.For.Add(what);
         _items[part.Id] = (part, item.Count + count, item.LengthM + lengthM, item.For);
     }
-
-    private PiecePlan Piece(RunPlan run) => new(run.Number, run.Id, run.Cable, run.CableName, run.LengthM, End(run.FromElement, run.Path[0]), End(run.ToElement, run.Path[^1]));
-
-    private static string End(string element, string point) => element.Length == 0 ? point : $"{element} ({point})";
 
     private static int Order((Part Part, int, double, List<string>) item) => Array.IndexOf(Jobs.Catalogue.PartCatalogue.Kinds.Words, item.Part.Kind);
 

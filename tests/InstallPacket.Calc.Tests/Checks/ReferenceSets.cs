@@ -1,4 +1,5 @@
 using InstallPacket.Calc.Tests.Cabling;
+using InstallPacket.Calc.Tests.Materials;
 using InstallPacket.Calc.Tests.Mounting;
 using InstallPacket.Calc.Tests.Reception;
 using InstallPacket.Calc.Tests.Routing;
@@ -39,5 +40,6 @@ public static class ReferenceSets
         .. MastSets.All,
         .. MountSets.All,
         .. HoldSets.All,
+        .. MaterialsSets.All,
     ];
 }

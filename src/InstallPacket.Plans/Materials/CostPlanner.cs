@@ -1,0 +1,38 @@
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Prices what the plan uses. Spares and leftovers stay with the firm and are not in the sum.</summary>
+internal sealed class CostPlanner(Job job, PartLibrary parts, WorkLog log, FindingList findings)
+{
+    private readonly MaterialsSection _materials = job.Materials;
+
+    public CostPlan? Plan(IReadOnlyList<ItemPlan> items)
+    {
+        if (_materials.Prices.Count == 0 && items.All(i => PriceOf(i.Part) is null)) return null;
+        foreach (var price in _materials.Prices.Where(p => items.All(i => i.Part != p.Name)))
+            findings.Add(Severity.Caution, "price-unused", price.At, $"materials.prices names `{price.Name}`, which the plan does not use", "a price belongs to a part of the plan",
+                "correct the name, or remove the line");
+        if (_materials.Currency is null)
+            findings.Add(Severity.Caution, "currency-missing", _materials.Prices.Count > 0 ? _materials.Prices[0].At : _materials.At, "parts have prices, and the job names no currency", "an amount has a currency", "add `currency` under materials");
+        var lines = new List<CostLine>();
+        foreach (var item in items)
+        {
+            if (PriceOf(item.Part) is not { } unit) continue;
+            var quantity = item.Count ?? item.LengthM ?? 0;
+            lines.Add(new(item.Part, item.Name, item.Count, item.LengthM, unit, log.Record(PlanFormulas.LinePrice, item.Part, Hundredths(unit * quantity), unit, quantity)));
+        }
+        string[] unpriced = [.. items.Where(i => PriceOf(i.Part) is null).Select(i => i.Name)];
+        if (unpriced.Length > 0)
+            findings.Add(Severity.Note, "price-missing", _materials.At, $"{unpriced.Length} of {items.Count} parts have no price: {string.Join(", ", items.Where(i => PriceOf(i.Part) is null).Select(i => $"`{i.Part}`").Take(6))}{(unpriced.Length > 6 ? " and others" : "")}",
+                "the sum holds priced parts only", "add them under materials.prices");
+        var net = Hundredths(lines.Sum(l => l.LineAmount));
+        var tax = _materials.TaxPct is { } rate ? log.Record(PlanFormulas.Tax, "materials", Hundredths(net * rate / 100), net, rate) : 0;
+        return new(_materials.Currency ?? "", lines, net, _materials.TaxPct, tax, log.Record(PlanFormulas.PriceTotal, "materials", Hundredths(net + tax), net, tax), unpriced);
+    }
+
+    private double? PriceOf(string part) => _materials.Prices.FirstOrDefault(p => p.Name == part)?.Value ?? parts.Find(part)?.Price;
+
+    private static double Hundredths(double amount) => Math.Round(amount, 2, MidpointRounding.AwayFromZero);
+}

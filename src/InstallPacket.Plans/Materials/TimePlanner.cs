@@ -1,0 +1,66 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Siting;
+using InstallPacket.Calc.Sources;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Rough hours by task, from the table or from the job, and the daylight of the day.</summary>
+internal sealed class TimePlanner(Job job, RoutingPlan routing, WorkLog log, FindingList findings)
+{
+    private const double SunriseDeg = -0.833;
+    private const int Moments = 288;
+    private static readonly IReadOnlyList<IReadOnlyDictionary<string, string>> Table = PlanTable.Rows("Materials/hours.csv");
+
+    public TimePlan Plan(IReadOnlyList<PiecePlan> pieces)
+    {
+        foreach (var own in job.Materials.Hours.Where(h => Table.All(r => r["id"] != h.Name)))
+            findings.Add(Severity.Caution, "task-unknown", own.At, $"materials.hours names `{own.Name}`, which is no task of the table", "tasks are listed in Materials/hours.csv of the program",
+                "write one of: " + string.Join(", ", Table.Select(r => r["id"])));
+        TaskPlan[] tasks = [.. Table.Select(r => Task(r, Count(r["per"], pieces))).Where(t => t.Count > 0 || t.LengthM > 0)];
+        var crew = job.Materials.Crew;
+        var (all, outdoors) = (tasks.Sum(t => t.PersonH), tasks.Where(t => t.Outdoors).Sum(t => t.PersonH));
+        var plan = new TimePlan(crew, tasks, all, log.Record(PlanFormulas.ClockHours, "all tasks", all / crew, all, crew), log.Record(PlanFormulas.ClockHours, "outdoors", outdoors / crew, outdoors, crew), Daylight());
+        if (plan.OutdoorClockH > plan.DaylightH)
+            findings.Add(Severity.Caution, "day-too-short", job.Date.At, FormattableString.Invariant($"the work outdoors takes about {plan.OutdoorClockH:0.0} h with a crew of {crew}, and the day has {plan.DaylightH:0.0} h of daylight"),
+                "nobody works on a roof in the dark (common practice)", "spread the work over two days, add to the crew, or choose a longer day");
+        return plan;
+    }
+
+    private TaskPlan Task(IReadOnlyDictionary<string, string> row, double times)
+    {
+        var own = job.Materials.Hours.FirstOrDefault(h => h.Name == row["id"]);
+        var each = own?.Value ?? CsvNumber.Of(row["hours"]);
+        var hours = times > 0 ? log.Record(PlanFormulas.TaskHours, row["task"], times * each, times, each) : 0;
+        var byLength = row["per"].StartsWith("metre", StringComparison.Ordinal);
+        double? length = byLength ? job.Units == UnitFamily.Us ? 10 * Length.MetresPerFoot : 10 : null;
+        return new(row["id"], row["task"], byLength ? "" : row["per"], byLength ? null : (int)times, byLength ? times : null, each * (length ?? 1), length, hours,
+            row["place"] == "outdoors", own is null ? row["provenance"] : "job");
+    }
+
+    private double Count(string per, IReadOnlyList<PiecePlan> pieces) => per switch
+    {
+        "job" or "mount" => 1,
+        "piece" => pieces.Count(p => p.Kind != "bonding"),
+        "antenna" => job.Cabling.Chain.Count(e => e.Part.Kind == "antenna"),
+        "metre outside" => Metres("outside"),
+        "metre in attic or crawl space" => Metres("attic", "crawl-space"),
+        "metre in walls" => Metres("wall"),
+        "metre in conduit" => Metres("conduit"),
+        "entry" => routing.Runs.Sum(r => r.DripLoops.Count),
+        "device" => job.Cabling.Chain.Count(e => e.Part.Kind is not ("antenna" or "outlet")),
+        "outlet" => job.Cabling.Chain.Count(e => e.Part.Kind == "outlet"),
+        "bonding conductor" => pieces.Count(p => p.Kind == "bonding"),
+        _ => throw new InvalidOperationException($"Nothing counts '{per}'."),
+    };
+
+    private double Metres(params string[] ways) => routing.Runs.Where(r => !r.Existing && ways.Contains(r.Way)).Sum(r => r.LengthM);
+
+    private double Daylight()
+    {
+        var (lat, lon) = (job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value);
+        var midnight = new DateTimeOffset(job.Date.Value.ToDateTime(TimeOnly.MinValue, DateTimeKind.Unspecified), job.Siting.UtcOffset ?? TimeSpan.Zero);
+        var light = Enumerable.Range(0, Moments).Count(i => SunPosition.At(lat, lon, midnight.AddMinutes(5 * i)).ElevationDeg > SunriseDeg);
+        return log.Record(PlanFormulas.Daylight, "day of work", 24.0 * light / Moments, lat, lon);
+    }
+}

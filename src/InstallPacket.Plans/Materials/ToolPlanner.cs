@@ -1,0 +1,92 @@
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Derives the tools from what the plan does: fixings, torques, connectors, ways of the cable, access.</summary>
+internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mounting, SitingPlan siting, FindingList findings)
+{
+    private static readonly IReadOnlyDictionary<string, string> Names = PlanTable.Rows("Materials/tools.csv").ToDictionary(r => r["id"], r => r["name"], StringComparer.Ordinal);
+
+    public IReadOnlyList<ToolPlan> Plan(IReadOnlyList<ItemPlan> items) =>
+        [.. Holes(), .. Tightening(), .. Connectors(items), .. Ways(items), .. Bonding(), .. Measuring(), .. Access(), .. Asked()];
+
+    private static ToolPlan Tool(string id, string why) => new(id, Names[id], why);
+
+    private IEnumerable<ToolPlan> Holes()
+    {
+        yield return Tool("tape-measure", "lengths on site");
+        if (mounting.Fixings.Count > 0) yield return Tool("drill", "holes for the mount");
+        foreach (var hole in mounting.Fixings.Where(f => f.PilotM is > 0).GroupBy(f => f.PilotM!.Value))
+            yield return Tool("drill-bit", string.Join(", ", hole.Select(f => f.Name))) with { SizeM = hole.Key };
+        foreach (var f in mounting.Fixings.Where(f => f.PilotM is null && f.Into.Contains("brick", StringComparison.OrdinalIgnoreCase))) yield return Tool("hammer-drill", $"{f.Name}, into {f.Into}");
+        foreach (var f in mounting.Fixings.Where(f => f.PilotM is null && !f.Name.Contains("U-bolt", StringComparison.OrdinalIgnoreCase))) yield return Tool("drill-bit-sheet", f.Name);
+        yield return Tool("eye-protection", "drilling");
+    }
+
+    private IEnumerable<ToolPlan> Tightening()
+    {
+        if (mounting.Fixings.Count > 0) yield return Tool("spanners", string.Join(", ", mounting.Fixings.Select(f => f.Name)));
+        var torques = mounting.Fixings.Where(f => f.TorqueNm is not null).Select(f => f.TorqueNm!.Value).ToArray();
+        if (torques.Length > 0) yield return Tool("torque-wrench", "fixings; the maker's sheets govern") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
+        yield return Tool("spirit-level", "bracket and mast");
+    }
+
+    private IEnumerable<ToolPlan> Connectors(IReadOnlyList<ItemPlan> items)
+    {
+        foreach (var c in items.Where(i => i.Kind == "connector")) yield return Tool("compression-tool", c.Name);
+        var torques = routing.Cables.Where(c => c.TorqueNm is not null).Select(c => c.TorqueNm!.Value).ToArray();
+        if (torques.Length > 0) yield return Tool("connector-torque-wrench", "F connectors outdoors and on splitters") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
+        foreach (var c in items.Where(i => i.Kind == "cable")) yield return Tool("cable-stripper", c.Name);
+        yield return Tool("cable-cutter", "square ends");
+        yield return Tool("marker", "labels at both ends of each piece");
+    }
+
+    private IEnumerable<ToolPlan> Ways(IReadOnlyList<ItemPlan> items)
+    {
+        bool Any(string way) => routing.Runs.Any(r => r.Way == way && !r.Existing);
+        if (routing.Runs.SelectMany(r => r.DripLoops).Any())
+        {
+            var widest = job.Routing.Runs.Where(r => r.DripLoops.Count > 0).Select(r => r.Cable.DiameterM).Max();
+            yield return Tool("long-drill-bit", "entry, falling outward") with { SizeM = widest };
+        }
+        if (Any("wall")) yield return Tool("fish-tape", "runs in walls");
+        if (Any("conduit")) yield return Tool("pulling-line", "runs in conduit");
+        if (Any("attic") || Any("crawl-space")) yield return Tool("head-lamp", "attic or crawl space");
+        if (Any("crawl-space")) yield return Tool("knee-pads", "crawl space");
+        if (items.Any(i => i.Part == "exterior-sealant")) yield return Tool("sealant-gun", "entries and holes");
+    }
+
+    private IEnumerable<ToolPlan> Bonding()
+    {
+        yield return Tool("conductor-cutter", job.Bonding.Conductor.Name);
+        yield return Tool("voltage-tester", "before shields and earth are joined" + (job.Cabling.Chain.Any(e => e.Part.Kind == "power-inserter") ? "; supply of the amplifier" : ""));
+    }
+
+    private IEnumerable<ToolPlan> Measuring()
+    {
+        yield return Tool("level-meter", "test points and scan");
+        if (siting.Compass.Usable) yield return Tool("compass", "aim");
+        yield return Tool("camera", "mount, bonding, drip loops");
+    }
+
+    private IEnumerable<ToolPlan> Access()
+    {
+        if (mounting.Ladder is { } ladder) yield return Tool("ladder", "rails past the edge at the work place") with { LengthM = ladder.RailM };
+        if (mounting.Access == "platform") yield return Tool("platform", "work at height");
+        if (mounting.Access == "tower") yield return Tool("tower", "work at height");
+        if (mounting.Access == "inside") yield break;
+        yield return Tool("fall-arrest", "work at height");
+        yield return Tool("wind-meter", "before the mast is raised");
+    }
+
+    private IEnumerable<ToolPlan> Asked()
+    {
+        foreach (var asked in job.Materials.Tools)
+        {
+            if (Names.ContainsKey(asked.Value)) yield return Tool(asked.Value, "asked for by the job");
+            else
+                findings.Add(Severity.Caution, "tool-unknown", asked.At, $"materials.tools names `{asked.Value}`, which is not in the table of tools", "tools are listed in Materials/tools.csv of the program",
+                    "write one of its names: " + string.Join(", ", Names.Keys.Order(StringComparer.Ordinal)));
+        }
+    }
+}
