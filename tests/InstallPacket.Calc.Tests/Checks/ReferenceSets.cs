@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Tests.Bonding;
 using InstallPacket.Calc.Tests.Cabling;
 using InstallPacket.Calc.Tests.Mounting;
 using InstallPacket.Calc.Tests.Reception;
@@ -38,5 +39,7 @@ public static class ReferenceSets
         .. WindForceSets.All,
         .. MastSets.All,
         .. MountSets.All,
+        .. WireSets.All,
+        .. EarthSets.All,
     ];
 }
