@@ -3,7 +3,7 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans;
 
 /// <summary>The sums by which planners join published equations. They are plain arithmetic and claim no source beyond that.</summary>
-public static class PlanFormulas
+public static partial class PlanFormulas
 {
     private const string Own = "project-notes";
 
@@ -143,5 +143,5 @@ public static class PlanFormulas
 
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [DesignWindLoad, DesignResistance, NoiseBehind, SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
+        [BondSize, BondLength, BondCoiled, StrikeInterval, DesignWindLoad, DesignResistance, NoiseBehind, SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs];
 }

@@ -8,7 +8,7 @@ public class SheetTests
     [Fact]
     public void Every_demo_job_has_the_figures_that_its_plan_gives_ground_for()
     {
-        string[] always = ["aim-card", "horizon-strip", "route-sketch", "chain-diagram", "level-ladder"];
+        string[] always = ["aim-card", "bonding-sketch", "horizon-strip", "route-sketch", "chain-diagram", "level-ladder"];
         foreach (var (job, profiles, ladders) in new[] { ("alder-lane", new[] { 1, 2 }, new[] { "o2" }), ("brook-terrace", [1, 2], ["o2"]), ("far-meadow", [3], []) })
             Assert.Equal(always.Concat(profiles.Select(n => $"path-profile-{n}")).Concat(ladders.Select(o => $"level-ladder-{o}")).Order(), FigureSet.Of(Demo.Plan(job), Demo.Measure).Keys.Order());
     }

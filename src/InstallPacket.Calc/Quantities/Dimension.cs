@@ -59,4 +59,7 @@ public enum Dimension
 
     /// <summary>Wire cross-section, stored in square millimetres.</summary>
     Area,
+
+    /// <summary>Resistivity of soil, stored in ohm metres.</summary>
+    Resistivity,
 }

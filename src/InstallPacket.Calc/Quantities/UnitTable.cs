@@ -39,6 +39,7 @@ public static class UnitTable
         [Dimension.Speed] = [new("m/s", 1), new("km/h", 1 / 3.6), new("mph", 0.44704)],
         [Dimension.WindArea] = [new("m2", 1), new("cm2", 1e-4), new("ft2", Length.MetresPerFoot * Length.MetresPerFoot)],
         [Dimension.Area] = [new("mm2", 1)],
+        [Dimension.Resistivity] = [new("ohm m", 1), new("ohm cm", 0.01)],
     };
 
     /// <summary>The units of a dimension, stored unit first.</summary>
