@@ -44,10 +44,10 @@ public sealed record BondingPlan(
 
 /// <summary>A conductor beside the least size.</summary>
 /// <param name="Use">Which conductor, in words.</param>
-/// <param name="Size">Its size in words.</param>
+/// <param name="Planned">Its size in words.</param>
 /// <param name="Least">The least size in words.</param>
 /// <param name="Share">Least over planned; above 1 is a stop.</param>
-public sealed record BondSizePlan(string Use, string Size, string Least, double LeastMm2, double HasMm2, double Share, string Document, string Edition, string Provenance);
+public sealed record BondSizePlan(string Use, string Planned, string Least, double LeastMm2, double HasMm2, double Share, string Document, string Edition, string Provenance);
 
 /// <summary>A length of a rod or its spacing beside the least one.</summary>
 /// <param name="What">Which length.</param>

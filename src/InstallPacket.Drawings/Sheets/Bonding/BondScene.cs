@@ -13,6 +13,9 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
     private const double TextMm = 3;
     private const double LeadMm = 3.6;
 
+    // The grounding block sits outside on the wall, where the cable enters.
+    private const double BlockX = 48.5;
+
     private static readonly Pen Bond = new(Ink.Accent, 1.1);
     private static readonly Pen Coax = new(Ink.Line, 0.4);
     private static readonly Pen House = new(Ink.Faint, 0.4);
@@ -67,16 +70,16 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
 
     private void Shield()
     {
-        canvas.Line(Coax, new(MastX + 2, _attic ? 38 : 22), new(MastX + 2, 66), new(62, 66));
-        canvas.Line(Coax, new(72, 66), new(104, 66));
+        canvas.Line(Coax, new(MastX + 2, _attic ? 38 : 22), new(MastX + 2, 66), new(BlockX, 66));
+        canvas.Line(Coax, new(BlockX + 9, 66), new(104, 66));
         canvas.Head(new(106, 66), 90, 3, 1, Ink.Line);
         canvas.Text(new(new(108, 67), "to the outlets", TextMm));
-        canvas.Box(new(62, 62.5, 72, 69.5), new(Ink.Line, 0.6), Fill.Tint);
-        canvas.Text(new(new(74, 63.5), $"grounding block {_bonding.BlockElement}", TextMm));
-        canvas.Line(Bond, new(67, 69.5), new(67, 87), new(Termination.Left, 87));
-        Label(new(70.5, 74.5), Anchor.Start, 26, _bonding.ShieldSize, words.ShieldLength);
+        canvas.Box(new(BlockX, 62.5, BlockX + 9, 69.5), new(Ink.Line, 0.6), Fill.Tint);
+        canvas.Text(new(new(BlockX + 12, 63.5), $"grounding block {_bonding.BlockElement}", TextMm));
+        canvas.Line(Bond, new(BlockX + 4.5, 69.5), new(BlockX + 4.5, 87), new(Termination.Left, 87));
+        Label(new(BlockX + 12, 74.5), Anchor.Start, 36, _bonding.ShieldSize, words.ShieldLength);
         if (words.Power("the conductor from the grounding block") is { Length: > 0 } away) Power(new(106, 79), new(106, 86.2), new(109, 76), Anchor.Start, away, 22);
-        Badge(canvas, new(67, 79), words.Number("shield"));
+        Badge(canvas, new(BlockX + 4.5, 79), words.Number("shield"));
     }
 
     private void Down()
