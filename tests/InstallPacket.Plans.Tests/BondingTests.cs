@@ -24,7 +24,7 @@ public class BondingTests
         var plan = DemoPlans.Of(job);
         Assert.All(Ids, id => Assert.False(plan.Has(id), id));
         Assert.True(plan.Bonding.Sizes.Count >= 2);
-        Assert.All(plan.Bonding.Sizes, s => Assert.InRange(s.Share, 0, 1 + 1e-9));
+        Assert.All(plan.Bonding.Sizes, s => Assert.InRange(s.UseShare, 0, 1 + 1e-9));
     }
 
     [Theory]
@@ -40,8 +40,8 @@ public class BondingTests
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", $"    metal: {metal}\n    gauge: {gauge}\n"));
         Assert.Equal(stops, plan.Findings.Any(f => f.Id == "bond-too-small" && f.Found.StartsWith("the conductor from the mast", StringComparison.Ordinal)));
         var row = plan.Bonding.Sizes.Single(s => s.Use == "the conductor from the mast");
-        Assert.Equal(row.LeastMm2 / row.HasMm2, row.Share, 1e-9);
-        Assert.Equal(stops, row.Share > 1 + 1e-9);
+        Assert.Equal(row.LeastMm2 / row.HasMm2, row.UseShare, 1e-9);
+        Assert.Equal(stops, row.UseShare > 1 + 1e-9);
     }
 
     [Theory]
@@ -107,13 +107,14 @@ public class BondingTests
     [Fact]
     public void The_rod_takes_its_resistance_from_soil_or_measurement()
     {
-        var rod = DemoPlans.Of("far-meadow").Bonding.Rod!;
+        const string both = "    soil: loam\n    resistivity: 85 ohm m\n";
+        var rod = DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, both, "    soil: loam\n")).Bonding.Rod!;
         Assert.Equal(10, rod.HighOhm!.Value / rod.LowOhm!.Value, 6);
         Assert.Equal("memory", rod.SoilProvenance);
-        var measured = DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, "    soil: loam\n", "    soil: loam\n    resistivity: 10000 ohm cm\n")).Bonding.Rod!;
+        var measured = DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, both, "    soil: loam\n    resistivity: 10000 ohm cm\n")).Bonding.Rod!;
         Assert.Equal(39.90, measured.LowOhm!.Value, 0.005);
         Assert.Equal(measured.LowOhm, measured.HighOhm);
-        Assert.Null(DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, "    soil: loam\n", "")).Bonding.Rod!.LowOhm);
+        Assert.Null(DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, both, "")).Bonding.Rod!.LowOhm);
     }
 
     [Fact]

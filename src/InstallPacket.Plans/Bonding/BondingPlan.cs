@@ -46,13 +46,13 @@ public sealed record BondingPlan(
 /// <param name="Use">Which conductor, in words.</param>
 /// <param name="Planned">Its size in words.</param>
 /// <param name="Least">The least size in words.</param>
-/// <param name="Share">Least over planned; above 1 is a stop.</param>
-public sealed record BondSizePlan(string Use, string Planned, string Least, double LeastMm2, double HasMm2, double Share, string Document, string Edition, string Provenance);
+/// <param name="UseShare">Least over planned; above 1 is a stop.</param>
+public sealed record BondSizePlan(string Use, string Planned, string Least, double LeastMm2, double HasMm2, double UseShare, string Document, string Edition, string Provenance);
 
 /// <summary>A length of a rod or its spacing beside the least one.</summary>
 /// <param name="What">Which length.</param>
-/// <param name="Share">Least over planned; above 1 is a stop.</param>
-public sealed record BondLengthPlan(string What, double LeastM, double HasM, double Share, string Document, string Edition, string Provenance);
+/// <param name="UseShare">Least over planned; above 1 is a stop.</param>
+public sealed record BondLengthPlan(string What, double LeastM, double HasM, double UseShare, string Document, string Edition, string Provenance);
 
 /// <summary>How a conductor runs; null is unknown.</summary>
 /// <param name="Use">Which conductor.</param>

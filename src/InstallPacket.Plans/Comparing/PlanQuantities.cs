@@ -102,7 +102,7 @@ public static class PlanQuantities
         yield return Number("bonding", "from the shield", b.ShieldLengthM, "m", 2);
         yield return Text("bonding", "conductor of the shield", b.ShieldConductorPart);
         yield return Text("bonding", "conductor from the mast needed", b.MastNeeded ? "yes" : "no");
-        foreach (var s in b.Sizes) yield return Number($"bonding, {s.Use}", "size asked for over size planned", s.Share, "", 2);
+        foreach (var s in b.Sizes) yield return Number($"bonding, {s.Use}", "size asked for over size planned", s.UseShare, "", 2);
         if (b.Strikes is { } strikes) yield return Number("bonding", "flashes to be expected in a year", strikes.PerYear, "", 4);
         if (b.Rod is not { } rod) yield break;
         yield return Text("rod of the mast", "part", rod.Part);
