@@ -62,4 +62,7 @@ public enum Dimension
 
     /// <summary>Resistivity of soil, stored in ohm metres.</summary>
     Resistivity,
+
+    /// <summary>Flashes to ground, stored per square kilometre and year.</summary>
+    FlashDensity,
 }

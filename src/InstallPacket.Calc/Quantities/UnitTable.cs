@@ -40,6 +40,7 @@ public static class UnitTable
         [Dimension.WindArea] = [new("m2", 1), new("cm2", 1e-4), new("ft2", Length.MetresPerFoot * Length.MetresPerFoot)],
         [Dimension.Area] = [new("mm2", 1)],
         [Dimension.Resistivity] = [new("ohm m", 1), new("ohm cm", 0.01)],
+        [Dimension.FlashDensity] = [new("/km2/year", 1), new("/mi2/year", 1 / (1.609344 * 1.609344))],
     };
 
     /// <summary>The units of a dimension, stored unit first.</summary>

@@ -34,7 +34,7 @@ internal static class BondingKeys
         new("out", new QuantityKind(Dimension.Length, 0, 50, "m"), "How far their farthest point stands out from the wall.", Required: true));
 
     private static readonly GroupKind Lightning = new(
-        new("flashes-per-km2-year", new NumberKind(0, 100), "Flashes to ground per square kilometre and year, from a lightning location service."),
+        new("flash-density", new QuantityKind(Dimension.FlashDensity, 0, 100, "/km2/year"), "Flashes to ground for an area and a year, from a lightning location service."),
         new("thunder-days", new IntegerKind(0, 366), "Days with thunder in a year, when no flash density is known."),
         new("place", new WordKind([.. StrikeExposure.Places.Keys]), "What stands around: higher things, similar ones, nothing within three heights, or nothing and on a hilltop.", Required: true));
 

@@ -57,7 +57,7 @@ internal sealed class SectionBinder(PartLibrary parts)
         ShieldRoute = g.Group("shield-route") is { } shield ? BondRoute(shield) : null,
         Rod = g.Group("rod") is { } rod ? Rod(rod) : null,
         Zone = g.Group("zone") is { } zone ? new(Metres(zone, "below-edge").Value, Metres(zone, "out").Value, zone.At) : null,
-        Lightning = g.Group("lightning") is { } l ? new(l.Maybe<double>("flashes-per-km2-year")?.Value, l.Maybe<int>("thunder-days")?.Value, Text(l, "place"), l.At) : null,
+        Lightning = g.Group("lightning") is { } l ? new(l.Maybe<double>("flash-density")?.Value, l.Maybe<int>("thunder-days")?.Value, Text(l, "place"), l.At) : null,
     };
 
     private static BondRoute BondRoute(CheckedGroup g)
