@@ -28,7 +28,7 @@ public static class Planner
         var cabling = new CablingPlanner(job, reception, routing, log, findings).Plan();
         cabling = new CurePlanner(job, reception, routing, parts, Receive, findings).Plan(cabling);
         var mounting = new MountingPlanner(job, code, log, findings).Plan();
-        var bonding = new BondingPlanner(job, code, findings).Plan();
+        var bonding = new BondingPlanner(job, code, log, findings).Plan();
         var materials = new MaterialsPlanner(job, siting, routing, mounting, parts, log, findings).Plan();
         var handover = new HandoverPlanner(job, reception, cabling).Plan();
         return new Plan

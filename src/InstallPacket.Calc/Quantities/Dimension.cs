@@ -65,4 +65,10 @@ public enum Dimension
 
     /// <summary>Base unit pascal.</summary>
     Pressure,
+
+    /// <summary>Resistivity of soil, stored in ohm metres.</summary>
+    Resistivity,
+
+    /// <summary>Flashes to ground, stored per square kilometre and year.</summary>
+    FlashDensity,
 }

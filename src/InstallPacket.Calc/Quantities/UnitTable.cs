@@ -41,6 +41,8 @@ public static class UnitTable
         [Dimension.Area] = [new("mm2", 1)],
         [Dimension.Force] = [new("N", 1), new("kN", 1000), new("lbf", PoundForce)],
         [Dimension.Pressure] = [new("Pa", 1), new("kPa", 1000), new("lbf/ft2", PoundForce / (Length.MetresPerFoot * Length.MetresPerFoot))],
+        [Dimension.Resistivity] = [new("ohm m", 1), new("ohm cm", 0.01)],
+        [Dimension.FlashDensity] = [new("/km2/year", 1), new("/mi2/year", 1 / (1.609344 * 1.609344))],
     };
 
     /// <summary>The units of a dimension, stored unit first.</summary>

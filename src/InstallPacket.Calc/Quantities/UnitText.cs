@@ -86,7 +86,7 @@ public static partial class UnitText
     }
 
     [GeneratedRegex(
-        @"^(?<sign>[+-])?(?:(?<whole>[0-9]{1,9}(?:\.[0-9]{1,12})?)(?:[ -](?<top>[0-9]{1,4})/(?<bottom>[0-9]{1,4}))?|(?<top>[0-9]{1,4})/(?<bottom>[0-9]{1,4}))(?:\s*(?<unit>dB/100 (?:m|ft)|ohm/(?:km|1000 ft)|m/s|km/h|lbf/ft2|lbf (?:ft|in)|N m|[A-Za-z%]+[23]?))?(?![^\s])",
+        @"^(?<sign>[+-])?(?:(?<whole>[0-9]{1,9}(?:\.[0-9]{1,12})?)(?:[ -](?<top>[0-9]{1,4})/(?<bottom>[0-9]{1,4}))?|(?<top>[0-9]{1,4})/(?<bottom>[0-9]{1,4}))(?:\s*(?<unit>dB/100 (?:m|ft)|ohm/(?:km|1000 ft)|ohm c?m|/(?:km|mi)2/year|m/s|km/h|lbf/ft2|lbf (?:ft|in)|N m|[A-Za-z%]+[23]?))?(?![^\s])",
         RegexOptions.ExplicitCapture)]
     private static partial Regex Part();
 }

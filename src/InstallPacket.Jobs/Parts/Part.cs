@@ -129,6 +129,15 @@ public sealed record Part
     /// <summary>Mast: material of the tube; null when unknown.</summary>
     public string? Material { get; init; }
 
+    /// <summary>Bonding conductor or rod: its metal; null when unknown.</summary>
+    public string? Metal { get; init; }
+
+    /// <summary>Bonding conductor: cross-section [mm2], when the part states it.</summary>
+    public double? CrossSectionMm2 { get; init; }
+
+    /// <summary>Bonding conductor: American wire gauge, when the part states it.</summary>
+    public int? Gauge { get; init; }
+
     /// <summary>Antenna: effective area that the wind meets [m2].</summary>
     public double? WindAreaM2 { get; init; }
 

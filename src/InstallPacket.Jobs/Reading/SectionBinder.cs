@@ -42,7 +42,35 @@ internal sealed partial class SectionBinder(PartLibrary parts)
 
     public BondingSection Bonding(CheckedGroup g) => new(
         Text(g, "connection"), Part(g, "conductor"), Metres(g, "mast-length").Value, Metres(g, "shield-length").Value, Text(g, "by"),
-        g.Maybe<string>("note")?.Value, g.At) { ShieldLengthAt = g.Place("shield-length") };
+        g.Maybe<string>("note")?.Value, g.At)
+    {
+        ConductorAt = g.Place("conductor"),
+        ShieldLengthAt = g.Place("shield-length"),
+        ShieldConductor = Part(g, g.Has("shield-conductor") ? "shield-conductor" : "conductor"),
+        ShieldConductorAt = g.Place(g.Has("shield-conductor") ? "shield-conductor" : "conductor"),
+        MastRoute = g.Group("mast-route") is { } mast ? BondRoute(mast) : null,
+        ShieldRoute = g.Group("shield-route") is { } shield ? BondRoute(shield) : null,
+        Rod = g.Group("rod") is { } rod ? Rod(rod) : null,
+        Zone = g.Group("zone") is { } zone ? new(Metres(zone, "below-edge").Value, Metres(zone, "out").Value, zone.At) : null,
+        Lightning = g.Group("lightning") is { } l ? new(l.Maybe<double>("flash-density")?.Value, l.Maybe<int>("thunder-days")?.Value, Text(l, "place"), l.At) : null,
+    };
+
+    private static BondRoute BondRoute(CheckedGroup g)
+    {
+        var power = g.Group("power");
+        return new(g.Maybe<int>("bends")?.Value, g.Has("bend-radius") ? Metres(g, "bend-radius") : null, g.Maybe<int>("coils"),
+            power is null ? null : Metres(power, "distance"), power is null ? null : Text(power, "circuit"), g.At);
+    }
+
+    private EarthRod Rod(CheckedGroup g)
+    {
+        var jumper = g.Group("jumper");
+        return new(Part(g, "part"), g.Get<int>("count").Value, g.Has("spacing") ? Metres(g, "spacing").Value : null, g.Maybe<string>("soil")?.Value, g.Maybe<double>("resistivity")?.Value,
+            jumper is null ? null : Part(jumper, "part"), jumper is null ? Length.FromMetres(0) : Metres(jumper, "length").Value, g.Has("clamp") ? Part(g, "clamp") : null, g.At)
+        {
+            JumperAt = jumper?.Place("part") ?? g.At,
+        };
+    }
 
     public IReadOnlyList<ExtraPart> Extras(CheckedGroup g) =>
         [.. g.Items<CheckedGroup>("extra").Select(e => new ExtraPart(Part(e.Value, "part"), e.Value.Get<int>("count").Value, Text(e.Value, "for")))];

@@ -3,21 +3,62 @@ using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 
-/// <summary>Gathers what the job says of bonding and sets the rules of the code family beside it.</summary>
-internal sealed class BondingPlanner(Job job, CodeFamily code, FindingList findings)
+/// <summary>Sizes, routes, rod and exposure of the bonding, beside the rules of the code family.</summary>
+internal sealed class BondingPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
 {
-    private const double UsShieldLimitM = 20 * Length.MetresPerFoot;
+    private readonly BondingSection _bonding = job.Bonding;
 
     public BondingPlan Plan()
     {
-        var b = job.Bonding;
+        var b = _bonding;
         var block = job.Cabling.Chain.FirstOrDefault(e => e.Part.Kind == "grounding-block");
+        CheckShield(block);
+        var zone = new ZonePlanner(job, log, findings).Plan();
+        var sizes = new BondSizes(code, log, findings);
+        if (zone is not { Exempt: true }) sizes.Check("mast", "the conductor from the mast", b.Conductor, b.ConductorAt);
+        if (block is not null) CheckShieldSize(sizes, zone);
+        var rods = new RodPlanner(job, code, sizes, log, findings);
+        var rod = rods.Plan(b.Rod);
+        var routes = new BondRoutes(job, code, findings);
+        return new BondingPlan(b.Connection, b.Conductor.Name, b.Conductor.Id, b.MastLength.Metres, b.ShieldLength.Metres, b.By, b.Note ?? "", block?.Id ?? "", code.RulesOf("bonding"))
+        {
+            ShieldConductor = b.ShieldConductor.Name,
+            ShieldConductorPart = b.ShieldConductor.Id,
+            MastSize = ConductorSize.Words(b.Conductor),
+            ShieldSize = ConductorSize.Words(b.ShieldConductor),
+            Sizes = sizes.Checked,
+            Lengths = rods.Lengths,
+            Routes = Routes(routes, block is not null),
+            Rod = rod,
+            Surge = new SurgePlanner(UnitPrinter.Of(job), log).Plan(b.Conductor, b.MastLength.Metres, b.MastRoute?.Coils?.Value ?? 0),
+            Strikes = new StrikePlanner(job, log).Plan(),
+            Zone = zone,
+        };
+    }
+
+    private BondRoutePlan[] Routes(BondRoutes routes, bool block)
+    {
+        var mast = routes.Of("the conductor from the mast", _bonding.MastLength.Metres, _bonding.MastRoute);
+        return block ? [mast, routes.Of("the conductor from the grounding block", _bonding.ShieldLength.Metres, _bonding.ShieldRoute)] : [mast];
+    }
+
+    // A part that serves both and lacks a figure is reported once.
+    private void CheckShieldSize(BondSizes sizes, ZonePlan? zone)
+    {
+        var b = _bonding;
+        var same = b.ShieldConductor.Id == b.Conductor.Id && zone is not { Exempt: true };
+        if (same && (b.Conductor.Metal is null || (b.Conductor.CrossSectionMm2 is null && b.Conductor.Gauge is null))) return;
+        sizes.Check("shield", "the conductor from the grounding block", b.ShieldConductor, b.ShieldConductorAt);
+    }
+
+    private void CheckShield(Element? block)
+    {
+        var b = _bonding;
         if (block is null && job.Mounting.Kind != "attic")
             findings.Add(Severity.Caution, "grounding-block-missing", job.Cabling.ChainAt, "the chain has no grounding block",
                 "the shield of an outdoor lead-in is bonded at the entry (NEC 810.20, 820.100; EN IEC 60728-11)", "add a grounding block where the cable enters the house");
-        if (code.Id == "us" && b.ShieldLength.Metres > UsShieldLimitM + 1e-9)
+        if (code.BondingOf("shield-length") is { } most && b.ShieldLength.Metres > most.Metres + 1e-9)
             findings.Add(Severity.Caution, "bond-too-long", b.ShieldLengthAt, $"the shield's bonding conductor is {UnitText.Write(b.ShieldLength.Feet, 1, "ft")} long",
-                "20 ft in one- and two-family houses (NEC 820.100(A)(4), 2005 edition read); check the local code", "move the entry nearer to the service, or ask the electrician about a rod of its own");
-        return new BondingPlan(b.Connection, b.Conductor.Name, b.Conductor.Id, b.MastLength.Metres, b.ShieldLength.Metres, b.By, b.Note ?? "", block?.Id ?? "", code.RulesOf("bonding"));
+                $"{most.Words} in one- and two-family houses ({most.Document}, {most.Edition}); check the local code", "move the entry nearer to the service, or ask the electrician about a rod of its own");
     }
 }

@@ -4,19 +4,21 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans;
 
 /// <summary>
-/// The rules that a packet quotes: one class and one table a family. A third family is two tables (<c>Codes/rules-NAME.csv</c>, <c>Codes/outlets-NAME.csv</c>), a class and a
+/// The rules that a packet quotes: one class and one table a family. A third family is three tables (<c>Codes/rules-NAME.csv</c>, <c>outlets-NAME.csv</c>, <c>bonding-NAME.csv</c>), a class and a
 /// word in the key catalogue.
 /// </summary>
 public abstract class CodeFamily
 {
     private readonly Lazy<IReadOnlyList<CodeRule>> _rules;
     private readonly Lazy<IReadOnlyList<OutletWindow>> _outlets;
+    private readonly Lazy<IReadOnlyList<BondingLimit>> _bonding;
 
     /// <summary>Loads the tables of the family.</summary>
     protected CodeFamily()
     {
         _rules = new(() => [.. Rows("rules").Select(r => new CodeRule(r["id"], r["topic"], r["text"], r["document"], r["edition"], r["provenance"]))]);
         _outlets = new(() => [.. Rows("outlets").Select(r => new OutletWindow(r["system"], r["mode"], CsvNumber.Of(r["least_dbuv"]), CsvNumber.Of(r["largest_dbuv"]), r["document"], r["edition"], r["provenance"]))]);
+        _bonding = new(() => [.. Rows("bonding").Select(r => new BondingLimit(r["use"], r["metal"], CsvNumber.Of(r["value"]), r["unit"], r["document"], r["edition"], r["provenance"]))]);
     }
 
     /// <summary>The word in the job file.</summary>
@@ -56,6 +58,14 @@ public abstract class CodeFamily
         var rows = _outlets.Value.Where(o => o.System == system).ToArray();
         return rows.FirstOrDefault(o => o.Mode == mode || o.Mode.Length == 0) ?? rows.MaxBy(o => o.LeastDbuv);
     }
+
+    /// <summary>All numbers that the family asks of bonding.</summary>
+    public IReadOnlyList<BondingLimit> Bonding => _bonding.Value;
+
+    /// <summary>One of them; null where the family asks for nothing.</summary>
+    /// <param name="use">Which conductor or quantity.</param>
+    /// <param name="metal">Of which metal; empty where it does not matter.</param>
+    public BondingLimit? BondingOf(string use, string metal = "") => Bonding.FirstOrDefault(b => b.Use == use && b.Metal == metal);
 
     private IEnumerable<IReadOnlyDictionary<string, string>> Rows(string table)
     {

@@ -100,6 +100,16 @@ public static class PlanQuantities
         yield return Text("bonding", "conductor", b.ConductorPart);
         yield return Number("bonding", "from the mast", b.MastLengthM, "m", 2);
         yield return Number("bonding", "from the shield", b.ShieldLengthM, "m", 2);
+        yield return Text("bonding", "conductor of the shield", b.ShieldConductorPart);
+        yield return Text("bonding", "conductor from the mast needed", b.MastNeeded ? "yes" : "no");
+        foreach (var s in b.Sizes) yield return Number($"bonding, {s.Use}", "size asked for over size planned", s.UseShare, "", 2);
+        if (b.Strikes is { } strikes) yield return Number("bonding", "flashes to be expected in a year", strikes.PerYear, "", 4);
+        if (b.Rod is not { } rod) yield break;
+        yield return Text("rod of the mast", "part", rod.Part);
+        yield return Number("rod of the mast", "count", rod.Count, "", 0);
+        yield return Text("rod of the mast", "jumper", rod.JumperPart);
+        yield return Number("rod of the mast", "length of the jumper", rod.JumperLengthM, "m", 2);
+        if (rod.HighOhm is { } ohm) yield return Number("rod of the mast", "highest resistance", ohm, "ohm", 0);
     }
 
     private static IEnumerable<PlanQuantity> Materials(MaterialsPlan m) => m.Items.Select(i => i.Count is { } count

@@ -20,7 +20,7 @@ internal sealed class MaterialsPlanner(
         Add(job.Mounting.Mount, 1, 0, "mount");
         Add(job.Mounting.Mast, 1, 0, "mast");
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
-        Add(job.Bonding.Conductor, 0, job.Bonding.MastLength.Metres + job.Bonding.ShieldLength.Metres, "bonding of mast and shield");
+        AddBonding(job.Bonding);
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
         var pieces = new PiecePlanner(job, routing).Plan();
@@ -47,6 +47,21 @@ internal sealed class MaterialsPlanner(
         // A boot is slid on before the connector; it keeps rain off the thread (memory: trade practice).
         if (run.Way == "outside" && parts.Find("weather-boot") is { } boot) Add(boot, 2, 0, run.Id);
         if (run.Clips > 0 && parts.Find("cable-clip") is { } clip) Add(clip, run.Clips, 0, run.Id);
+    }
+
+    private void AddBonding(BondingSection bonding)
+    {
+        void Conductor(Part part, double lengthM, string what)
+        {
+            if (lengthM > 0) Add(part, 0, lengthM, what);
+        }
+        var same = bonding.ShieldConductor.Id == bonding.Conductor.Id;
+        Conductor(bonding.Conductor, bonding.MastLength.Metres + (same ? bonding.ShieldLength.Metres : 0), same ? "bonding of mast and shield" : "bonding of the mast");
+        if (!same) Conductor(bonding.ShieldConductor, bonding.ShieldLength.Metres, "bonding of the shield");
+        if (bonding.Rod is not { } rod) return;
+        Add(rod.Part, rod.Count, 0, "rod of the mast");
+        if (rod.Jumper is { } jumper) Conductor(jumper, rod.JumperLength.Metres + (rod.Count > 1 ? rod.Spacing?.Metres ?? 0 : 0), "jumper of the rod");
+        if (rod.Clamp is { } clamp) Add(clamp, RodPlanner.Clamps(rod), 0, "rod of the mast");
     }
 
     private void AddFlyLead(Element outlet)

@@ -55,7 +55,7 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
 
     private void Services()
     {
-        var digs = _mounting.Kind == "ground-mast" || _mounting.Guys is not null || job.Routing.Points.Values.Any(p => p.HeightM < 0);
+        var digs = _mounting.Kind == "ground-mast" || _mounting.Guys is not null || job.Bonding.Rod is not null || job.Routing.Points.Values.Any(p => p.HeightM < 0);
         if (!digs) return;
         var state = _mounting.Survey?.Buried ?? "unknown";
         if (state == "none") return;

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Tests.Bonding;
 using InstallPacket.Calc.Tests.Cabling;
 using InstallPacket.Calc.Tests.Materials;
 using InstallPacket.Calc.Tests.Mounting;
@@ -41,5 +42,7 @@ public static class ReferenceSets
         .. MountSets.All,
         .. HoldSets.All,
         .. MaterialsSets.All,
+        .. WireSets.All,
+        .. EarthSets.All,
     ];
 }

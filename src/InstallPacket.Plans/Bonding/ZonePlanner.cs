@@ -1,0 +1,32 @@
+using InstallPacket.Calc.Bonding;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Whether antenna and mast stand in the zone of the wall that European practice exempts.</summary>
+internal sealed class ZonePlanner(Job job, WorkLog log, FindingList findings)
+{
+    private const double Slack = 1e-6;
+
+    public ZonePlan? Plan()
+    {
+        if (job.Code != "eu" || job.Bonding.Zone is not { } zone) return null;
+        var (below, outM) = (zone.BelowEdge.Metres, zone.Out.Metres);
+        var exempt = log.Record(FacadeZone.ExemptFormula, "antenna and mast", FacadeZone.IsExempt(below, outM) ? 1 : 0, below, outM) > 0;
+        var contradicted = exempt && Contradicted(zone);
+        return new(below, outM, FacadeZone.BelowEdgeM, FacadeZone.OutM, contradicted, exempt && !contradicted);
+    }
+
+    // No roof edge lies above the ridge: the antenna cannot be farther below it than the ridge is above the antenna.
+    private bool Contradicted(WallZone zone)
+    {
+        if (job.Routing.House is not { } house) return false;
+        var most = house.Ridge.Metres - job.Siting.AntennaHeight.Value.Metres;
+        if (zone.BelowEdge.Metres <= most + Slack) return false;
+        var print = UnitPrinter.Of(job);
+        findings.Add(Severity.Caution, "zone-contradicted", zone.At,
+            $"bonding.zone.below-edge is {print.Length(zone.BelowEdge.Metres)}, but the antenna stands at {print.Length(job.Siting.AntennaHeight.Value.Metres)} and the ridge of the house at {print.Length(house.Ridge.Metres)}",
+            $"at most {print.Length(most)} below the edge of this roof (heights of the job)", "measure again and correct one of them; until then the mast is planned as one that needs its conductor");
+        return true;
+    }
+}
