@@ -30,7 +30,7 @@ public static class Planner
         var mounting = new MountingPlanner(job, code, log, findings).Plan();
         var bonding = new BondingPlanner(job, code, log, findings).Plan();
         var materials = new MaterialsPlanner(job, siting, routing, mounting, parts, log, findings).Plan();
-        var handover = new HandoverPlanner(job, reception, cabling).Plan();
+        var handover = new HandoverPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan();
         return new Plan
         {
             Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units == UnitFamily.Us ? "us" : "metric", job.Paper, job.LevelUnit, job.PreparedBy, job.Customer),

@@ -92,6 +92,16 @@ public static class PlanQuantities
         yield return Number("mast", "free length", m.FreeLengthM, "m", 2);
         yield return Number("work", "height", m.WorkHeightM, "m", 2);
         foreach (var f in m.Fixings) yield return Number($"fixing {f.Part}", "count", f.Count, "", 0);
+        if (m.Wind is { } wind)
+        {
+            yield return Number("wind", "pressure at the antenna", wind.PressurePa, "Pa", 0);
+            yield return Number("mast", "moment", wind.MomentNm, "N m", 0);
+            yield return Number("mast", "share of its strength", wind.UseShare, "", 2);
+        }
+        foreach (var c in m.Hold?.Checks ?? []) yield return Number(c.What, "share of what it bears", c.UseShare, "", 2);
+        if (m.Hold?.Ballast is { } b) yield return Number("ballast", "blocks", b.Blocks, "", 0);
+        if (m.Ladder is { } ladder) yield return Number("ladder", "length of its rails", ladder.RailM, "m", 2);
+        foreach (var h in m.Hazards) yield return Text($"hazard {h.Id}", "state", h.State);
         foreach (var l in m.PowerLines) yield return Number($"power line {l.Name}", "distance", l.DistanceM, "m", 1);
     }
 

@@ -3,9 +3,12 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans;
 
 /// <summary>What a scan should find, and what the customer is told.</summary>
-internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingPlan cabling)
+internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting, BondingPlan bonding, MaterialsPlan materials)
 {
-    public HandoverPlan Plan() => new(job.Handover.ExistingInternet, job.Handover.Words ?? "", [.. reception.Wanted.Select(Row)]);
+    public HandoverPlan Plan() => new(job.Handover.ExistingInternet, job.Handover.Words ?? "", [.. reception.Wanted.Select(Row)])
+    {
+        Steps = new WorkStepPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan(),
+    };
 
     private ScanRow Row(StationPlan s)
     {

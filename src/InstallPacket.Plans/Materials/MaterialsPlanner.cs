@@ -21,9 +21,10 @@ internal sealed class MaterialsPlanner(
         Add(job.Mounting.Mast, 1, 0, "mast");
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
         AddBonding(job.Bonding);
+        if (job.Mounting.Guys is { } guys && mounting.Hold?.Guys is { Count: > 0 } sets) Add(guys.Part, 0, sets.Sum(s => s.Count * (s.LengthM + MountFormulas.GuyEndsM)), "guys");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
-        var pieces = new PiecePlanner(job, routing).Plan();
+        var pieces = new PiecePlanner(job, routing, mounting, log).Plan();
         var packs = new PackPlanner(parts, log);
         ItemPlan[] items = [.. used.Select(Item).Select(packs.Of)];
         PiecePlan[] cut = [.. pieces.Select(p => p.Piece)];
@@ -31,7 +32,8 @@ internal sealed class MaterialsPlanner(
             cut, items, [.. used.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value)))])
         {
             Cutting = new CuttingPlanner(job, pieces, log, findings).Plan(),
-            LabelSheets = [.. cut.Chunk(PiecesOnSheet).Select((c, i) => new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
+            // Guys come last and need no label.
+            LabelSheets = [.. cut.Where(p => p.Kind != "guy").Chunk(PiecesOnSheet).Select((c, i) => new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
             Tools = new ToolPlanner(job, routing, mounting, siting, findings).Plan(items),
             Cost = new CostPlanner(job, parts, log, findings).Plan(items),
             Time = new TimePlanner(job, routing, log, findings).Plan(cut),

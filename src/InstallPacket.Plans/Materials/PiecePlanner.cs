@@ -1,24 +1,45 @@
 using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans;
 
-/// <summary>Lists what is cut: runs under their own numbers, then fly leads and bonding conductors.</summary>
-internal sealed class PiecePlanner(Job job, RoutingPlan routing)
+/// <summary>Lists what is cut: runs under their own numbers, then fly leads, bonding conductors and guys.</summary>
+internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mounting, WorkLog log)
 {
+    private readonly List<PlacedPiece> _pieces = [];
+    private int _next = routing.Runs.Count == 0 ? 1 : routing.Runs.Max(r => r.Number) + 1;
+
     public IReadOnlyList<PlacedPiece> Plan()
     {
-        var next = routing.Runs.Count == 0 ? 1 : routing.Runs.Max(r => r.Number) + 1;
-        var pieces = routing.Runs.Where(r => !r.Existing).Select(r => new PlacedPiece(Piece(r), job.Routing.Runs.First(j => j.Id == r.Id).At)).ToList();
+        _pieces.AddRange(routing.Runs.Where(r => !r.Existing).Select(r => new PlacedPiece(Run(r), job.Routing.Runs.First(j => j.Id == r.Id).At)));
         foreach (var outlet in job.Cabling.Chain.Where(e => e.Part.Kind == "outlet" && e.FlyLead.Metres > 0))
-            pieces.Add(new(new(next++, $"fly lead {outlet.Id}", job.Cabling.FlyCable.Id, job.Cabling.FlyCable.Name, outlet.FlyLead.Metres, End(outlet.Id, outlet.Point), "receiver") { Kind = "fly lead" }, outlet.At));
-        var block = job.Cabling.Chain.FirstOrDefault(e => e.Part.Kind == "grounding-block");
-        foreach (var (what, from, length) in new[] { ("bonding of the mast", "mast", job.Bonding.MastLength), ("bonding of the shield", block?.Id ?? "grounding block", job.Bonding.ShieldLength) })
-            if (length.Metres > 0)
-                pieces.Add(new(new(next++, what, job.Bonding.Conductor.Id, job.Bonding.Conductor.Name, length.Metres, from, "bonding connection") { Kind = "bonding" }, job.Bonding.At));
-        return pieces;
+            Add($"fly lead {outlet.Id}", job.Cabling.FlyCable, outlet.FlyLead.Metres, End(outlet.Id, outlet.Point), "receiver", "fly lead", outlet.At);
+        Bonding(job.Bonding);
+        foreach (var (set, i) in (mounting.Hold?.Guys ?? []).Select((s, i) => (s, i))) Guys(set, i + 1);
+        return _pieces;
     }
 
-    private static PiecePlan Piece(RunPlan run) => new(run.Number, run.Id, run.Cable, run.CableName, run.LengthM, End(run.FromElement, run.Path[0]), End(run.ToElement, run.Path[^1]));
+    private void Bonding(BondingSection b)
+    {
+        var block = job.Cabling.Chain.FirstOrDefault(e => e.Part.Kind == "grounding-block")?.Id ?? "grounding block";
+        Add("bonding of the mast", b.Conductor, b.MastLength.Metres, "mast", b.Rod is null ? "bonding connection" : "rod of the mast", "bonding", b.At);
+        Add("bonding of the shield", b.ShieldConductor, b.ShieldLength.Metres, block, "bonding connection", "bonding", b.At);
+        if (b.Rod is { Jumper: { } jumper } rod) Add("jumper of the rod", jumper, rod.JumperLength.Metres, "rod of the mast", "bonding connection", "bonding", b.At);
+    }
+
+    private void Guys(GuySetPlan set, int ring)
+    {
+        var guys = job.Mounting.Guys!;
+        var length = log.Record(MountFormulas.GuyCut, $"ring {ring}", set.LengthM + MountFormulas.GuyEndsM, set.LengthM, MountFormulas.GuyEndsM);
+        for (var i = 1; i <= set.Count; i++) Add($"guy {ring}.{i}", guys.Part, length, $"ring {ring}", "anchor", "guy", guys.At);
+    }
+
+    private void Add(string what, Part part, double lengthM, string from, string to, string kind, SourceSpan at)
+    {
+        if (lengthM > 0) _pieces.Add(new(new(_next++, what, part.Id, part.Name, lengthM, from, to) { Kind = kind }, at));
+    }
+
+    private static PiecePlan Run(RunPlan run) => new(run.Number, run.Id, run.Cable, run.CableName, run.LengthM, End(run.FromElement, run.Path[0]), End(run.ToElement, run.Path[^1]));
 
     private static string End(string element, string point) => element.Length == 0 ? point : $"{element} ({point})";
 }

@@ -38,6 +38,14 @@ public static class MountFormulas
         "guy-pull", "Largest pull of a guy, still air included", "T = Tw + T0", new("T", "N", "pull"), [new("Tw", "N", "from the wind"), new("T0", "N", "in still air")],
         Own, "sum, on the safe side", Provenance.Derived);
 
+    /// <summary>Wire that goes around the thimbles at both ends of a guy [m] (memory: three clips an end).</summary>
+    public const double GuyEndsM = 0.8;
+
+    /// <summary>Length of a guy to cut.</summary>
+    public static readonly Formula GuyCut = new(
+        "guy-cut-length", "Length of a guy to cut", "l = s + e", new("l", "m", "length"), [new("s", "m", "from ring to anchor, straight"), new("e", "m", "around both thimbles and through three clips each, recalled; the turnbuckle takes up the rest")],
+        Own, "sum; the allowance is recalled", Provenance.Memory);
+
     /// <summary>Angle of a guy.</summary>
     public static readonly Formula GuyAngle = new(
         "guy-angle", "Angle between guy and mast", "phi = atan(r / h)", new("phi", "deg", "angle"), [new("r", "m", "distance of the anchor"), new("h", "m", "height of the ring above it")],
@@ -88,5 +96,5 @@ public static class MountFormulas
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All =>
-        [Weight, FootMoment, PullAway, PullAlong, Shear, GuyPull, GuyAngle, ColumnPush, ColumnUse, BallastNeed, Use, StressUse, EndDistance, EdgeDistance, EuropeanLeadHole, StackWeight];
+        [Weight, FootMoment, PullAway, PullAlong, Shear, GuyPull, GuyCut, GuyAngle, ColumnPush, ColumnUse, BallastNeed, Use, StressUse, EndDistance, EdgeDistance, EuropeanLeadHole, StackWeight];
 }

@@ -1,0 +1,161 @@
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>The steps of the work in the order of the trade, from what the plan holds and nothing else.</summary>
+internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting, BondingPlan bonding, MaterialsPlan materials)
+{
+    private readonly List<WorkStep> _steps = [];
+    private string _phase = "";
+
+    public IReadOnlyList<WorkStep> Plan()
+    {
+        Leaving();
+        Arrival();
+        Ground();
+        Mount();
+        Outside();
+        Bond();
+        Inside();
+        Power();
+        Measure();
+        Finish();
+        return _steps;
+    }
+
+    private void Begin(string phase) => _phase = phase;
+
+    private void Add(string id, WorkStep? more = null) => _steps.Add((more ?? new WorkStep(0, "", "")) with { Number = _steps.Count + 1, Phase = _phase, Id = id });
+
+    private static WorkStep Shown(string figure) => new(0, "", "") { Figure = figure };
+
+    private void Leaving()
+    {
+        Begin("leaving");
+        Add("read");
+        Add("forecast");
+        Add("pack");
+        if (materials.Pieces.Count > 0) Add("cut", Shown(materials.Cutting is null ? "cable-labels" : "cutting-plan") with { Count = materials.Pieces.Count });
+    }
+
+    private void Arrival()
+    {
+        Begin("arrival");
+        Add("hazards", mounting.Ladder is null && mounting.PowerLines.Count == 0 ? null : Shown("access-sketch"));
+        Add("differences");
+        if (job.Handover.ExistingInternet != "none") Add("internet", new WorkStep(0, "", "") { Subject = job.Handover.ExistingInternet });
+        foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing", OfRun(run));
+        if (mounting.Ladder is not null) Add("ladder", Shown("access-sketch"));
+    }
+
+    private void Ground()
+    {
+        Begin("ground");
+        if (mounting.Kind != "attic") Add("dry-aim", Shown("aim-card"));
+        foreach (var e in cabling.Elements.Where(e => e.Kind == "antenna")) Add("assemble", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name });
+        foreach (var run in routing.Runs.Where(r => IsAntenna(r.FromElement))) Add("first-joint", Joint(run));
+    }
+
+    private void Mount()
+    {
+        Begin("mount");
+        var figure = mounting.Kind == "attic" ? "" : "mount-sketch";
+        if (mounting.Hold?.Guys.Count > 0) Add("anchors", Shown(figure) with { Count = mounting.Hold.Guys.Sum(g => g.Count) });
+        Add(mounting.Kind == "ballast" ? "lay-frame" : "level-mark", Shown(figure));
+        foreach (var f in mounting.Fixings.Where(f => f.Form != "clamp"))
+        {
+            Add("pilot", new WorkStep(0, "", "") { Subject = f.Part, Name = f.Name, Count = f.Count, Figure = figure });
+            Add("fix", Fixing(f, figure));
+        }
+        if (mounting.Hold?.Ballast is { } ballast) Add("blocks", Shown(figure) with { Count = ballast.Blocks });
+        Add("raise", Shown(figure));
+        if (mounting.Hold?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.Hold.Guys.Sum(g => g.Count) });
+        Add("aim", Shown("aim-card"));
+        foreach (var f in mounting.Fixings.Where(f => f.Form == "clamp")) Add("clamp", Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
+    }
+
+    private void Outside()
+    {
+        Begin("outside");
+        foreach (var run in routing.Runs.Where(IsOutside)) Add("run", OfRun(run));
+        foreach (var e in cabling.Elements.Where(e => IsDevice(e) && StandsOutside(e))) Device(e);
+        foreach (var run in routing.Runs.Where(r => r.DripLoops.Count > 0)) Add("drip-loop", OfRun(run));
+    }
+
+    private void Bond()
+    {
+        Begin("bond");
+        if (bonding.Rod is not null) Add("rod", Shown("bonding-sketch"));
+        if (bonding.MastNeeded) Add("bond-mast", Piece("bonding of the mast"));
+        if (bonding.BlockElement.Length > 0) Add("bond-shield", Piece("bonding of the shield") with { Subject = bonding.BlockElement });
+        Add("bond-check", Shown("bonding-sketch"));
+    }
+
+    private WorkStep Piece(string run) => Shown("bonding-sketch") with { PieceNumber = materials.Pieces.FirstOrDefault(p => p.Run == run)?.Number };
+
+    private void Inside()
+    {
+        Begin("inside");
+        foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
+        foreach (var e in cabling.Elements.Where(e => e.Kind is "power-inserter")) Add("inserter", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
+        foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
+        foreach (var e in cabling.Elements.Where(e => e.OpenPorts.Count > 0 && e.Kind != "outlet")) Add("terminators", new WorkStep(0, "", "") { Subject = e.Id, Count = e.OpenPorts.Count });
+        foreach (var e in cabling.Elements.Where(e => e.Kind == "outlet")) Add("outlet", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
+    }
+
+    private void Power()
+    {
+        Begin("power");
+        foreach (var f in cabling.Feeds) Add("supply", new WorkStep(0, "", "") { Subject = f.Inserter, Name = f.Amplifier, ExpectV = f.ArrivesV, Figure = "chain-diagram" });
+    }
+
+    private void Measure()
+    {
+        Begin("measure");
+        foreach (var p in cabling.TestPoints)
+            Add(p.Number == 1 ? "fine-aim" : "measure", new WorkStep(0, "", "") { Subject = p.Element, Name = p.Where, PointNumber = p.Number, Expect = Expected(p), Figure = cabling.Ladder is null ? "" : "level-ladder" });
+        foreach (var f in mounting.Fixings.Where(f => f.Form == "clamp")) Add("lock-aim", Fixing(f, mounting.Kind == "attic" ? "" : "mount-sketch"));
+        Add("scan", new WorkStep(0, "", "") { Count = reception.Wanted.Count() });
+    }
+
+    private void Finish()
+    {
+        Begin("finish");
+        foreach (var id in new[] { "seal", "photograph", "write-down", "van", "customer" }) Add(id);
+    }
+
+    private StepLevel[] Expected(TestPointPlan point)
+    {
+        var levels = point.Levels.OrderByDescending(l => l.LevelDbm).ToArray();
+        var ends = levels.Length < 2 ? levels : new[] { levels[0], levels[^1] };
+        return [.. ends.Select(l => (Level: l, Station: reception.Wanted.First(s => s.Id == l.Station))).Select(l => new StepLevel(l.Station.Name, l.Station.RfChannel, l.Level.LevelDbm))];
+    }
+
+    private void Device(ElementPlan e) => Add(e.SettingDb is null ? "device" : "device-set", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name, Figure = "chain-diagram" });
+
+    private static bool IsDevice(ElementPlan e) => e.Kind is "amplifier" or "splitter" or "tap" or "combiner" or "filter" or "attenuator" or "surge-protector" or "grounding-block" or "balun";
+
+    // What an outside run ends at stands outside; what is screwed on stands beside what feeds it.
+    private bool StandsOutside(ElementPlan e)
+    {
+        if (e.Run.Length > 0) return routing.Runs.Any(r => r.Id == e.Run && IsOutside(r));
+        return cabling.Elements.FirstOrDefault(f => f.Id == e.From) is { } feeding && (feeding.Kind == "antenna" || StandsOutside(feeding));
+    }
+
+    private bool IsAntenna(string element) => cabling.Elements.Any(e => e.Id == element && e.Kind == "antenna");
+
+    private static bool IsOutside(RunPlan run) => !run.Existing && run.Way is "outside" or "buried" or "aerial";
+
+    private static WorkStep OfRun(RunPlan run) => new(0, "", "") { Subject = run.Id, PieceNumber = run.Number, Figure = "route-sketch" };
+
+    private WorkStep Joint(RunPlan run)
+    {
+        var cable = routing.Cables.FirstOrDefault(c => c.Part == run.Cable);
+        return OfRun(run) with { Name = run.FromElement, TorqueNm = cable?.TorqueNm, TorqueProvenance = cable?.TorqueNm is null ? "maker" : cable.TorqueProvenance, Figure = "chain-diagram" };
+    }
+
+    private static WorkStep Fixing(FixingPlan f, string figure) => new(0, "", "")
+    {
+        Subject = f.Part, Name = f.Name, Count = f.Count, TorqueNm = f.TorqueNm, TorqueProvenance = f.TorqueNm is null ? "maker" : f.TorqueProvenance, Figure = figure,
+    };
+}
