@@ -84,7 +84,7 @@ public static class WindEurocode
     /// <param name="densityKgM3">Density of air [kg/m3], 0.5 to 1.5; outside throws.</param>
     /// <returns>Pressure [Pa].</returns>
     public static double BasicPressurePa(double basicMS, double densityKgM3 = AirDensityKgM3) =>
-        0.5 * Density(densityKgM3) * Math.Pow(Limit.Within(basicMS, 0, 80, "basic wind velocity in m/s"), 2);
+        0.5 * Density(densityKgM3) * Math.Pow(Limit.Within(basicMS, 0, 120, "basic wind velocity in m/s"), 2);
 
     /// <summary>The terrain factor kr.</summary>
     /// <param name="terrain">Terrain category.</param>
@@ -104,7 +104,7 @@ public static class WindEurocode
     /// <param name="hills">Factor of hills co, 1 to 2; outside throws.</param>
     /// <returns>Velocity [m/s].</returns>
     public static double MeanVelocityMS(TerrainCategory terrain, double heightM, double basicMS, double hills = 1) =>
-        Roughness(terrain, heightM) * Hills(hills) * Limit.Within(basicMS, 0, 80, "basic wind velocity in m/s");
+        Roughness(terrain, heightM) * Hills(hills) * Limit.Within(basicMS, 0, 120, "basic wind velocity in m/s");
 
     /// <summary>The turbulence intensity.</summary>
     /// <param name="terrain">Terrain category.</param>

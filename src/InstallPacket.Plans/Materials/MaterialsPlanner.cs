@@ -8,7 +8,7 @@ internal sealed class MaterialsPlanner(
     Job job, SitingPlan siting, RoutingPlan routing, MountingPlan mounting, PartLibrary parts, WorkLog log, FindingList findings)
 {
     // A sheet of labels is one page of the packet.
-    private const int PiecesOnSheet = 8;
+    private const int PiecesOnSheet = 7;
     private readonly Dictionary<string, (Part Part, int Count, double LengthM, List<string> For)> _items = new(StringComparer.Ordinal);
 
     public MaterialsPlan Plan()

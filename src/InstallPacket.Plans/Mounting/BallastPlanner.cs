@@ -9,6 +9,9 @@ internal sealed class BallastPlanner(Job job, WorkLog log, FindingList findings,
     /// <summary>Share of the weight that counts in Europe (recalled).</summary>
     private const double EuropeanShare = 0.9;
 
+    /// <summary>Beyond this weight nobody speaks of blocks any more [N].</summary>
+    private const double MostN = 1e5;
+
     private const double SteepestDeg = 5;
     private const double FastestUsMs = 130 * 0.44704;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
@@ -31,6 +34,11 @@ internal sealed class BallastPlanner(Job job, WorkLog log, FindingList findings,
         var share = job.Code == "us" ? 1 : EuropeanShare;
         var need = log.Record(MountFormulas.BallastNeed, "ballast", Math.Max(turn, slide) / share, turn, slide, share);
         var own = weightN ?? 0;
+        if (need > MostN)
+        {
+            ledger.Force("ballast-turn", "the base against overturning and sliding", need, MostN, "more weight than a base of blocks can have (our rule)", "derived", ballast.At, "choose a mount that is fixed to the structure, or a shorter mast");
+            return null;
+        }
         var needed = (int)log.Record(BallastBase.BlocksFormula, "ballast", BallastBase.Blocks(need, own, ballast.BlockKg), need, own, ballast.BlockKg);
         var blocks = ballast.Blocks ?? needed;
         var total = own + blocks * ballast.BlockKg * StandardGravity.MS2;

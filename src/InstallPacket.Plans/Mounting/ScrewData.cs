@@ -11,6 +11,8 @@ internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)
 
     private const double WetLag = 0.7;
 
+    private const double LongestM = 0.5;
+
     /// <summary>A lag screw through the plate of the mount; null when a figure is missing.</summary>
     public LagResistance? Lag(Fixing f)
     {
@@ -74,6 +76,11 @@ internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)
         if (job.Mounting.Mount.PlateM is not { } plate)
         {
             ledger.Unknown("the fixing " + f.Part.Name, job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `plate`", "add the thickness of its plate from the maker's sheet");
+            return null;
+        }
+        if (length > LongestM)
+        {
+            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Length(length)} long", "the rules hold for screws: correct `length`");
             return null;
         }
         return (diameter, length, plate);
