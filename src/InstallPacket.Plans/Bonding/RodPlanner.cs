@@ -40,7 +40,7 @@ internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Work
     {
         if (rod.Jumper is { } jumper) sizes.Check("jumper", "the jumper from the rod to the building's electrode system", jumper, rod.JumperAt);
         else
-            findings.Add(Severity.Caution, "rod-unjoined", rod.At, "the rod of the mast is not joined to the electrode system of the building",
+            findings.Add(Severity.Stop, "rod-unjoined", rod.At, "the rod of the mast is not joined to the electrode system of the building",
                 code.BondingOf("jumper", "copper") is { } least ? $"a jumper of at least {least.Words} ({least.Source})" : "a jumper (check the local code)",
                 "add `jumper`: in a surge the two would stand at very different voltages, with the house's equipment between");
     }
