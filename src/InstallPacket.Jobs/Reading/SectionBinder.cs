@@ -34,10 +34,6 @@ internal sealed partial class SectionBinder(PartLibrary parts)
             [.. g.Entries("chain").Select(Element)], g.At) { ChainAt = g.Place("chain"), AlsoCarries = g.Items<string>("also-carries") };
     }
 
-    public RoutingSection Routing(CheckedGroup g) => new(
-        g.Get<Bearing>("plan-up").Value.Degrees, g.Group("house") is { } h ? House(h) : null,
-        g.Entries("points").ToDictionary(e => e.Name, Point, StringComparer.Ordinal), [.. g.Entries("runs").Select(Run)], g.At);
-
     public MountingSection Mounting(CheckedGroup g) => new(
         Text(g, "kind"), Part(g, "part"), Part(g, "mast"), Metres(g, "mast-length").Value, Metres(g, "free-length").Value, Text(g, "on"),
         [.. g.Items<CheckedGroup>("fixings").Select(f => Fixing(f.Value))], g.Maybe<double>("roof-pitch")?.Value, Metres(g, "work-height").Value,
@@ -73,27 +69,8 @@ internal sealed partial class SectionBinder(PartLibrary parts)
         };
     }
 
-    private Run Run(CheckedEntry e)
-    {
-        var g = e.Group;
-        return new(e.Name, Part(g, "cable"), [.. g.Items<string>("path").Select(p => p.Value)], Text(g, "way"),
-            [.. g.Items<string>("drip-loops").Select(p => p.Value)], Metres(g, "drip-depth"), Metres(g, "service-loop").Value, g.Maybe<string>("note")?.Value, e.At)
-        {
-            Existing = g.Get<string>("existing").Value == "yes", PathAt = g.Place("path"), DripLoopsAt = g.Place("drip-loops"),
-        };
-    }
-
     private Fixing Fixing(CheckedGroup g) => new(
         Part(g, "part"), g.Get<int>("count").Value, g.Maybe<double>("pilot") is { } p ? Length.FromMetres(p.Value) : null, Text(g, "into"));
-
-    private static House House(CheckedGroup g) => new(
-        [.. g.Items<double[]>("footprint").Select(p => (p.Value[0], p.Value[1]))], Metres(g, "eaves").Value, Metres(g, "ridge").Value);
-
-    private static HousePoint Point(CheckedEntry e)
-    {
-        var p = (double[])e.Value;
-        return new(e.Name, p[0], p[1], p[2], e.At);
-    }
 
     private static MeasuredProfile Profile(CheckedGroup g) => new(
         Text(g, "station"), [.. g.Items<CheckedGroup>("points").Select(p => (p.Value.Get<double>("distance").Value, p.Value.Get<double>("ground").Value))], g.At);
