@@ -27,8 +27,9 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, WorkLog log, Find
         double? fall = sloped ? log.Record(WallHole.FallFormula, e.Point, WallHole.FallM(thickness!.Value, e.SlopeDeg.Value), thickness.Value, e.SlopeDeg.Value) : null;
         Drips(e);
         var loop = job.Routing.Runs.FirstOrDefault(r => r.DripLoops.Contains(e.Point));
+        var radius = (loop ?? runs.FirstOrDefault())?.Cable.BendRadiusM;
         return new(e.Point, number, e.Through, [.. runs.Select(r => r.Id)], hole, e.SlopeDeg.Value, thickness, length, fall, cable, loop?.DripDepth.Value.Metres,
-            (loop ?? runs.FirstOrDefault())?.Cable.BendRadiusM, "entry-" + e.Point);
+            radius, e.Through == "wall" && fall is not null && hole is not null && radius is not null ? "entry-" + e.Point : "");
     }
 
     // The runs that go on indoors from here; where the house is not described, all that touch the point and do not stay outdoors.

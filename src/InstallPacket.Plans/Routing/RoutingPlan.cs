@@ -28,6 +28,9 @@ public sealed record RoutingPlan(
     /// <summary>Where cable goes in or out.</summary>
     public IReadOnlyList<EntryPlan> Entries { get; init; } = [];
 
+    /// <summary>Sides of the plan, besides the lower one, on which cable runs outdoors: <c>right</c>, <c>upper</c>, <c>left</c>.</summary>
+    public IReadOnlyList<string> Sides { get; init; } = [];
+
     /// <summary>Conduits.</summary>
     public IReadOnlyList<ConduitPlan> Conduits { get; init; } = [];
 }
@@ -69,7 +72,7 @@ public sealed record PointPlan(string Name, double RightM, double UpM, double He
 /// <param name="CableM">Outside diameter of the thickest cable; null when unknown.</param>
 /// <param name="DripDepthM">Depth of the drip loop before it; null when none hangs there.</param>
 /// <param name="BendRadiusM">Bend radius of that cable; null when unknown.</param>
-/// <param name="Figure">Name of its figure.</param>
+/// <param name="Figure">Name of its figure; empty when a measure for it is unknown.</param>
 public sealed record EntryPlan(
     string Point, int Number, string Through, IReadOnlyList<string> Runs, double? HoleM, double SlopeDeg, double? ThicknessM, double? HoleLengthM, double? FallM,
     double? CableM, double? DripDepthM, double? BendRadiusM, string Figure);
@@ -121,6 +124,9 @@ public sealed record RunPlan(
     /// <summary>Its stretches in turn, one where the way never changes.</summary>
     public IReadOnlyList<StretchPlan> Stretches { get; init; } = [];
 
+    /// <summary>All stretches with their allowance.</summary>
+    public double RoutedM { get; init; }
+
     /// <summary>What free spans take beyond the straight line.</summary>
     public double SagExtraM { get; init; }
 
@@ -143,7 +149,8 @@ public sealed record RunPlan(
     public int Supports { get; init; }
 
     /// <summary>Whether any stretch lies in one of these ways.</summary>
-    internal bool Lies(params string[] ways) => Stretches.Any(s => ways.Contains(s.Way)) || (Stretches.Count == 0 && ways.Contains(Way));
+    /// <param name="ways">The ways.</param>
+    public bool Lies(params string[] ways) => Stretches.Any(s => ways.Contains(s.Way)) || (Stretches.Count == 0 && ways.Contains(Way));
 
     /// <summary>The share of its length that lies in one of these ways.</summary>
     internal double ShareIn(params string[] ways)

@@ -22,6 +22,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
             Roof = r.House?.Roof ?? "", RidgeAlong = r.House?.RidgeAlong ?? "",
             Storeys = [.. (r.House?.Storeys ?? []).OrderBy(s => s.FloorM).Select(s => new StoreyPlan(s.Name, s.FloorM))],
             Rooms = [.. (r.House?.Rooms ?? []).Select(room => new RoomPlan(room.Name, room.Storey.Value, Corners(room.Corners)))],
+            Sides = r.House is null ? [] : [.. PlanSide.Others.Where(side => r.Runs.Any(run => PlanSide.RunsOn(r, run, side)))],
             Entries = new EntryPlanner(job, shape, log, findings).Plan(), Conduits = [.. r.Conduits.Select(Conduit)],
         };
     }

@@ -35,7 +35,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
             straight > 0 ? routed / straight : Factor(run.Way), run.DripLoops, run.DripDepth.Value.Metres, drip, service, TerminationM, cut, clips,
             clips > 0 ? code.ClipSpacingM : null, run.Cable.BendRadiusM, run.Note ?? "")
         {
-            Existing = run.Existing, Stretches = stretches, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.UprightClipSpacingM : null, Corners = corners,
+            Existing = run.Existing, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.UprightClipSpacingM : null, Corners = corners,
             CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * log.Record(BendCorner.SavingFormula, run.Id + ", each corner; kept in the piece", BendCorner.SavingM(radius), radius) : null,
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
         };
