@@ -25,5 +25,5 @@ internal static class RoutingRules
     }
 
     private static void Unknown(FindingList findings, SourceSpan at, string found, string limit, IEnumerable<string> known) =>
-        findings.Add(Severity.Stop, "unknown-reference", at, found, limit, "name one of: " + string.Join(", ", known.Take(20)));
+        findings.Add(Severity.Stop, "unknown-reference", at, found, limit, known.Any() ? "name one of: " + string.Join(", ", known.Take(20)) : "define it");
 }

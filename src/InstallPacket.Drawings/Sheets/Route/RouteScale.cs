@@ -14,7 +14,8 @@ namespace InstallPacket.Drawings;
 /// <param name="HighestM">Greatest height.</param>
 internal sealed record RouteScale(double MmPerMetre, double LeftM, double BottomM, double RightM, double TopM, double LowestM, double HighestM)
 {
-    private const double WidthMm = 132;
+    // Leaves room beside the house for the heights of eaves and ridge.
+    private const double WidthMm = 122;
     private const double PlanMm = 70;
     private const double ElevationMm = 64;
 

@@ -68,7 +68,7 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
     {
         var width = canvas.Measure.WidthMm(words, SizeMm);
         var box = PaperBox.Around(at, width / 2 + 0.4, 2);
-        if (!_placer.Free(box)) return;
+        if (!_placer.Clear(box)) return;
         _placer.Reserve(box);
         canvas.Centred(at, words, SizeMm, ink: Ink.Faint);
     }
