@@ -21,7 +21,7 @@ public class WaypointTests
         Assert.True(after.At("O1", "kes-21").LevelDbm < before.At("O1", "kes-21").LevelDbm);
 
         var differs = Differences(PlanJson.Tree(before), PlanJson.Tree(after), "").ToArray();
-        string[] mayDiffer = ["routing.points[gable-side].", "routing.runs[R2].", "cabling.", "materials.", "reception.", "findings[", "workings["];
+        string[] mayDiffer = ["routing.points[gable-side].", "routing.runs[R2].", "cabling.", "materials.", "reception.", "handover.scan[", "findings[", "workings["];
         Assert.All(differs, path => Assert.Contains(mayDiffer, m => path.StartsWith(m, StringComparison.Ordinal)));
         Assert.All(new[] { "straight_m", "routed_m", "length_m", "clips" }, k => Assert.Contains("routing.runs[R2]." + k, differs));
         Assert.All(differs.Where(d => d.StartsWith("materials.pieces", StringComparison.Ordinal)), d => Assert.StartsWith("materials.pieces[R2]", d, StringComparison.Ordinal));

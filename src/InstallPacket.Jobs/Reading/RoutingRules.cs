@@ -1,3 +1,5 @@
+using InstallPacket.Calc.Quantities;
+
 namespace InstallPacket.Jobs.Reading;
 
 /// <summary>Names within <c>routing</c> that belong together, and points on walls.</summary>
@@ -22,6 +24,14 @@ internal static class RoutingRules
             findings.Add(Severity.Stop, "wall-point-unfit", p.At, $"the point `{p.Name}` stands under `points` and under `wall-points`", "each point once", "remove or rename one of them");
         else if (p.Wall.Value > walls)
             findings.Add(Severity.Stop, "wall-point-unfit", p.Wall.At, $"the point `{p.Name}` is on wall {p.Wall.Value}", walls == 0 ? "the job describes no house" : $"the footprint has {walls} walls", walls == 0 ? "add `house` with its footprint" : "count the walls from the first corner of the footprint");
+        else if (Length(routing.House!, p.Wall.Value) is var length && p.AlongM.Value > length + 1e-6)
+            findings.Add(Severity.Stop, "wall-point-unfit", p.AlongM.At, $"the point `{p.Name}` is {UnitText.Write(p.AlongM.Value, 2, "m")} along wall {p.Wall.Value}", $"the wall is {UnitText.Write(length, 2, "m")} long", "measure from the corner where the wall starts");
+    }
+
+    private static double Length(House house, int wall)
+    {
+        var (a, b) = (house.Footprint[wall - 1], house.Footprint[wall % house.Footprint.Count]);
+        return Math.Sqrt((b.Right - a.Right) * (b.Right - a.Right) + (b.Up - a.Up) * (b.Up - a.Up));
     }
 
     private static void Unknown(FindingList findings, SourceSpan at, string found, string limit, IEnumerable<string> known) =>

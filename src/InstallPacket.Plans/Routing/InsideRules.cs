@@ -40,7 +40,8 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
         foreach (var p in shape.Pierces(leg.From, leg.To).Where(p => p.HeightM >= 0 || !leg.Outdoors))
         {
             if (job.Routing.Entries.Any(e => (e.Point == leg.From.Name || e.Point == leg.To.Name) && Distance(job.Routing.Points[e.Point], p) <= ReachM)) continue;
-            findings.Add(p.ByRoof ? Severity.Stop : Severity.Caution, "entry-missing", run.PathAt,
+            var severity = p.ByRoof ? Severity.Stop : Severity.Caution;
+            findings.Add(severity, "entry-missing", run.PathAt,
                 $"run {run.Id} goes through the {(p.ByRoof ? "roof" : "wall")} between `{leg.From.Name}` and `{leg.To.Name}`, {_print.Length(p.RightM)} right, {_print.Length(p.UpM)} up, {_print.Length(p.HeightM)} high, and there is no entry",
                 "cable passes wall and roof only through an entry that is drilled and sealed", $"name the point in `routing.entries` (`{Nearest(leg, p)}: {{ through: {(p.ByRoof ? "roof" : "wall")} }}`), add a point there, or lead the run around");
             return;
