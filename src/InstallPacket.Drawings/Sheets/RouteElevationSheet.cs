@@ -22,7 +22,7 @@ public static class RouteElevationSheet
         {
             var seen = SeenFrom.Side(plan, side);
             if (seen.Routing.Runs.Count == 0) continue;
-            var scale = RouteScale.Of(seen.Routing);
+            var scale = RouteScale.Of(seen.Routing, planToo: false);
             var frame = new PaperBox(1, y + TitleMm, WidthMm - 1, y + TitleMm + scale.ElevationHeight + 2 * RoomMm);
             var from = $"Seen from the {side} side of the plan, {UnitPrinter.Bearing(PlanSide.BearingDeg(side, plan.Routing.PlanUpDeg))} true";
             RouteSketchSheet.ElevationView(canvas, seen, scale, frame, from);
