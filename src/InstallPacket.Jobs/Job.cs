@@ -208,36 +208,6 @@ public sealed record Element(
     public SourceSpan SettingAt { get; init; } = At;
 }
 
-/// <summary>The route.</summary>
-/// <param name="PlanUpDeg">True bearing of the plan's upward axis [deg].</param>
-/// <param name="House">Outline, or null.</param>
-/// <param name="Points">Named points.</param>
-/// <param name="Runs">Runs in the order of the file.</param>
-/// <param name="At">Where it is written.</param>
-public sealed record RoutingSection(
-    double PlanUpDeg, House? House, IReadOnlyDictionary<string, HousePoint> Points, IReadOnlyList<Run> Runs, SourceSpan At);
-
-/// <summary>The outline of the house.</summary>
-public sealed record House(IReadOnlyList<(double Right, double Up)> Footprint, Length Eaves, Length Ridge);
-
-/// <summary>A point in the house [m]: right and up on the plan, height above ground.</summary>
-public sealed record HousePoint(string Name, double RightM, double UpM, double HeightM, SourceSpan At);
-
-/// <summary>A cable run.</summary>
-public sealed record Run(
-    string Id, Part Cable, IReadOnlyList<string> Path, string Way, IReadOnlyList<string> DripLoops, Sourced<Length> DripDepth,
-    Length ServiceLoop, string? Note, SourceSpan At)
-{
-    /// <summary>Whether the cable lies in the house already.</summary>
-    public bool Existing { get; init; }
-
-    /// <summary>Where <c>path</c> is written.</summary>
-    public SourceSpan PathAt { get; init; } = At;
-
-    /// <summary>Where <c>drip-loops</c> is written.</summary>
-    public SourceSpan DripLoopsAt { get; init; } = At;
-}
-
 /// <summary>The bonding.</summary>
 public sealed record BondingSection(
     string Connection, Part Conductor, Length MastLength, Length ShieldLength, string By, string? Note, SourceSpan At)

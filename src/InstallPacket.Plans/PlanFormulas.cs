@@ -131,17 +131,7 @@ public static partial class PlanFormulas
         "margin", "Margin at the outlet", "M = C/N - R", new("M", "dB", "margin"), [new("C/N", "dB", "carrier-to-noise ratio"), new("R", "dB", "required C/N")],
         Own, "difference", Provenance.Derived);
 
-    /// <summary>Length to cut.</summary>
-    public static readonly Formula CutLength = new(
-        "cut-length", "Length to cut, before rounding up", "l = s k + D + v + t", new("l", "m", "length"),
-        [new("s", "m", "straight legs"), new("k", "", "route factor"), new("D", "m", "drip loops"), new("v", "m", "service loop"), new("t", "m", "termination at both ends")],
-        Own, "trade allowance: length allowances", Provenance.Memory);
-
-    /// <summary>Straight legs of a path.</summary>
-    public static readonly Formula StraightLegs = new(
-        "straight-legs", "Straight legs of a run", "s = sum sqrt(dx^2 + dy^2 + dz^2)", new("s", "m", "length"), [new("n", "", "legs")], Own, "sum", Provenance.Derived);
-
     /// <summary>All of them, for the tests.</summary>
     public static IReadOnlyList<Formula> All =>
-        [.. MountFormulas.All, BondSize, BondLength, BondCoiled, StrikeInterval, DesignWindLoad, DesignResistance, NoiseBehind, SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, CutLength, StraightLegs, .. OfMaterials];
+        [.. MountFormulas.All, BondSize, BondLength, BondCoiled, StrikeInterval, DesignWindLoad, DesignResistance, NoiseBehind, SpreadWithCable, CarrierToProducts, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise, AntennaGain, CurveAtAntenna, FieldAtAntenna, MedianAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn, AimExcess, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, Margin, .. OfRouting, .. OfMaterials];
 }

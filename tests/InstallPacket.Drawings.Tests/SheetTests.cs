@@ -9,7 +9,7 @@ public class SheetTests
     public void Every_demo_job_has_the_figures_that_its_plan_gives_ground_for()
     {
         string[] always = ["access-sketch", "aim-card", "bonding-sketch", "mount-sketch", "horizon-strip", "route-sketch", "chain-diagram", "level-ladder", "cable-labels"];
-        foreach (var (job, profiles, ladders, more) in new[] { ("alder-lane", new[] { 1, 2 }, new[] { "o2" }, new[] { "cable-labels-2", "cutting-plan" }), ("brook-terrace", [1, 2], ["o2"], ["cable-labels-2"]), ("far-meadow", [3], [], ["cable-labels-2"]) })
+        foreach (var (job, profiles, ladders, more) in new[] { ("alder-lane", new[] { 1, 2 }, new[] { "o2" }, new[] { "cable-labels-2", "cutting-plan", "route-elevations", "entry-ground-block" }), ("brook-terrace", [1, 2], ["o2"], ["cable-labels-2", "route-elevations", "entry-earth-block"]), ("far-meadow", [3], [], ["cable-labels-2", "route-elevations", "entry-entry"]) })
             Assert.Equal(always.Concat(more).Concat(profiles.Select(n => $"path-profile-{n}")).Concat(ladders.Select(o => $"level-ladder-{o}")).Order(), FigureSet.Of(Demo.Plan(job), Demo.Measure).Keys.Order());
     }
 

@@ -13,7 +13,7 @@ public class RoutingPlannerTests
             var step = plan.Job.Units == "metric" ? 0.1 : 0.1524;
             foreach (var run in plan.Routing.Runs)
             {
-                var exact = run.StraightM * run.RouteFactor + run.DripExtraM + run.ServiceM + run.TerminationM;
+                var exact = run.StraightM * run.RouteFactor + run.DripExtraM + run.SagExtraM + run.ServiceM + run.SlackM + run.TerminationM;
                 Assert.InRange(run.LengthM, exact - 1e-9, exact + step);
                 Assert.Equal(0, Math.IEEERemainder(run.LengthM, step), 6);
             }

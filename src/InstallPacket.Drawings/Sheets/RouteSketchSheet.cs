@@ -37,12 +37,14 @@ public static class RouteSketchSheet
         var house = new HousePainter(canvas, plan);
         house.Plan(view, painter);
         painter.Draw(dripLoops: false);
+        house.Rooms(view, painter);
         house.Aim(view);
     }
 
-    private static void ElevationView(SheetCanvas canvas, Plan plan, RouteScale scale, PaperBox frame)
+    /// <summary>The house from the side of the plan's lower edge.</summary>
+    internal static void ElevationView(SheetCanvas canvas, Plan plan, RouteScale scale, PaperBox frame, string words = "Seen from the side of the plan's lower edge")
     {
-        Heading(canvas, plan, scale, frame, "Seen from the side of the plan's lower edge");
+        Heading(canvas, plan, scale, frame, words);
         var view = RouteView.Elevation(scale, frame);
         var painter = new ViewPainter(canvas, plan, view);
         new HousePainter(canvas, plan).Elevation(view, painter);

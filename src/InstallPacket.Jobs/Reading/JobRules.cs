@@ -9,6 +9,7 @@ internal static class JobRules
     {
         CheckDuplicateWants(job.Reception, findings);
         CheckRuns(job, findings);
+        RoutingRules.Check(job.Routing, findings);
         foreach (var profile in job.Siting.Profiles) CheckProfile(profile, findings);
         foreach (var e in job.Cabling.Chain.Where(e => e.Setting is not null && !e.Part.IsAmplifier))
             findings.Add(Severity.Stop, "setting-without-amplifier", e.SettingAt, $"cabling.chain.{e.Id} has a `setting` and is a part of the kind {e.Part.Kind}", "only amplifiers have a gain to set", "remove `setting`");

@@ -15,6 +15,9 @@ internal sealed class NameResolver(
 {
     private readonly IReadOnlyList<CheckedEntry> _chain = job.Group("cabling")?.Entries("chain") ?? [];
 
+    // Points on walls are points like the others.
+    private string[]? Points => defined.GetValueOrDefault("routing.points") is { } points ? [.. points, .. defined.GetValueOrDefault("routing.wall-points") ?? []] : null;
+
     public void Resolve(IEnumerable<UseOfName> uses)
     {
         foreach (var use in uses)
@@ -22,7 +25,7 @@ internal sealed class NameResolver(
             switch (use.Kind.Target)
             {
                 case ReferenceTarget.Part: ResolvePart(use); break;
-                case ReferenceTarget.Point: Among(use, defined.GetValueOrDefault("routing.points"), "point", "routing.points"); break;
+                case ReferenceTarget.Point: Among(use, Points, "point", "routing.points"); break;
                 case ReferenceTarget.Run: Among(use, defined.GetValueOrDefault("routing.runs"), "run", "routing.runs"); break;
                 case ReferenceTarget.Station: Among(use, stations, "station", "the station list and reception.transmitters"); break;
                 default: ResolveElement(use); break;

@@ -34,10 +34,6 @@ internal sealed partial class SectionBinder(PartLibrary parts)
             [.. g.Entries("chain").Select(Element)], g.At) { ChainAt = g.Place("chain"), AlsoCarries = g.Items<string>("also-carries") };
     }
 
-    public RoutingSection Routing(CheckedGroup g) => new(
-        g.Get<Bearing>("plan-up").Value.Degrees, g.Group("house") is { } h ? House(h) : null,
-        g.Entries("points").ToDictionary(e => e.Name, Point, StringComparer.Ordinal), [.. g.Entries("runs").Select(Run)], g.At);
-
     public MountingSection Mounting(CheckedGroup g) => new MountingBinder(parts).Section(g);
 
     public BondingSection Bonding(CheckedGroup g) => new(
@@ -94,25 +90,6 @@ internal sealed partial class SectionBinder(PartLibrary parts)
             Second = second, SecondPort = secondPort, SecondRun = g.Maybe<string>("second-run")?.Value, SecondAt = g.Place("second"), Aim = g.Maybe<Bearing>("aim"),
             FromAt = g.Place("from"), RunAt = g.Place("run"), SettingAt = g.Place("setting"),
         };
-    }
-
-    private Run Run(CheckedEntry e)
-    {
-        var g = e.Group;
-        return new(e.Name, Part(g, "cable"), [.. g.Items<string>("path").Select(p => p.Value)], Text(g, "way"),
-            [.. g.Items<string>("drip-loops").Select(p => p.Value)], Metres(g, "drip-depth"), Metres(g, "service-loop").Value, g.Maybe<string>("note")?.Value, e.At)
-        {
-            Existing = g.Get<string>("existing").Value == "yes", PathAt = g.Place("path"), DripLoopsAt = g.Place("drip-loops"),
-        };
-    }
-
-    private static House House(CheckedGroup g) => new(
-        [.. g.Items<double[]>("footprint").Select(p => (p.Value[0], p.Value[1]))], Metres(g, "eaves").Value, Metres(g, "ridge").Value);
-
-    private static HousePoint Point(CheckedEntry e)
-    {
-        var p = (double[])e.Value;
-        return new(e.Name, p[0], p[1], p[2], e.At);
     }
 
     private static MeasuredProfile Profile(CheckedGroup g) => new(

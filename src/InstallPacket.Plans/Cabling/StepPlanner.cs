@@ -45,7 +45,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
     private Stage CableStage(RunPlan run, double frequencyMHz, double celsius)
     {
         var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
-        var outdoor = run.Way is "outside" or "attic" or "conduit";
+        var outdoor = run.Lies("outside", "attic", "conduit", "buried", "span");
         return Lossy(run.Id, CableLoss(cable, $"run {run.Id}", run.LengthM, frequencyMHz, outdoor ? celsius : ReferenceC, 2));
     }
 

@@ -33,6 +33,20 @@ public abstract class CodeFamily
     /// <summary>Height above which an unprotected edge needs protection [m]; null where the law names none.</summary>
     public abstract double? FallProtectionM { get; }
 
+    /// <summary>The same on an upright cable [m].</summary>
+    public abstract double UprightClipSpacingM { get; }
+
+    /// <summary>The distance that cable keeps from power wiring, with its rule; null where the family's table has none.</summary>
+    /// <param name="way">How the cable is laid.</param>
+    public abstract RuleLimit? FromPower(string way);
+
+    /// <summary>Largest share of a conduit that cables may fill [%], with its rule.</summary>
+    /// <param name="cables">How many cables share it.</param>
+    public abstract RuleLimit ConduitFill(int cables);
+
+    /// <summary>A limit with the rule of the table that states it.</summary>
+    protected RuleLimit Limit(double value, string rule) => new(value, Rules.First(r => r.Id == rule));
+
     /// <summary>The propagation model that the family plans with where the ground is known: <c>itm</c> or <c>p1812</c>.</summary>
     public abstract string PlanningModel { get; }
 

@@ -19,5 +19,15 @@ public sealed class EuCodeFamily : CodeFamily
     public override double ClipSpacingM => 0.400;
 
     /// <inheritdoc/>
+    public override double UprightClipSpacingM => 0.300;
+
+    /// <inheritdoc/>
+    // The distances stand in national rules, which the table does not hold: nothing is guessed.
+    public override RuleLimit? FromPower(string way) => null;
+
+    /// <inheritdoc/>
+    public override RuleLimit ConduitFill(int cables) => Limit(40, "conduit-fill");
+
+    /// <inheritdoc/>
     public override string PlanningModel => "p1812";
 }

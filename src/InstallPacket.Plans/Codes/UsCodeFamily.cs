@@ -19,5 +19,21 @@ public sealed class UsCodeFamily : CodeFamily
     public override double ClipSpacingM => 0.610;
 
     /// <inheritdoc/>
+    public override double UprightClipSpacingM => 0.610;
+
+    /// <inheritdoc/>
+    // In a raceway the distances do not apply.
+    public override RuleLimit? FromPower(string way) => way switch
+    {
+        "outside" or "span" => Limit(0.6096, "lead-in-low"),
+        "buried" => Limit(0.3048, "lead-in-buried"),
+        "conduit" => null,
+        _ => Limit(0.0508, "lead-in-indoor"),
+    };
+
+    /// <inheritdoc/>
+    public override RuleLimit ConduitFill(int cables) => Limit(cables switch { 1 => 53, 2 => 31, _ => 40 }, "conduit-fill");
+
+    /// <inheritdoc/>
     public override string PlanningModel => "itm";
 }

@@ -82,7 +82,15 @@ public static class PlanQuantities
             yield return Number($"run {run.Id}", "length to cut", run.LengthM, "m", 2);
             yield return Number($"run {run.Id}", "drip loops", run.DripLoops.Count, "", 0);
             yield return Number($"run {run.Id}", "clips", run.Clips, "", 0);
+            yield return Number($"run {run.Id}", "corners", run.Corners, "", 0);
         }
+        foreach (var e in r.Entries)
+        {
+            yield return Text($"entry {e.Point}", "through", e.Through);
+            if (e.HoleM is { } hole) yield return Number($"entry {e.Point}", "drill", 1000 * hole, "mm", 1);
+            yield return Number($"entry {e.Point}", "fall to the outside", e.SlopeDeg, "deg", 1);
+        }
+        foreach (var c in r.Conduits.Where(c => c.FillPct is not null)) yield return Number($"conduit {c.Name}", "fill", c.FillPct!.Value, "%", 0);
     }
 
     private static IEnumerable<PlanQuantity> Mounting(MountingPlan m)

@@ -96,6 +96,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Inside()
     {
         Begin("inside");
+        foreach (var e in routing.Entries) Add("entry", new WorkStep(0, "", "") { Subject = e.Point, Name = e.Through, Figure = e.Figure });
         foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
         foreach (var e in cabling.Elements.Where(e => e.Kind is "power-inserter")) Add("inserter", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
         foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
@@ -144,7 +145,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
 
     private bool IsAntenna(string element) => cabling.Elements.Any(e => e.Id == element && e.Kind == "antenna");
 
-    private static bool IsOutside(RunPlan run) => !run.Existing && run.Way is "outside" or "buried" or "aerial";
+    private static bool IsOutside(RunPlan run) => !run.Existing && run.Lies("outside", "buried", "span");
 
     private static WorkStep OfRun(RunPlan run) => new(0, "", "") { Subject = run.Id, PieceNumber = run.Number, Figure = "route-sketch" };
 

@@ -47,7 +47,7 @@ internal sealed class MaterialsPlanner(
         Add(cable, 0, run.LengthM, run.Id);
         if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, run.Id);
         // A boot is slid on before the connector; it keeps rain off the thread (memory: trade practice).
-        if (run.Way == "outside" && parts.Find("weather-boot") is { } boot) Add(boot, 2, 0, run.Id);
+        if (run.Lies("outside", "span") && parts.Find("weather-boot") is { } boot) Add(boot, 2, 0, run.Id);
         if (run.Clips > 0 && parts.Find("cable-clip") is { } clip) Add(clip, run.Clips, 0, run.Id);
     }
 

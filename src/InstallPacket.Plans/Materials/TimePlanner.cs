@@ -43,18 +43,19 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         "job" or "mount" => 1,
         "piece" => pieces.Count(p => p.Kind != "bonding"),
         "antenna" => job.Cabling.Chain.Count(e => e.Part.Kind == "antenna"),
-        "metre outside" => Metres("outside"),
+        "metre outside" => Metres("outside", "span"),
         "metre in attic or crawl space" => Metres("attic", "crawl-space"),
         "metre in walls" => Metres("wall"),
         "metre in conduit" => Metres("conduit"),
-        "entry" => routing.Runs.Sum(r => r.DripLoops.Count),
+        "metre buried" => Metres("buried"),
+        "entry" => routing.Entries.Count > 0 ? routing.Entries.Sum(e => Math.Max(1, e.Runs.Count)) : routing.Runs.Sum(r => r.DripLoops.Count),
         "device" => job.Cabling.Chain.Count(e => e.Part.Kind is not ("antenna" or "outlet")),
         "outlet" => job.Cabling.Chain.Count(e => e.Part.Kind == "outlet"),
         "bonding conductor" => pieces.Count(p => p.Kind == "bonding"),
         _ => throw new InvalidOperationException($"Nothing counts '{per}'."),
     };
 
-    private double Metres(params string[] ways) => routing.Runs.Where(r => !r.Existing && ways.Contains(r.Way)).Sum(r => r.LengthM);
+    private double Metres(params string[] ways) => routing.Runs.Where(r => !r.Existing).Sum(r => r.LengthM * r.ShareIn(ways));
 
     private double Daylight()
     {

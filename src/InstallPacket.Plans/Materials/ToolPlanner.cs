@@ -43,7 +43,7 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
 
     private IEnumerable<ToolPlan> Ways(IReadOnlyList<ItemPlan> items)
     {
-        bool Any(string way) => routing.Runs.Any(r => r.Way == way && !r.Existing);
+        bool Any(string way) => routing.Runs.Any(r => r.Lies(way) && !r.Existing);
         if (routing.Runs.SelectMany(r => r.DripLoops).Any())
         {
             var widest = job.Routing.Runs.Where(r => r.DripLoops.Count > 0).Select(r => r.Cable.DiameterM).Max();

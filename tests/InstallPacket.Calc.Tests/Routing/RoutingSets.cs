@@ -1,4 +1,5 @@
 using InstallPacket.Calc.Routing;
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Tests.Checks;
 
 namespace InstallPacket.Calc.Tests.Routing;
@@ -18,6 +19,18 @@ public static class RoutingSets
             Name = "Length to cut", File = "routing/piece_length.csv", Source = "project-notes", Worth = Worth.Derived,
             Tolerance = "1e-9 m", Formulas = ["piece-length"], Rows = 4, Comparisons = 4,
             Check = r => [r.Within("cut_m", PieceLength.RoundUpM(r.Value("length_m"), r.Value("step_m")), 1e-9, "m")],
+        },
+        new()
+        {
+            Name = "Fill of a conduit", File = "routing/conduit_fill.csv", Source = "project-notes", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last printed digit", Formulas = ["conduit-fill"], Rows = 5, Comparisons = 5,
+            Check = r => [r.Printed("share_pct", ConduitFill.SharePct(Metres(r, "inside_mm"), [.. r.Text("cables_mm").Split(' ').Select(c => CsvNumber.Of(c) / 1000)]), "%")],
+        },
+        new()
+        {
+            Name = "Room of a bend", File = "routing/bend_tangent.csv", Source = "project-notes", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last printed digit", Formulas = ["bend-tangent"], Rows = 4, Comparisons = 4,
+            Check = r => [r.Printed("tangent_mm", 1000 * BendTangent.LengthM(Metres(r, "radius_mm"), r.Value("turn_deg")), "mm")],
         },
     ];
 

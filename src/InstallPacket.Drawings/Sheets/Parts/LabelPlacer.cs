@@ -25,6 +25,9 @@ internal sealed class LabelPlacer(PaperBox frame)
     /// <summary>Whether a box would be free.</summary>
     public bool Free(PaperBox box) => frame.Holds(box) && !_taken.Any(box.Overlaps);
 
+    /// <summary>Whether a box would be free and no line passes through it.</summary>
+    public bool Clear(PaperBox box) => Free(box) && !_lines.Exists(l => box.Grow(LineMm).CutBy(l.A, l.B));
+
     /// <summary>
     /// The middle of the free place for a label of this size, or null when the frame is full. Labels never cover each other; of
     /// two free places the one that crosses fewer lines wins, then the nearer one.

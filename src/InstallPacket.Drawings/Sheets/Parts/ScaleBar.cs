@@ -7,12 +7,14 @@ internal static class ScaleBar
 {
     private const double MetresPerFoot = 0.3048;
     private static readonly double[] Rounds = [0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
+    private static readonly double[] SmallFeet = [0.25];
+    private static readonly double[] SmallMetres = [0.05, 0.1, 0.2];
 
     /// <summary>The longest round length that is not longer than a width on the sheet, in metres.</summary>
     public static double Metres(double mmPerMetre, double mostMm, bool us)
     {
         var unit = us ? MetresPerFoot : 1;
-        return Rounds.Where(r => r * unit * mmPerMetre <= mostMm).DefaultIfEmpty(Rounds[0]).Max() * unit;
+        return Rounds.Concat(us ? SmallFeet : SmallMetres).Where(r => r * unit * mmPerMetre <= mostMm).DefaultIfEmpty(Rounds[0]).Max() * unit;
     }
 
     /// <summary>Draws the bar from its left end; the caption stands right of it.</summary>

@@ -15,6 +15,8 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
             canvas.Area(new(Ink.Line, 0.5), Fill.Tint, corners);
             labels.Avoid([.. corners, corners[0]]);
         }
+        foreach (var room in plan.Routing.Rooms)
+            canvas.Area(new(Ink.Faint, 0.2, Dash.Dotted), Fill.None, [.. room.Corners.Select(c => view.At(c.RightM, c.UpM, 0))]);
         if (AimLine(view) is not { } aim) return;
         labels.Avoid(aim.From, aim.To);
         // Badges may lie on lines, but not on the head of this arrow.
@@ -40,7 +42,33 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
         if (HousePlace.Antenna(plan) is { } antenna) Mast(view, labels, antenna);
     }
 
-    // The job does not say which way the ridge runs: its height is drawn, slopes are not, for a guessed gable would mislead.
+    /// <summary>Names of rooms, where runs and labels leave room for them.</summary>
+    public void Rooms(RouteView view, ViewPainter labels)
+    {
+        foreach (var room in plan.Routing.Rooms)
+        {
+            PaperPoint[] corners = [.. room.Corners.Select(c => view.At(c.RightM, c.UpM, 0))];
+            labels.Word(new((corners.Min(c => c.X) + corners.Max(c => c.X)) / 2, (corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2), room.Name);
+        }
+    }
+
+    // The roof as its form shows it from here; null when the job does not tell the form, for a guessed gable would mislead.
+    private PaperPoint[]? Roof(double left, double right, double eaves, double ridge)
+    {
+        var r = plan.Routing;
+        var middle = (left + right) / 2;
+        var (depth, width) = (r.Outline.Max(c => c.UpM) - r.Outline.Min(c => c.UpM), r.Outline.Max(c => c.RightM) - r.Outline.Min(c => c.RightM));
+        var slope = width > 0 ? Math.Min(depth, width) / 2 * (right - left) / width : 0;
+        return (r.Roof, r.RidgeAlong) switch
+        {
+            ("gable", "right") => [new(left, eaves), new(left, ridge), new(right, ridge), new(right, eaves)],
+            ("gable", "up") => [new(left, eaves), new(middle, ridge), new(right, eaves)],
+            ("hip", _) => [new(left, eaves), new(left + slope, ridge), new(right - slope, ridge), new(right, eaves)],
+            _ => null,
+        };
+    }
+
+    // Where the form of the roof is unknown its height is drawn alone.
     private void Walls(RouteView view, ViewPainter labels, double ground)
     {
         var r = plan.Routing;
@@ -52,12 +80,19 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
         {
             // On a flat roof both heights lie close: the words of the ridge then move up.
             var words = r.EavesM is { } below ? Math.Min(Level(ridge), Level(below) - 1.4 * SizeMm) : Level(ridge);
-            canvas.Line(new(Ink.Faint, 0.35, Dash.Dashed), new(left, Level(ridge)), new(right, Level(ridge)));
+            if (r.EavesM is { } foot && Roof(left, right, Level(foot), Level(ridge)) is { } roof)
+            {
+                canvas.Area(new(Ink.Line, 0.5), Fill.None, roof);
+                labels.Avoid(roof);
+            }
+            else canvas.Line(new(Ink.Faint, 0.35, Dash.Dashed), new(left, Level(ridge)), new(right, Level(ridge)));
             Height(view, labels, (left, right), words, "ridge " + print.Length(ridge));
         }
         if (r.EavesM is not { } eaves) return;
         canvas.Area(new(Ink.Line, 0.5), Fill.Tint, new(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
         labels.Avoid(new PaperPoint(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
+        foreach (var floor in r.Storeys.Where(s => s.FloorM > 0 && s.FloorM < eaves))
+            canvas.Line(new(Ink.Faint, 0.25, Dash.Dotted), new(left, Level(floor.FloorM)), new(right, Level(floor.FloorM)));
         Height(view, labels, (left, right), Level(eaves), "eaves " + print.Length(eaves));
     }
 

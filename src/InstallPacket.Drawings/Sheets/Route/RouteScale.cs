@@ -14,18 +14,22 @@ namespace InstallPacket.Drawings;
 /// <param name="HighestM">Greatest height.</param>
 internal sealed record RouteScale(double MmPerMetre, double LeftM, double BottomM, double RightM, double TopM, double LowestM, double HighestM)
 {
-    private const double WidthMm = 132;
+    // Leaves room beside the house for the heights of eaves and ridge.
+    private const double WidthMm = 122;
     private const double PlanMm = 70;
     private const double ElevationMm = 64;
 
-    public static RouteScale Of(RoutingPlan r)
+    /// <summary>The scale that fits the sheet.</summary>
+    /// <param name="r">The route.</param>
+    /// <param name="planToo">Whether the view from above stands on the sheet too; otherwise its depth does not matter.</param>
+    public static RouteScale Of(RoutingPlan r, bool planToo = true)
     {
         double[] rights = [.. r.Points.Select(p => p.RightM), .. r.Outline.Select(c => c.RightM)];
         double[] ups = [.. r.Points.Select(p => p.UpM), .. r.Outline.Select(c => c.UpM)];
         double[] heights = [0, .. r.Points.Select(p => p.HeightM), r.EavesM ?? 0, r.RidgeM ?? 0];
         var (width, depth, height) = (rights.Max() - rights.Min(), ups.Max() - ups.Min(), heights.Max() - heights.Min());
         // A job of no extent still gets a sheet: a metre stands in.
-        var scale = new[] { WidthMm / Math.Max(1, width), PlanMm / Math.Max(1, depth), ElevationMm / Math.Max(1, height) }.Min();
+        var scale = new[] { WidthMm / Math.Max(1, width), planToo ? PlanMm / Math.Max(1, depth) : double.PositiveInfinity, ElevationMm / Math.Max(1, height) }.Min();
         return new(scale, rights.Min(), ups.Min(), rights.Max(), ups.Max(), heights.Min(), heights.Max());
     }
 

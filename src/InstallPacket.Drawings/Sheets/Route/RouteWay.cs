@@ -4,11 +4,13 @@ namespace InstallPacket.Drawings;
 internal static class RouteWay
 {
     /// <summary>The ways, in the order of the legend.</summary>
-    public static readonly IReadOnlyList<string> All = ["outside", "conduit", "attic", "wall", "crawl-space"];
+    public static readonly IReadOnlyList<string> All = ["outside", "span", "buried", "conduit", "attic", "wall", "crawl-space"];
 
     public static Pen Pen(string way) => way switch
     {
         "outside" => new(Ink.Accent, 1.1),
+        "span" => new(Ink.Accent, 0.5),
+        "buried" => new(Ink.Accent, 1.4, Dash.Dashed),
         "conduit" => new(Ink.Accent, 1.5),
         "attic" => new(Ink.Accent, 0.7, Dash.Dashed),
         "wall" => new(Ink.Accent, 0.8, Dash.Dotted),
@@ -18,6 +20,8 @@ internal static class RouteWay
     public static string Words(string way) => way switch
     {
         "outside" => "outside",
+        "span" => "hanging free",
+        "buried" => "in the ground",
         "conduit" => "in conduit",
         "attic" => "in the attic",
         "wall" => "in the wall",

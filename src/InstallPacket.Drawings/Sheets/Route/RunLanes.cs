@@ -3,7 +3,8 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings;
 
 /// <summary>The line of a run in one view.</summary>
-internal sealed record RunLine(RunPlan Run, IReadOnlyList<PaperPoint> Points);
+/// <param name="Pieces">Its stretches that lie alike.</param>
+internal sealed record RunLine(RunPlan Run, IReadOnlyList<PaperPoint> Points, IReadOnlyList<(string Way, IReadOnlyList<PaperPoint> Points)> Pieces);
 
 /// <summary>Lays runs that share a leg side by side, so that each can be followed.</summary>
 internal static class RunLanes
@@ -24,7 +25,9 @@ internal static class RunLanes
         for (var i = 0; i < routing.Runs.Count; i++)
         {
             var path = routing.Runs[i].Path.Where(byName.ContainsKey).Select(n => view.Place(byName[n])).ToArray();
+            var ways = Ways(routing.Runs[i]);
             var points = new List<PaperPoint>();
+            var pieces = new List<(string Way, IReadOnlyList<PaperPoint> Points)>();
             for (var k = 1; k < path.Length; k++)
             {
                 if (Polar.Distance(path[k - 1], path[k]) < LeastLegMm) continue;
@@ -32,11 +35,28 @@ internal static class RunLanes
                 laid.Add(leg);
                 points.Add(Shifted(leg.A, leg));
                 points.Add(Shifted(leg.B, leg));
+                var way = k - 1 < ways.Count ? ways[k - 1] : routing.Runs[i].Way;
+                PaperPoint[] drawn = [points[^2], points[^1]];
+                if (pieces.Count > 0 && pieces[^1].Way == way) pieces[^1] = (way, [.. pieces[^1].Points, .. drawn]);
+                else pieces.Add((way, drawn));
             }
             // A run that points at the viewer has no line here, but its badge must still be found.
-            if (path.Length > 0) lines.Add(new(routing.Runs[i], points.Count > 0 ? points : [path[0], path[0]]));
+            if (path.Length > 0) lines.Add(new(routing.Runs[i], points.Count > 0 ? points : [path[0], path[0]], pieces));
         }
         return lines;
+    }
+
+    // The way of each leg, from the stretches between its points.
+    private static List<string> Ways(RunPlan run)
+    {
+        var ways = new List<string>();
+        var at = 0;
+        for (var k = 1; k < run.Path.Count; k++)
+        {
+            ways.Add(at < run.Stretches.Count ? run.Stretches[at].Way : run.Way);
+            if (at + 1 < run.Stretches.Count && run.Path[k] == run.Stretches[at].ToPoint) at++;
+        }
+        return ways;
     }
 
     // 0, then one lane to the right, one to the left, two to the right and so on.

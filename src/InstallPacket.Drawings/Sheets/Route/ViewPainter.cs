@@ -22,11 +22,11 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
         var lines = RunLanes.Of(plan.Routing, view);
         foreach (var line in lines)
         {
-            RouteWay.Draw(canvas, line.Run.Way, line.Points);
+            foreach (var (way, points) in line.Pieces) RouteWay.Draw(canvas, way, points);
             _placer.Avoid(line.Points);
         }
         if (dripLoops) DripLoops();
-        var marked = plan.Routing.Points.Where(p => p.Elements.Count > 0).ToArray();
+        var marked = plan.Routing.Points.Where(p => p.Elements.Count > 0 || plan.Routing.Entries.Any(e => e.Point == p.Name)).ToArray();
         foreach (var p in marked)
         {
             _placer.Reserve(PaperBox.Around(view.Place(p), 1.1, 1.1));
@@ -34,7 +34,11 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
         }
         Badges(lines);
         Labels(marked);
-        foreach (var p in marked) canvas.Ring(view.Place(p), 1, new(Ink.Line, 0.3), Fill.Solid);
+        foreach (var p in marked)
+        {
+            if (plan.Routing.Entries.Any(e => e.Point == p.Name)) Entry(canvas, view.Place(p));
+            else canvas.Ring(view.Place(p), 1, new(Ink.Line, 0.3), Fill.Solid);
+        }
     }
 
     // The loop hangs in front of the point, so that water drops off before the cable goes in.
@@ -51,6 +55,23 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
     /// <summary>A drip loop: a U that hangs below its point.</summary>
     public static void Drip(SheetCanvas canvas, PaperPoint at) =>
         canvas.Line(new(Ink.Accent, 0.9), [at with { X = at.X - DripMm }, .. Polar.Arc(at with { Y = at.Y + 1.6 }, DripMm, 270, -180), at with { X = at.X + DripMm }]);
+
+    /// <summary>An entry: an open square around the dot.</summary>
+    public static void Entry(SheetCanvas canvas, PaperPoint at)
+    {
+        canvas.Box(PaperBox.Around(at, 1.5, 1.5), new(Ink.Line, 0.5), Fill.Paper);
+        canvas.Ring(at, 0.6, new(Ink.Line, 0.3), Fill.Solid);
+    }
+
+    /// <summary>A word that may be left out where there is no room.</summary>
+    public void Word(PaperPoint at, string words)
+    {
+        var width = canvas.Measure.WidthMm(words, SizeMm);
+        var box = PaperBox.Around(at, width / 2 + 0.4, 2);
+        if (!_placer.Clear(box)) return;
+        _placer.Reserve(box);
+        canvas.Centred(at, words, SizeMm, ink: Ink.Faint);
+    }
 
     private void Badges(IReadOnlyList<RunLine> lines)
     {
@@ -87,7 +108,7 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
         foreach (var place in marked.GroupBy(p => (Math.Round(view.Place(p).X), Math.Round(view.Place(p).Y))))
         {
             var at = view.Place(place.First());
-            var text = string.Join(", ", place.SelectMany(p => p.Elements));
+            var text = string.Join(", ", place.SelectMany(p => p.Elements).Concat(plan.Routing.Entries.Where(e => place.Any(p => p.Name == e.Point)).Select(e => $"entry {e.Number}")));
             var width = canvas.Measure.WidthMm(text, SizeMm, true);
             if (_placer.Place(at, width, SizeMm, 1.8) is not { } middle) continue;
             if (Polar.Distance(at, middle) > width / 2 + 5) canvas.Line(new(Ink.Faint, 0.2), at, middle with { X = middle.X - Math.Clamp(middle.X - at.X, -width / 2 - 0.3, width / 2 + 0.3) });

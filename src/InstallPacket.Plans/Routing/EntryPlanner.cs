@@ -1,0 +1,69 @@
+using InstallPacket.Calc.Routing;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>The holes through wall and roof: drill, slope, fall, and the drip loop before them.</summary>
+internal sealed class EntryPlanner(Job job, HouseShape? shape, WorkLog log, FindingList findings)
+{
+    // Trade rules, recalled: the cable and 2 to 3 mm; 5 to 10 degrees.
+    private const double RoomM = 0.003;
+    private const double LeastRoomM = 0.002;
+    private const double LeastSlopeDeg = 5;
+
+    private readonly UnitPrinter _print = UnitPrinter.Of(job);
+
+    public IReadOnlyList<EntryPlan> Plan() => [.. job.Routing.Entries.Where(e => job.Routing.Points.ContainsKey(e.Point)).Select((e, i) => Entry(e, i + 1))];
+
+    private EntryPlan Entry(CableEntry e, int number)
+    {
+        var runs = Through(e);
+        Slope(e);
+        var cable = runs.Select(r => r.Cable.DiameterM).Max();
+        var hole = Hole(e, cable);
+        var thickness = (e.Thickness ?? (e.Through == "wall" ? job.Routing.House?.Wall : null))?.Metres;
+        var sloped = thickness is not null && e.SlopeDeg.Value >= 0;
+        double? length = sloped ? log.Record(WallHole.LengthFormula, e.Point, WallHole.LengthM(thickness!.Value, e.SlopeDeg.Value), thickness.Value, e.SlopeDeg.Value) : null;
+        double? fall = sloped ? log.Record(WallHole.FallFormula, e.Point, WallHole.FallM(thickness!.Value, e.SlopeDeg.Value), thickness.Value, e.SlopeDeg.Value) : null;
+        Drips(e);
+        var loop = job.Routing.Runs.FirstOrDefault(r => r.DripLoops.Contains(e.Point));
+        var radius = (loop ?? runs.FirstOrDefault())?.Cable.BendRadiusM;
+        return new(e.Point, number, e.Through, [.. runs.Select(r => r.Id)], hole, e.SlopeDeg.Value, thickness, length, fall, cable, loop?.DripDepth.Value.Metres,
+            radius, e.Through == "wall" && fall is not null && hole is not null && radius is not null ? "entry-" + e.Point : "");
+    }
+
+    // The runs that go on indoors from here; where the house is not described, all that touch the point and do not stay outdoors.
+    private Run[] Through(CableEntry e) => [.. job.Routing.Runs.Where(r => RunLeg.Of(job.Routing, r).Any(l =>
+        (l.From.Name == e.Point || l.To.Name == e.Point) && (shape is null ? !l.Outdoors : shape.Pierces(l.From, l.To).Count > 0)))];
+
+    private void Slope(CableEntry e)
+    {
+        var slope = e.SlopeDeg.Value;
+        if (slope <= 0)
+            findings.Add(Severity.Stop, "hole-slopes-inward", e.SlopeDeg.At, FormattableString.Invariant($"the hole at `{e.Point}` {(slope < 0 ? $"falls {-slope:0.#} deg to the inside" : "lies level")}"),
+                "water runs along the cable to where the hole falls: 5 to 10 deg to the outside is usual (memory: trade rule)", "drill from outside, upwards into the house: `slope: 5 deg`");
+        else if (slope < LeastSlopeDeg - 1e-9)
+            findings.Add(Severity.Note, "hole-slope-small", e.SlopeDeg.At, FormattableString.Invariant($"the hole at `{e.Point}` falls {slope:0.#} deg to the outside"), "5 to 10 deg is usual (memory: trade rule)", "drill it steeper where the wall allows");
+    }
+
+    private double? Hole(CableEntry e, double? cable)
+    {
+        if (e.Hole is not { } stated) return cable is { } d ? log.Record(PlanFormulas.EntryHole, e.Point, d + RoomM, d) : null;
+        if (cable is { } outside && stated.Value.Metres < outside + LeastRoomM - 1e-6)
+            findings.Add(Severity.Caution, "hole-too-small", stated.At, $"the holes at `{e.Point}` are {_print.Drill(stated.Value.Metres)} wide, and the cable is {_print.Drill(outside)}",
+                "the cable and 2 to 3 mm, for a bushing or sleeve (memory: trade rule)", "choose a wider drill");
+        return stated.Value.Metres;
+    }
+
+    // Water that runs down the cable must drip off before the hole; cable that rises to the hole sheds it by itself.
+    private void Drips(CableEntry e)
+    {
+        foreach (var run in job.Routing.Runs)
+        {
+            var legs = RunLeg.Of(job.Routing, run).Where(l => l.Way is "outside" or "span");
+            if (run.DripLoops.Contains(e.Point) || !legs.Any(l => (l.To.Name == e.Point && l.RiseM <= 0) || (l.From.Name == e.Point && l.RiseM >= 0))) continue;
+            findings.Add(Severity.Caution, "entry-drip-missing", run.At, $"run {run.Id} comes down to the entry at `{e.Point}` and hangs in no drip loop before it",
+                "a drip loop at every entry unless the cable rises to it (satellite installation guide, read)", $"add `drip-loops: [{e.Point}]`, or bring the cable up to the hole from below");
+        }
+    }
+}

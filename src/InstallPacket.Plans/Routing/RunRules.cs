@@ -1,0 +1,76 @@
+using InstallPacket.Calc.Routing;
+using InstallPacket.Jobs;
+
+namespace InstallPacket.Plans;
+
+/// <summary>Whether the runs can be laid so: corners, free spans, upright drops, trenches, power wiring.</summary>
+internal sealed class RunRules(Job job, CodeFamily code, WorkLog log, FindingList findings)
+{
+    // A support every 50 ft: usual in an industrial guide (read).
+    private const double DropM = 50 * 0.3048;
+
+    // Beyond this a turn is a way back, which no bend makes.
+    private const double MostTurnDeg = 175;
+
+    private readonly UnitPrinter _print = UnitPrinter.Of(job);
+
+    public void Check()
+    {
+        foreach (var run in job.Routing.Runs)
+        {
+            var legs = RunLeg.Of(job.Routing, run).Where(l => l.LengthM > 0.001).ToArray();
+            if (run.Cable.BendRadiusM is { } radius && !run.Existing) Corners(run, legs, radius);
+            foreach (var leg in legs.Where(l => l.Way == "span")) Span(run, leg);
+            foreach (var leg in legs.Where(l => l.Way == "buried" && l.From.HeightM >= 0 && l.To.HeightM >= 0))
+                findings.Add(Severity.Caution, "buried-above-ground", run.PathAt, $"run {run.Id} is buried from `{leg.From.Name}` to `{leg.To.Name}`, and neither point lies below the ground",
+                    "a trench has a depth: the height of its points is below 0", "give the points of the trench a negative height, or change the way there");
+            Drops(run, legs);
+            Power(run, legs);
+        }
+    }
+
+    // The bend at either end of a leg takes its part of it.
+    private void Corners(Run run, RunLeg[] legs, double radius)
+    {
+        double Takes(int i) => i <= 0 || i >= legs.Length ? 0 : legs[i - 1].TurnDeg(legs[i]) is var turn && turn > MostTurnDeg ? double.PositiveInfinity : BendTangent.LengthM(radius, turn);
+        for (var i = 0; i < legs.Length; i++)
+        {
+            var needed = Takes(i) + Takes(i + 1);
+            if (legs[i].LengthM >= needed - 1e-9) continue;
+            foreach (var corner in new[] { i, i + 1 }.Where(k => Takes(k) is > 0 and < double.PositiveInfinity))
+            {
+                var turn = legs[corner - 1].TurnDeg(legs[corner]);
+                log.Record(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}", BendTangent.LengthM(radius, turn), radius, turn);
+            }
+            findings.Add(Severity.Caution, "corner-too-tight", run.PathAt,
+                $"run {run.Id} goes {_print.Small(legs[i].LengthM)} from `{legs[i].From.Name}` to `{legs[i].To.Name}`, and its bends there need {(double.IsFinite(needed) ? _print.Small(needed) : "to turn back on themselves")}",
+                $"{run.Cable.Id} bends to {_print.Small(radius)} at least ({run.Cable.ProvenanceOf("bend-radius")})", "move one of the points, or leave it out of the path and let the cable sweep");
+            return;
+        }
+    }
+
+    private void Span(Run run, RunLeg leg)
+    {
+        if (run.Messenger || leg.LengthM <= code.ClipSpacingM) return;
+        findings.Add(Severity.Caution, "span-too-long", run.PathAt, $"run {run.Id} hangs free for {_print.Length(leg.LengthM)} from `{leg.From.Name}` to `{leg.To.Name}` without a wire that carries it",
+            $"{_print.Small(code.ClipSpacingM)} between fastenings ({code.RulesOf("routing").First(r => r.Id == "clip-spacing").Document}, read)",
+            "fasten it on the way, or use cable with a messenger wire (`messenger: yes`) and the span table of its maker");
+    }
+
+    private void Drops(Run run, RunLeg[] legs)
+    {
+        var needed = legs.Where(l => l.Upright && l.Way is "wall" or "conduit").Sum(l => (int)Math.Floor(Math.Abs(l.RiseM) / DropM));
+        if (needed > run.Supports)
+            findings.Add(Severity.Caution, "drop-unsupported", run.PathAt, $"run {run.Id} hangs upright for {_print.Length(legs.Where(l => l.Upright && l.Way is "wall" or "conduit").Max(l => Math.Abs(l.RiseM)))} and has {run.Supports} supports on the way",
+                $"a support every {_print.Length(DropM)} at most (industrial cable guide, read; the maker's sheet governs)", $"add supports and write `supports: {needed}`");
+    }
+
+    private void Power(Run run, RunLeg[] legs)
+    {
+        if (run.FromPower is not { } distance) return;
+        var limit = legs.Select(l => code.FromPower(l.Way)).OfType<RuleLimit>().MaxBy(l => l.Value);
+        if (limit is null || distance.Value.Metres >= limit.Value - 1e-9) return;
+        findings.Add(Severity.Stop, "run-near-power", distance.At, $"run {run.Id} comes within {_print.Small(distance.Value.Metres)} of power wiring",
+            $"{_print.Small(limit.Value)} at least ({limit.From})", "lay it farther away, or in conduit; anything at the power wiring itself is for a licensed electrician");
+    }
+}
