@@ -27,7 +27,7 @@ public class MountGuyTests
         double Together(Func<double, double> f) => Enumerable.Range(0, steps).Sum(i => f((i + 0.5) * dz)) * dz;
         var (a, b) = (Supports[1], Supports[2]);
         var (aa, ab, bb) = (Together(z => Unit(z, a) * Unit(z, a)), Together(z => Unit(z, a) * Unit(z, b)), Together(z => Unit(z, b) * Unit(z, b)));
-        var (wa, wb) = (Together(z => Outer(z) * Unit(z, a)), Together(z => Outer(z) * Unit(z, b)));
+        var (wa, wb) = (-Together(z => Outer(z) * Unit(z, a)), -Together(z => Outer(z) * Unit(z, b)));
         var det = aa * bb - ab * ab;
         var (ra, rb) = ((wa * bb - wb * ab) / det, (wb * aa - wa * ab) / det);
         var upper = (top * Length + line * Length * Length / 2 - ra * a - rb * b) / span;
