@@ -17,7 +17,11 @@ internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings,
         var brackets = _mounting.Kind == "ground-mast" ? 1 : 2;
         var count = FixingChecker.Holding(job).Sum(f => f.Count);
         var each = count / brackets;
-        if (each == 0) return;
+        if (each == 0)
+        {
+            FixingChecker.TooFew(job, ledger, brackets);
+            return;
+        }
         if (each < UsualFixings)
             findings.Add(Severity.Note, "bracket-fixings-few", _mounting.Fixings[0].At, $"{each} fixings for each of {brackets} brackets".Replace("each of 1 brackets", "the bracket"), $"{UsualFixings} to a bracket is common practice", "look whether the bracket has holes for more");
         if (_mounting.Mount.StandOffM is not { } standOff)
@@ -28,7 +32,8 @@ internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings,
         // The foot of a ground mast carries the weight, not its bracket.
         var weight = brackets == 1 ? 0 : Heavier(weightN ?? 0);
         var couple = weight > 0 ? log.Record(MountReactions.StandoffFormula, "upper bracket", MountReactions.StandoffPullN(weight, standOff, wind.SpacingM), weight, standOff, wind.SpacingM) : 0;
-        var force = Math.Abs(wind.UpperN);
+        // Guys can make the lower one bear more than the upper one.
+        var force = brackets == 1 ? Math.Abs(wind.UpperN) : Math.Max(Math.Abs(wind.UpperN), Math.Abs(wind.LowerN));
         var demands = new List<FixingDemand> { Away(force, couple, weight / 2, each) };
         if (Along(force, couple, weight / 2, each, standOff) is { } along) demands.Add(along);
         new FixingChecker(job, log, ledger).Check(demands);

@@ -9,6 +9,9 @@ internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings,
     /// <summary>Density of the masonry that is taken [kg/m3]: light brickwork, on the safe side.</summary>
     private const double DensityKgM3 = 1900;
 
+    /// <summary>Share of the weight that counts in Europe (recalled).</summary>
+    private const double EuropeanShare = 0.9;
+
     public void Check(WindPlan wind)
     {
         if (job.Mounting.Chimney is not { } stack)
@@ -18,7 +21,9 @@ internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings,
         }
         if (stack.State.Value != "sound") Refuse(stack.State.At, $"the state of the chimney is `{stack.State.Value}`", "choose another mount");
         if (stack.Allowed.Value != "yes") Refuse(stack.Allowed.At, $"whether the code allows it is `{stack.Allowed.Value}`", "ask the building office, or choose another mount");
-        var strap = log.Record(ChimneyStack.StrapFormula, "straps", ChimneyStack.StrapLegN(wind.MomentNm, stack.StrapSpacingM), wind.MomentNm, stack.StrapSpacingM);
+        var couple = log.Record(ChimneyStack.StrapFormula, "straps", ChimneyStack.StrapLegN(wind.MomentNm, stack.StrapSpacingM), wind.MomentNm, stack.StrapSpacingM);
+        var push = wind.ForceN + wind.LineLoadNPerM * wind.FreeM;
+        var strap = log.Record(MountFormulas.UpperStrap, "upper strap", couple + push / 2, couple, push);
         if (job.Mounting.Mount.BreakingN is { } breaking)
             ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf("breaking"), stack.At, "take wider straps, set them farther apart, or shorten the mast");
         else ledger.Unknown("the strap of the chimney", job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `breaking`", "add the breaking strength of its strap");
@@ -27,11 +32,15 @@ internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings,
 
     private void Foot(ChimneySection stack, WindPlan wind)
     {
-        var force = wind.ForceN + wind.LineLoadNPerM * wind.FreeM;
-        var weight = log.Record(MountFormulas.StackWeight, "chimney", DensityKgM3 * StandardGravity.MS2 * stack.HeightM, DensityKgM3, stack.HeightM);
-        var net = ChimneyStack.FootTensionPa(wind.MomentNm, force, stack.SideM, stack.HeightM, DensityKgM3);
-        log.Record(ChimneyStack.TensionFormula, "chimney", net / 1e6, wind.MomentNm, force, stack.HeightM, stack.SideM, DensityKgM3);
-        ledger.Stress("chimney-foot", "the masonry at the foot of the chimney, which bears no tension", net + weight, weight, "its own weight; solid stack, flues make it worse", "derived", stack.At, "choose another mount");
+        // As with ballast: for `us` the ultimate wind against the plain weight, for `eu` the design wind against nine tenths of it.
+        var (top, line, share) = job.Code == "us" ? (wind.GustForceN, wind.GustLineNPerM, 1) : (wind.ForceN, wind.LineLoadNPerM, EuropeanShare);
+        var force = top + line * wind.FreeM;
+        var moment = log.Record(MountFormulas.FootMoment, "top of the chimney", top * wind.FreeM + line * wind.FreeM * wind.FreeM / 2, top, wind.FreeM, line);
+        var density = share * DensityKgM3;
+        var weight = log.Record(MountFormulas.StackWeight, "chimney", density * StandardGravity.MS2 * stack.HeightM, density, stack.HeightM);
+        var net = ChimneyStack.FootTensionPa(moment, force, stack.SideM, stack.HeightM, density);
+        log.Record(ChimneyStack.TensionFormula, "chimney", net / 1e6, moment, force, stack.HeightM, stack.SideM, density);
+        ledger.Stress("chimney-foot", "the masonry at the foot of the chimney, which bears no tension", net + weight, weight, "its own weight; solid stack, flues and the wind on the stack itself are not in it and make it worse", "derived", stack.At, "choose another mount");
     }
 
     private void Refuse(SourceSpan at, string found, string remedy) => findings.Add(

@@ -12,6 +12,10 @@ internal sealed class FixingChecker(Job job, WorkLog log, HoldLedger ledger)
     /// <summary>Fixings that hold the mount; clamps of the antenna do not.</summary>
     public static IReadOnlyList<Fixing> Holding(Job job) => [.. job.Mounting.Fixings.Where(f => f.Part.Form != "clamp")];
 
+    /// <summary>Says that too few fixings are named to reckon with.</summary>
+    public static void TooFew(Job job, HoldLedger ledger, int places) => ledger.Unknown(
+        "the fixing of the mount", job.Mounting.Fixings[0].At, $"the job names fewer fixings for the mount than its {places} places that are held", "name every fixing with its count; clamps of the antenna do not hold the mount");
+
     /// <summary>Checks every kind of fixing against each case.</summary>
     public void Check(IReadOnlyList<FixingDemand> demands)
     {
@@ -25,7 +29,8 @@ internal sealed class FixingChecker(Job job, WorkLog log, HoldLedger ledger)
     private IFixingResistance? Resistance(Fixing f) => f.Part.Form switch
     {
         "lag-screw" when job.Code == "us" => new ScrewData(job, log, ledger).Lag(f),
-        "wood-screw" when job.Code == "eu" => new ScrewData(job, log, ledger).WoodScrew(f),
+        "wood-screw" when job.Code == "eu" => new ScrewData(job, log, ledger).European(f),
+        "wood-screw" => new ScrewData(job, log, ledger).ThinScrew(f),
         "anchor" or "bolt" => Stated(f),
         null => Unknown(f, $"the fixing `{f.Part.Id}` does not state `form`", "add `form` to the part: lag-screw, wood-screw, anchor, bolt or clamp"),
         var form => Stated(f, $"for a {form.Replace('-', ' ')} the code family `{job.Code}` has no rule here"),
@@ -81,12 +86,12 @@ internal sealed class StatedResistance(WorkLog log, double pullN, double shearN,
     public string Words(UnitPrinter print) => $"{print.Force(pullN)} pull and {print.Force(shearN)} shear";
 }
 
-/// <summary>A lag screw in timber, by allowable stress.</summary>
-internal sealed class LagResistance(WorkLog log, double withdrawalN, double lateralN) : IFixingResistance
+/// <summary>A lag screw or a thin wood screw in timber, by allowable stress.</summary>
+internal sealed class LagResistance(WorkLog log, double withdrawalN, double lateralN, string provenance = "read") : IFixingResistance
 {
     public string Basis => "NDS chapter 12";
 
-    public string Provenance => "read";
+    public string Provenance => provenance;
 
     public (double Share, double? BearsN) Use(string subject, FixingDemand d)
     {

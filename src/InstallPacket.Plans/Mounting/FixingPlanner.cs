@@ -20,7 +20,7 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
         var (least, most) = Drill(f, diameter);
         CheckPilot(f, least, most);
         CheckDistances(f, diameter);
-        var depth = length - (job.Mounting.Mount.PlateM ?? 0) - f.GapM - (LagScrew.Find(diameter)?.TipM ?? 0);
+        var depth = length - (job.Mounting.Mount.PlateM ?? 0) - f.GapM - ((Thin(f) is { } thin ? thin.TipM : LagScrew.Find(diameter)?.TipM) ?? 0);
         CheckDepth(f, depth, diameter);
         return plan with
         {
@@ -28,6 +28,8 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
             EndM = log.Record(MountFormulas.EndDistance, f.Part.Name, 7 * diameter, diameter), EdgeM = log.Record(MountFormulas.EdgeDistance, f.Part.Name, 4 * diameter, diameter),
         };
     }
+
+    private WoodScrew? Thin(Fixing f) => job.Code == "us" && f.Part is { Form: "wood-screw", DiameterM: { } diameter } ? WoodScrew.Find(diameter) : null;
 
     private string Timber(Fixing f) => job.Code == "us"
         ? (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Name
@@ -48,9 +50,11 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
             return (0.9 * lead, 1.1 * lead);
         }
         var gravity = (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Gravity;
-        var (least, most) = LeadHole.RangeM(diameter, gravity);
-        log.Record(LeadHole.RangeFormula, f.Part.Name + ", smallest", least, diameter, gravity);
-        log.Record(LeadHole.RangeFormula, f.Part.Name + ", largest", most, diameter, gravity);
+        var thin = Thin(f);
+        var (least, most) = thin is null ? LeadHole.RangeM(diameter, gravity) : LeadHole.WoodScrewRangeM(thin.RootM, gravity);
+        var (formula, thick) = thin is null ? (LeadHole.RangeFormula, diameter) : (LeadHole.WoodScrewFormula, thin.RootM);
+        log.Record(formula, f.Part.Name + ", smallest", least, thick, gravity);
+        log.Record(formula, f.Part.Name + ", largest", most, thick, gravity);
         return (least, most);
     }
 
@@ -65,9 +69,10 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
     private void CheckDepth(Fixing f, double depth, double diameter)
     {
         // Europe asks for six diameters of thread and says so through the capacity, which is then nil.
-        if (job.Code != "us" || depth >= 4 * diameter - 1e-9) return;
+        var (least, word) = Thin(f) is null ? (4, "four") : (WoodScrew.LeastDiameters, "six");
+        if (job.Code != "us" || depth >= least * diameter - 1e-9) return;
         findings.Add(Severity.Stop, "fixing-not-in-framing", f.At, $"{f.Part.Name} reaches {_print.Small(Math.Max(0, depth))} into the timber, its tip not counted",
-            $"four diameters, {_print.Small(4 * diameter)}, at least (NDS chapter 12)", "take a longer screw, or cut the cladding out so that the plate lies on the timber");
+            $"{word} diameters, {_print.Small(least * diameter)}, at least (NDS chapter 12)", "take a longer screw, or cut the cladding out so that the plate lies on the timber");
     }
 
     private void CheckDistances(Fixing f, double diameter)
@@ -75,8 +80,10 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
         if (f.EndM is { } end && end.Value < LeastEndShare * 7 * diameter)
             findings.Add(Severity.Stop, "fixing-too-near", end.At, $"{f.Part.Name} stands {_print.Small(end.Value)} from the end of the timber",
                 $"{_print.Small(3.5 * diameter)} at least, {_print.Small(7 * diameter)} for the full value (NDS chapter 12)", "move the bracket away from the end, or take thinner screws");
-        if (f.EdgeM is { } edge && edge.Value < 1.5 * diameter)
-            findings.Add(Severity.Stop, "fixing-too-near", edge.At, $"{f.Part.Name} stands {_print.Small(edge.Value)} from the edge of the timber",
-                $"{_print.Small(1.5 * diameter)} at least, {_print.Small(4 * diameter)} at a loaded edge (NDS chapter 12, recalled)", "move the bracket to the middle of the timber, or take thinner screws");
+        // Wind along the wall pushes the screws across the grain, toward an edge.
+        if (f.EdgeM is not { } edge || edge.Value >= 4 * diameter - 1e-9) return;
+        var severity = edge.Value < 1.5 * diameter ? Severity.Stop : Severity.Caution;
+        findings.Add(severity, "fixing-too-near", edge.At, $"{f.Part.Name} stands {_print.Small(edge.Value)} from the edge of the timber",
+            $"{_print.Small(1.5 * diameter)} at least, {_print.Small(4 * diameter)} at a loaded edge (NDS chapter 12, recalled)", "move the bracket to the middle of the timber, or take thinner screws");
     }
 }

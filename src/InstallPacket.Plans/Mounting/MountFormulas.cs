@@ -94,7 +94,12 @@ public static class MountFormulas
         "chimney-weight-stress", "Press of the stack's own weight at its foot", "p = rho g h", new("p", "Pa", "stress"), [new("rho", "kg/m3", "density of masonry"), new("h", "m", "height of the stack")],
         Own, "weight over area", Provenance.Derived);
 
+    /// <summary>Upper strap of a chimney.</summary>
+    public static readonly Formula UpperStrap = new(
+        "chimney-upper-strap", "Pull in each leg of the upper strap", "Tu = T + P / 2", new("Tu", "N", "pull per leg"),
+        [new("T", "N", "from the moment"), new("P", "N", "wind on antenna and free mast, which the upper strap takes alone")], Own, "balance of forces, both legs share", Provenance.Derived);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All =>
-        [Weight, FootMoment, PullAway, PullAlong, Shear, GuyPull, GuyCut, GuyAngle, ColumnPush, ColumnUse, BallastNeed, Use, StressUse, EndDistance, EdgeDistance, EuropeanLeadHole, StackWeight];
+        [Weight, FootMoment, PullAway, PullAlong, Shear, GuyPull, GuyCut, GuyAngle, ColumnPush, ColumnUse, BallastNeed, Use, StressUse, EndDistance, EdgeDistance, EuropeanLeadHole, StackWeight, UpperStrap];
 }

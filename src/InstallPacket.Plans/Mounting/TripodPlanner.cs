@@ -21,7 +21,11 @@ internal sealed class TripodPlanner(Job job, WorkLog log, HoldLedger ledger)
         var pull = log.Record(MountReactions.TripodOneFormula, "foot upwind", MountReactions.TripodOnePullN(moment, radius, 0), moment, radius, 0);
         log.Record(MountReactions.TripodThrustFormula, "foot downwind", MountReactions.TripodThrustN(moment, radius, 0), moment, radius, 0);
         var each = FixingChecker.Holding(job).Sum(f => f.Count) / Feet;
-        if (each == 0) return;
+        if (each == 0)
+        {
+            FixingChecker.TooFew(job, ledger, Feet);
+            return;
+        }
         var push = wind.ForceN + wind.LineLoadNPerM * length;
         new FixingChecker(job, log, ledger).Check([
             new("one foot upwind",

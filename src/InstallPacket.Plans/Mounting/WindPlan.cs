@@ -37,6 +37,9 @@ public sealed record WindPlan(
     /// <summary>Tilt of the antenna in a gust of 50 mph (22.4 m/s).</summary>
     public double ServiceTiltDeg { get; init; }
 
+    /// <summary>Speed of that gust.</summary>
+    public double ServiceMs { get; init; }
+
     /// <summary>All supports from below, rings of guys included.</summary>
     public IReadOnlyList<MastSupport> Supports { get; init; } = [];
 }

@@ -90,7 +90,7 @@ internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
         return new MastChecker(job, log, findings).Plan(tube, force, line, 0.613 * ServiceMs * ServiceMs / pressure) with
         {
             SpeedMs = wind.SpeedMS, Exposure = wind.Exposure.Value, HeightM = height, PressurePa = pressure, AreaM2 = areaM2, ForceN = force, LineLoadNPerM = line,
-            GustForceN = gust, GustLineNPerM = gustLine,
+            ServiceMs = ServiceMs, GustForceN = gust, GustLineNPerM = gustLine,
         };
     }
 

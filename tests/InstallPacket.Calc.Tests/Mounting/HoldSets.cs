@@ -31,7 +31,46 @@ public static class HoldSets
             Name = "Distance to lines by voltage", File = "mounting/power_line_clearance.csv", Source = "osha-1910-269", Worth = Worth.Derived, Tolerance = Half,
             Formulas = ["power-line-keep-clear"], Rows = 18, Comparisons = 7, RowsLeftOut = 11, LeftOutBecause = "another table for cranes, and distances of the cable that the rules print in words", Check = Line,
         },
+        new()
+        {
+            Name = "Wood screws of the United States", File = "mounting/wood_screw.csv", Source = "nds-chapter-12", Worth = Worth.Recalled, Tolerance = Half,
+            Formulas = ["wood-screw-lateral", "wood-screw-lateral-adjusted", "lead-hole-wood-screw"], Rows = 23, Comparisons = 23, Check = ThinScrew,
+        },
+        new()
+        {
+            Name = "Common practice of fixing", File = "mounting/common_practice.csv", Source = "project-notes", Worth = Worth.Recalled, Tolerance = "inside the range of the rule",
+            Formulas = ["lead-hole"], Rows = 4, Comparisons = 2, RowsLeftOut = 2, LeftOutBecause = "the tests of the planner and of the crew's page compare the others", Check = Practice,
+        },
     ];
+
+    private static Comparison[] ThinScrew(ReferenceRow r)
+    {
+        const double inch = 0.0254, pound = 4.4482216152605;
+        var inputs = r.Text("inputs").Split(';', StringSplitOptions.TrimEntries);
+        var screw = WoodScrew.All.Single(s => s.Name == inputs[0]);
+        double Number(int i, string before) => double.Parse(inputs[i][before.Length..].Replace(" in", ""), CultureInfo.InvariantCulture);
+        double Lateral() => YieldModes.Of(screw, Number(1, "G "), Number(2, "plate ") * inch, YieldModes.SheetSteelPa, 10 * screw.DiameterM).LeastN;
+        var value = r.Text("quantity") switch
+        {
+            "diameter" => screw.DiameterM / inch,
+            "root diameter" => screw.RootM / inch,
+            "bending strength" => screw.BendingPa / 6894.757293168,
+            "lateral value of the least mode" => Lateral() / pound,
+            "in its place" => screw.AdjustedN(Lateral(), Number(3, "p ") * inch, 1.6, 0.7) / pound,
+            "lead hole smallest" => LeadHole.WoodScrewRangeM(screw.RootM, Number(1, "G ")).LeastM / inch,
+            "lead hole largest" => LeadHole.WoodScrewRangeM(screw.RootM, Number(1, "G ")).MostM / inch,
+            var other => throw new FormatException(other),
+        };
+        return [r.Printed("value", value, r.Text("unit"))];
+    }
+
+    // The hole of the trade lies between the smallest and the largest drill of the rule.
+    private static Comparison[] Practice(ReferenceRow r)
+    {
+        if (r.Text("rule") != "lead-hole") return [];
+        var (least, most) = LeadHole.RangeM(r.Value("diameter_in") * 0.0254, r.Value("gravity"));
+        return [r.Within("value", (least + most) / 2 / 0.0254, (most - least) / 2 / 0.0254, "in")];
+    }
 
     private static Comparison[] Mast(ReferenceRow r)
     {

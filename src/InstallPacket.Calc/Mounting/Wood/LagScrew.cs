@@ -30,8 +30,9 @@ public sealed record LagScrew(double DiameterM, double RootM, double TipM, doubl
     /// <summary>How much of that is thread [m].</summary>
     /// <param name="lengthM">Length under the head [m].</param>
     /// <param name="plateM">What lies between head and timber [m].</param>
-    public double ThreadInTimberM(double lengthM, double plateM) =>
-        Math.Max(0, Math.Min(Math.Min(6 * Inch, lengthM / 2 + 0.5 * Inch) - TipM, PenetrationM(lengthM, plateM)));
+    /// <param name="threadM">Length of the thread with its tip, if the maker states it [m]; else the standard length.</param>
+    public double ThreadInTimberM(double lengthM, double plateM, double? threadM = null) =>
+        Math.Max(0, Math.Min((threadM ?? Math.Min(6 * Inch, lengthM / 2 + 0.5 * Inch)) - TipM, PenetrationM(lengthM, plateM)));
 
     private static LagScrew Of(double diameterIn, double rootIn, double tipIn, double psi) => new(diameterIn * Inch, rootIn * Inch, tipIn * Inch, psi * Psi);
 }

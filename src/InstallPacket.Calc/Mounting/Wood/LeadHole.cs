@@ -13,6 +13,23 @@ public static class LeadHole
         new("d", "m", "drill"), [new("D", "m", "nominal diameter"), new("G", "", "specific gravity")],
         "nds-lead-holes", "three classes of density; the shares are recalled", Provenance.Memory);
 
+    /// <summary>The range for a wood screw.</summary>
+    public static readonly Formula WoodScrewFormula = new(
+        "lead-hole-wood-screw",
+        "Lead hole for the thread of a wood screw",
+        "70 to 87.5 % of Dr for G up to 0.6, 90 to 100 % above",
+        new("d", "m", "drill"), [new("Dr", "m", "root diameter"), new("G", "", "specific gravity")],
+        "nds-chapter-12", "lead holes of wood screws, recalled", Provenance.Memory);
+
+    /// <summary>Smallest and largest drill of a wood screw [m].</summary>
+    /// <param name="rootM">Root diameter [m], above 0; outside throws.</param>
+    /// <param name="gravity">Specific gravity.</param>
+    public static (double LeastM, double MostM) WoodScrewRangeM(double rootM, double gravity)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(rootM);
+        return gravity <= 0.6 ? (0.70 * rootM, 0.875 * rootM) : (0.90 * rootM, rootM);
+    }
+
     /// <summary>Smallest and largest drill [m].</summary>
     /// <param name="diameterM">Nominal diameter [m], above 0; outside throws.</param>
     /// <param name="gravity">Specific gravity.</param>

@@ -25,18 +25,18 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
     public static readonly Formula LateralFormula = new(
         "lag-lateral",
         "Lateral design value of a lag screw through a steel plate",
-        "Z = least of the six yield modes, root diameter, reduction terms for the angle to the grain",
+        "Z = least of the six yield modes, root diameter, reduction terms for the angle to the grain; over a gap Z = (sqrt(B^2 + 4 A C) - B) / (2 A) for the modes that turn or bend the screw",
         new("Z", "N", "design value"),
-        [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"), new("theta", "deg", "angle of the load to the grain"), new("lm", "m", "bearing in the timber")],
-        "nds-lag-lateral", "yield limit equations and Table 12K");
+        [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"), new("g", "m", "gap between plate and timber"), new("theta", "deg", "angle of the load to the grain"), new("lm", "m", "bearing in the timber")],
+        "nds-lag-lateral", "yield limit equations and Table 12K; with a gap from the balance of the bent screw, which gives the same equations without one");
 
     /// <summary>The value for the place.</summary>
     public static readonly Formula AdjustedFormula = new(
         "lateral-adjusted",
         "Lateral value of one screw in its place",
-        "Z' = Z min(1, p / (8 D)) CD CM; none below p = 4 D",
+        "Z' = Z min(1, p / (8 D)) CD CM Ce; none below p = 4 D",
         new("Z'", "N", "design value"),
-        [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet")],
+        [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet"), new("Ce", "", "end distance over 7 D, 1 at most")],
         "nds-chapter-12", "adjustment factors and penetration");
 
     /// <summary>The least of them [N].</summary>
@@ -50,25 +50,54 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
     /// <param name="thetaDeg">Angle of the load to the grain [deg], 0 to 90.</param>
     /// <param name="bearingM">Bearing length in the timber [m]; eight diameters in the table.</param>
     /// <param name="asTable">Whether the bearing of the timber is rounded to 50 psi, as the table does.</param>
-    public static YieldModes Of(LagScrew screw, double gravity, double plateM, double platePa, double thetaDeg, double bearingM, bool asTable = false)
+    /// <param name="gapM">What lies between plate and timber and bears nothing [m], not negative; outside throws.</param>
+    public static YieldModes Of(LagScrew screw, double gravity, double plateM, double platePa, double thetaDeg, double bearingM, bool asTable = false, double gapM = 0) =>
+        Of(new Dowel(screw.RootM / Inch, screw.BendingPa / Psi, TimberPsi(gravity, screw.DiameterM / Inch, thetaDeg, asTable)), plateM, platePa, bearingM, 1 + 0.25 * thetaDeg / 90, gapM);
+
+    /// <summary>The modes of a wood screw thinner than 1/4 in; the grain makes no difference.</summary>
+    /// <param name="screw">The screw.</param>
+    /// <param name="gravity">Specific gravity, 0.3 to 0.75.</param>
+    /// <param name="plateM">Thickness of the plate [m], above 0; outside throws.</param>
+    /// <param name="platePa">Dowel bearing of the plate [Pa].</param>
+    /// <param name="bearingM">Bearing length in the timber [m].</param>
+    /// <param name="gapM">What lies between plate and timber and bears nothing [m], not negative; outside throws.</param>
+    public static YieldModes Of(WoodScrew screw, double gravity, double plateM, double platePa, double bearingM, double gapM = 0) =>
+        Of(new Dowel(screw.RootM / Inch, screw.BendingPa / Psi, 16600 * Math.Pow(gravity, 1.84)), plateM, platePa, bearingM, 1, gapM);
+
+    private static YieldModes Of(Dowel screw, double plateM, double platePa, double bearingM, double kt, double gapM)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(plateM);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(bearingM);
-        var (d, dr, fyb) = (screw.DiameterM / Inch, screw.RootM / Inch, screw.BendingPa / Psi);
-        var fem = TimberPsi(gravity, d, thetaDeg, asTable);
-        var fes = platePa / Psi;
+        ArgumentOutOfRangeException.ThrowIfNegative(gapM);
+        var (dr, fem, fes) = (screw.RootIn, screw.TimberPsi, platePa / Psi);
         var (lm, ls) = (bearingM / Inch, plateM / Inch);
+        // Thin roots have one reduction for all modes.
+        double? kd = dr < 0.25 ? dr <= 0.17 ? 2.2 : 10 * dr + 0.5 : null;
+        double Rd(double usual) => (kd ?? usual) * kt;
+        var (two, m, s, four) = gapM > 0 ? OverGap(screw, fes, lm, ls, gapM / Inch) : Tight(screw, fes, lm, ls);
+        return new(Pound * dr * lm * fem / Rd(4), Pound * dr * ls * fes / Rd(4), Pound * two / Rd(3.6), Pound * m / Rd(3.2), Pound * s / Rd(3.2), Pound * four / Rd(3.2));
+    }
+
+    // Modes II, IIIm, IIIs and IV before their reduction [lbf], the plate tight on the timber.
+    private static (double, double, double, double) Tight(Dowel screw, double fes, double lm, double ls)
+    {
+        var (dr, fyb, fem) = screw;
         var (re, rt) = (fem / fes, lm / ls);
         var k1 = (Math.Sqrt(re + 2 * re * re * (1 + rt + rt * rt) + rt * rt * re * re * re) - re * (1 + rt)) / (1 + re);
         var k2 = -1 + Math.Sqrt(2 * (1 + re) + 2 * fyb * (1 + 2 * re) * dr * dr / (3 * fem * lm * lm));
         var k3 = -1 + Math.Sqrt(2 * (1 + re) / re + 2 * fyb * (2 + re) * dr * dr / (3 * fem * ls * ls));
-        var kt = 1 + 0.25 * thetaDeg / 90;
-        // Thin roots have one reduction for all modes.
-        double? kd = dr < 0.25 ? dr <= 0.17 ? 2.2 : 10 * dr + 0.5 : null;
-        double Rd(double usual) => (kd ?? usual) * kt;
-        return new(
-            Pound * dr * lm * fem / Rd(4), Pound * dr * ls * fes / Rd(4), Pound * k1 * dr * ls * fes / Rd(3.6), Pound * k2 * dr * lm * fem / ((1 + 2 * re) * Rd(3.2)),
-            Pound * k3 * dr * ls * fem / ((2 + re) * Rd(3.2)), Pound * dr * dr / Rd(3.2) * Math.Sqrt(2 * fem * fyb / (3 * (1 + re))));
+        return (k1 * dr * ls * fes, k2 * dr * lm * fem / (1 + 2 * re), k3 * dr * ls * fem / (2 + re), dr * dr * Math.Sqrt(2 * fem * fyb / (3 * (1 + re))));
+    }
+
+    // The same over a gap: the force Z is where bearing and bending moment of the screw balance, A Z^2 + B Z = C.
+    private static (double, double, double, double) OverGap(Dowel screw, double fes, double lm, double ls, double gap)
+    {
+        var (dr, fyb, fem) = screw;
+        var (qm, qs, moment) = (fem * dr, fes * dr, fyb * dr * dr * dr / 6);
+        static double Root(double a, double b, double c) => (Math.Sqrt(b * b + 4 * a * c) - b) / (2 * a);
+        return (
+            Root(1 / (4 * qs) + 1 / (4 * qm), ls / 2 + gap + lm / 2, qs * ls * ls / 4 + qm * lm * lm / 4), Root(1 / (2 * qs) + 1 / (4 * qm), gap + lm / 2, moment + qm * lm * lm / 4),
+            Root(1 / (4 * qs) + 1 / (2 * qm), ls / 2 + gap, qs * ls * ls / 4 + moment), Root(1 / (2 * qs) + 1 / (2 * qm), gap, 2 * moment));
     }
 
     /// <summary>Dowel bearing of timber by the angle to the grain [psi], diameters from 1/4 in.</summary>
@@ -90,6 +119,9 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
     /// <param name="diameterM">Nominal diameter [m].</param>
     /// <param name="duration">Load duration factor.</param>
     /// <param name="wet">Wet service factor.</param>
-    public static double AdjustedN(double lateralN, double penetrationM, double diameterM, double duration, double wet) =>
-        penetrationM < 4 * diameterM ? 0 : lateralN * Math.Min(1, penetrationM / (8 * diameterM)) * duration * wet;
+    /// <param name="end">End distance over seven diameters, 1 at most.</param>
+    public static double AdjustedN(double lateralN, double penetrationM, double diameterM, double duration, double wet, double end = 1) =>
+        penetrationM < 4 * diameterM ? 0 : lateralN * Math.Min(1, penetrationM / (8 * diameterM)) * duration * wet * end;
+
+    private readonly record struct Dowel(double RootIn, double BendingPsi, double TimberPsi);
 }

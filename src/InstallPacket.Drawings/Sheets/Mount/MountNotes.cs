@@ -12,11 +12,11 @@ internal static class MountNotes
         foreach (var s in view.Supports)
         {
             var at = view.Side.At(0, s.HeightM);
-            var force = m.Wind is null ? "" : " " + print.Force(Math.Abs(s.ForceN)) + (s.ForceN < 0 ? ", the other way" : "");
+            var force = m.Wind is null ? "" : ": " + print.Force(Math.Abs(s.ForceN)) + (s.ForceN < 0 ? ", the other way" : "");
             notes.Add(new(new(at.X + 12, at.Y), [Name(m, s) + force], Strong: m.Wind is not null, Ink.Warning));
         }
         foreach (var g in m.Hold?.Guys ?? [])
-            notes.Add(new(view.Side.At(g.RadiusM, 0), [$"{g.Count} anchors {print.Length(g.RadiusM)} out", $"a guy pulls {print.Force(g.TensionN)}"]));
+            notes.Add(new(view.Side.At(g.RadiusM, 0), [$"{g.Count} anchors {print.Length(g.RadiusM)} out, ring at {print.Length(g.RingM)}", $"a guy pulls {print.Force(g.TensionN)}"]));
         if (m.Hold?.Ballast is { } b) notes.Add(new(view.Side.At(b.SideM / 2, 0), [$"{b.Blocks} blocks of {print.Mass(b.BlockKg)}", "base " + print.Length(b.SideM) + " square"]));
         return notes;
     }
