@@ -35,7 +35,7 @@ internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
         var stiffness = MastSway.StiffnessNm2(tube, material.ModulusPa);
         var tip = MastBending.TipDeflectionM(mast, tube, material.ModulusPa);
         log.Record(MastBending.DeflectionFormula, "mast", 1000 * tip, force, frame.FreeM, line, frame.FreeM, frame.SpacingM, stiffness);
-        Check(moment, allowable, use, material);
+        Check(moment, allowable, use, material, new TubeChooser(job, frame, material, force, line, tube.OuterM).Lightest());
         CheckFree(frame);
         var pointing = new PointingChecker(job, log, findings);
         return new WindPlan(0, "", 0, 0, 0, force, line, frame.FreeM, frame.SpacingM, material.Name, material.Provenance == Provenance.Derived, moment, allowable, use,
@@ -72,6 +72,8 @@ internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
     private static MastSupport[] Named(MastFrame frame, IReadOnlyList<double> forces) =>
         [.. frame.SupportsM.Select((z, i) => new MastSupport(i switch { 0 => "lower support", 1 => "upper support", _ => $"ring {i - 1}" }, z, forces[i]))];
 
+    private static string Named(string? tube) => tube is null ? "" : $" ({tube} of the same material stays below 0.8 by this reckoning)";
+
     private void CheckFree(MastFrame frame)
     {
         if (frame.FreeM <= EuropeanMastRule.GreatestFreeM + 1e-9) return;
@@ -89,14 +91,14 @@ internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
         return log.Record(formula, "mast", allowable, material.YieldPa / 1e6, (material.IsAluminium || thin ? tube.SectionModulusM3 : tube.PlasticModulusM3) * 1e9);
     }
 
-    private void Check(double moment, double allowable, double use, MastMaterial material)
+    private void Check(double moment, double allowable, double use, MastMaterial material, string? stronger)
     {
         var guyed = _mounting.Guys is not null && job.Code == "us";
         var found = $"the wind bends the mast with {_print.Moment(moment)} {(guyed ? "between or at its supports" : "at its upper support")}, {UnitText.Number(use, 2)} of what it bears";
         if (use > 1)
-            findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name})", "shorten the free length, take a stronger tube, or guy the mast (which an engineer should plan)");
+            findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name})", $"shorten the free length, take a stronger tube{Named(stronger)}, or guy the mast (which an engineer should plan)");
         else if (use > NearLimit)
-            findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name}); more than 0.8 of it leaves little for ice and age (our rule)", $"shorten the free length of {_print.Length(_mounting.FreeLength.Metres)}, or take a stronger tube");
+            findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name}); more than 0.8 of it leaves little for ice and age (our rule)", $"shorten the free length of {_print.Length(_mounting.FreeLength.Metres)}, or take a stronger tube{Named(stronger)}");
         if (moment > EngineerNm)
             findings.Add(Severity.Stop, "mast-needs-engineer", _mounting.FreeLengthAt, found, $"beyond {_print.Moment(EngineerNm)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, or shorten the mast");
     }
