@@ -60,6 +60,32 @@ public class PainterTests
     }
 
     [Fact]
+    public void The_picture_is_a_sound_file_of_its_pixels()
+    {
+        var png = PngPainter.Paint(Small, Fonts.Set, 254);
+        Assert.Equal(0xCBF43926u, InstallPacket.Jobs.Crc32.Of("123456789"u8)); // the check value of the polynomial
+        var chunks = new Dictionary<string, byte[]>(StringComparer.Ordinal);
+        for (var at = 8; at < png.Length;)
+        {
+            var length = BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(at));
+            var named = png.AsSpan(at + 4, 4 + length);
+            Assert.Equal(BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(at + 8 + length)), InstallPacket.Jobs.Crc32.Of(named));
+            chunks.Add(System.Text.Encoding.ASCII.GetString(named[..4]), named[4..].ToArray());
+            at += 12 + length;
+        }
+        Assert.Equal(["IHDR", "IDAT", "IEND"], chunks.Keys);
+        Assert.Equal([8, 2, 0, 0, 0], chunks["IHDR"][8..]);
+        Assert.Equal([0xAE, 0x42, 0x60, 0x82], png[^4..]); // the known end of every PNG file
+        using var rows = new MemoryStream();
+        using (var zlib = new System.IO.Compression.ZLibStream(new MemoryStream(chunks["IDAT"]), System.IO.Compression.CompressionMode.Decompress)) zlib.CopyTo(rows);
+        var pixels = rows.ToArray();
+        Assert.Equal(205 * (1 + 400 * 3), pixels.Length);
+        Assert.All(Enumerable.Range(0, 205), y => Assert.Equal(0, pixels[y * 1201]));
+        Assert.Equal([0x14, 0x19, 0x1C], pixels[1..4]); // the corner lies on a line, in the ink of lines
+        Assert.Contains(Enumerable.Range(0, 400), x => pixels.AsSpan(100 * 1201 + 1 + 3 * x, 3).SequenceEqual<byte>([255, 255, 255]));
+    }
+
+    [Fact]
     public void A_sheet_without_size_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => PngPainter.Paint(Small with { WidthMm = 0 }, Fonts.Set, 100));
 
