@@ -21,6 +21,10 @@ internal sealed class PowerLinePlanner(Job job, WorkLog log, FindingList finding
                 "add `siting.power-lines` (`{}` when there are none)");
             return [];
         }
+        // Without its length the antenna would count as a point, and the distance come out too small.
+        foreach (var antenna in job.Cabling.Chain.Where(e => e.Part is { Kind: "antenna", LengthM: null }).Select(e => e.Part))
+            if (lines.Count > 0)
+                findings.Add(Severity.Stop, "part-figure-missing", antenna.At, $"the antenna `{antenna.Id}` does not state `length`", "without it the distance to overhead wires comes out too small", "add it to the part from the maker's sheet");
         return [.. lines.Select(l => Line(l, ladder))];
     }
 
