@@ -25,11 +25,17 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
         return plan with
         {
             DepthM = depth, LeadFromM = least, LeadToM = most, Timber = Timber(f), TimberAssumed = f.Timber is null, Wet = f.Wet,
-            EndM = log.Record(MountFormulas.EndDistance, f.Part.Name, 7 * diameter, diameter), EdgeM = log.Record(MountFormulas.EdgeDistance, f.Part.Name, 4 * diameter, diameter),
+            EndM = Distance(f, "end", 7, diameter, MountFormulas.EndDistance), EdgeM = Distance(f, "edge", 4, diameter, MountFormulas.EdgeDistance),
         };
     }
 
     private WoodScrew? Thin(Fixing f) => job.Code == "us" && f.Part is { Form: "wood-screw", DiameterM: { } diameter } ? WoodScrew.Find(diameter) : null;
+
+    private double Distance(Fixing f, string side, int diameters, double diameter, Calc.Sources.Formula american) => job.Code == "us"
+        ? log.Record(american, f.Part.Name, diameters * diameter, diameter)
+        : log.Record(MountFormulas.EuropeanDistance, $"{f.Part.Name}, {side}", diameters * diameter, diameters, diameter);
+
+    private string Rule => job.Code == "us" ? "NDS chapter 12" : "EN 1995-1-1, recalled";
 
     private string Timber(Fixing f) => job.Code == "us"
         ? (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Name
@@ -79,11 +85,11 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
     {
         if (f.EndM is { } end && end.Value < LeastEndShare * 7 * diameter)
             findings.Add(Severity.Stop, "fixing-too-near", end.At, $"{f.Part.Name} stands {_print.Small(end.Value)} from the end of the timber",
-                $"{_print.Small(3.5 * diameter)} at least, {_print.Small(7 * diameter)} for the full value (NDS chapter 12)", "move the bracket away from the end, or take thinner screws");
+                $"{_print.Small(3.5 * diameter)} at least, {_print.Small(7 * diameter)} for the full value ({Rule})", "move the bracket away from the end, or take thinner screws");
         // Wind along the wall pushes the screws across the grain, toward an edge.
         if (f.EdgeM is not { } edge || edge.Value >= 4 * diameter - 1e-9) return;
         var severity = edge.Value < 1.5 * diameter ? Severity.Stop : Severity.Caution;
         findings.Add(severity, "fixing-too-near", edge.At, $"{f.Part.Name} stands {_print.Small(edge.Value)} from the edge of the timber",
-            $"{_print.Small(1.5 * diameter)} at least, {_print.Small(4 * diameter)} at a loaded edge (NDS chapter 12, recalled)", "move the bracket to the middle of the timber, or take thinner screws");
+            $"{_print.Small(1.5 * diameter)} at least, {_print.Small(4 * diameter)} at a loaded edge ({(job.Code == "us" ? Rule + ", recalled" : Rule)})", "move the bracket to the middle of the timber, or take thinner screws");
     }
 }

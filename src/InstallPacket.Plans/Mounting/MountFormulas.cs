@@ -80,6 +80,11 @@ public static class MountFormulas
         "screw-end-distance", "Distance from screw to the end of the timber, for the full value", "e = 7 D, half of it at least", new("e", "m", "distance"), [new("D", "m", "diameter")],
         "nds-chapter-12", "softwood, load along the grain toward the end: the worst case is taken", Provenance.Read);
 
+    /// <summary>End and edge distance in Europe.</summary>
+    public static readonly Formula EuropeanDistance = new(
+        "ec5-screw-distance", "Distance from screw to the end or the edge of the timber", "e = n d", new("e", "m", "distance"), [new("n", "", "7 at the end, 4 at a loaded edge"), new("d", "m", "diameter")],
+        "en-1995-1-1", "screws as bolts, recalled", Provenance.Memory);
+
     /// <summary>Edge distance.</summary>
     public static readonly Formula EdgeDistance = new(
         "screw-edge-distance", "Distance from screw to the edge of the timber", "e = 4 D at the loaded edge, 1.5 D at least", new("e", "m", "distance"), [new("D", "m", "diameter")],
@@ -101,5 +106,5 @@ public static class MountFormulas
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All =>
-        [Weight, FootMoment, PullAway, PullAlong, Shear, GuyPull, GuyCut, GuyAngle, ColumnPush, ColumnUse, BallastNeed, Use, StressUse, EndDistance, EdgeDistance, EuropeanLeadHole, StackWeight, UpperStrap];
+        [Weight, FootMoment, PullAway, PullAlong, Shear, GuyPull, GuyCut, GuyAngle, ColumnPush, ColumnUse, BallastNeed, Use, StressUse, EndDistance, EdgeDistance, EuropeanDistance, EuropeanLeadHole, StackWeight, UpperStrap];
 }
