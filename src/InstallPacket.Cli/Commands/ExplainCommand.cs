@@ -1,7 +1,7 @@
 using InstallPacket.Jobs.Catalogue;
 using InstallPacket.Plans;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>explain</c>: what a finding or a key means; the key reference; the schema.</summary>
 internal sealed class ExplainCommand(ITerminal terminal, string topic)

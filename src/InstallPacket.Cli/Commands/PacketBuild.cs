@@ -2,7 +2,7 @@ using InstallPacket.Drawings;
 using InstallPacket.Jobs;
 using InstallPacket.Packets;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>What became of one job.</summary>
 /// <param name="Id">The job.</param>

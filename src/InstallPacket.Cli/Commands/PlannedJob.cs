@@ -3,7 +3,7 @@ using InstallPacket.Jobs.Parts;
 using InstallPacket.Jobs.Terrain;
 using InstallPacket.Plans;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>A job with its plan, or with the findings that kept it from being planned.</summary>
 /// <param name="Id">Its folder.</param>

@@ -3,7 +3,7 @@ using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>
 /// <c>stations</c>: checks a station list of ours or the regulator's, lists the stations that are asked for, and saves them as a list of ours.

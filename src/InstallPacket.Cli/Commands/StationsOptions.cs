@@ -1,7 +1,7 @@
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>What <c>stations</c> is told, as the user wrote it.</summary>
 internal sealed record StationsOptions(string File, string Jobs)

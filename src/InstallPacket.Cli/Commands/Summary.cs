@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>Findings counted in words.</summary>
 internal static class Summary

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>Asks git for the jobs folder as it was at a revision.</summary>
 internal static class GitRevision

@@ -2,7 +2,7 @@ using System.Text;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>
 /// One station list, wherever it lies. Our own lists are UTF-8; the regulator's list, known by its form, is Latin-1.

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Judges how the conductors run.</summary>
 internal sealed class BondRoutes(Job job, CodeFamily code, FindingList findings)

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs.Parts;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Size and metal of a bonding conductor, as its part states them.</summary>
 internal static class ConductorSize

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about amplifiers: overload, setting, loss in front.</summary>
 internal sealed class AmplifierRules(

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>One step of a chain at one frequency and temperature.</summary>
 /// <param name="Label">What it is.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>The chain as a tree: who feeds whom.</summary>
 internal sealed class ChainView(CablingSection cabling)

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about levels and margins at the outlets: one a station, naming its worst outlet.</summary>
 internal sealed class OutletRules(Job job, ReceptionPlan reception, FindingList findings)

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about open outputs.</summary>
 internal sealed class PortRules(Job job, ChainView chain, FindingList findings)

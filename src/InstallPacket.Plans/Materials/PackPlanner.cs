@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Materials;
 using InstallPacket.Jobs.Parts;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>Adds spares and rounds up to whole packs, by what the part says.</summary>
 internal sealed class PackPlanner(PartLibrary parts, WorkLog log)

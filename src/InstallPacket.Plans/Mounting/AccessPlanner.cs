@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The ladder, and what keeps people from falling.</summary>
 internal sealed class AccessPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Jobs.Parts;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The area that the wind meets: the maker's figure, or the bars of the outline.</summary>
 internal static class AntennaArea

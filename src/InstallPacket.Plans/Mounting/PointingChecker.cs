@@ -2,7 +2,7 @@ using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the mast sways or the antenna loses its aim in ordinary gusts.</summary>
 internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings)

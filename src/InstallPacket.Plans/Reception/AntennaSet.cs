@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>The antennas of the chain. Which one serves a channel, the combiner decides.</summary>
 internal sealed class AntennaSet

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs.Stations;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>A station as it arrives at the place of the antenna, before the antenna's own gain.</summary>
 internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, double DistanceKm, double BearingTrueDeg)

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Findings about other stations that disturb wanted ones, and about networks on one frequency.</summary>
 internal sealed class InterferenceRules(Job job, HeadingView headings, FindingList findings)

@@ -3,7 +3,7 @@ using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Asks the two terrain models for the field of a station, where the ground toward it is known.</summary>
 internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, FindingList findings)

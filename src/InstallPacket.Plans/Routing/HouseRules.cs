@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Whether the description of the house holds together.</summary>
 internal sealed class HouseRules(Job job, FindingList findings)

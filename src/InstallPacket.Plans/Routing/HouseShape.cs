@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Where a place is, as seen from the house.</summary>
 internal enum HouseSide

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Routing;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>The route in the house: lengths to cut, entries, conduits, and whether it can be laid so.</summary>
 internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts, WorkLog log, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>A straight leg of a run and how it lies.</summary>
 internal sealed record RunLeg(HousePoint From, HousePoint To, string Way)

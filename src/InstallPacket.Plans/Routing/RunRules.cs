@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Routing;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Whether the runs can be laid so: corners, free spans, upright drops, trenches, power wiring.</summary>
 internal sealed class RunRules(Job job, CodeFamily code, WorkLog log, FindingList findings)

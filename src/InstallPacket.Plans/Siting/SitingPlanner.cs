@@ -3,7 +3,7 @@ using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting;
 
 /// <summary>Finds the transmitters: distance, true bearing, compass reading, elevation angle.</summary>
 internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, FindingList findings)

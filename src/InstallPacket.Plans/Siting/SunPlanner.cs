@@ -3,7 +3,7 @@ using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting;
 
 /// <summary>The sun at whole hours of the day of work, to check a bearing without a compass.</summary>
 internal sealed class SunPlanner(Job job, WorkLog log)

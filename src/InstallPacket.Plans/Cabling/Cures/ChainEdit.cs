@@ -1,7 +1,7 @@
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>Changes a chain for a trial. Each change leaves the tree whole: what was fed stays fed.</summary>
 internal static class ChainEdit

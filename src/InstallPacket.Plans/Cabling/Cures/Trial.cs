@@ -1,7 +1,7 @@
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>A job with one thing changed.</summary>
 /// <param name="What">The change in words.</param>

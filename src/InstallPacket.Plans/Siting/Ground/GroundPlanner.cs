@@ -4,7 +4,7 @@ using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 using InstallPacket.Jobs.Terrain;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>States which ground the plan rests on, and reports what is missing, unfit or contradicts the job.</summary>
 internal sealed class GroundPlanner(Job job, GroundView ground, FindingList findings)

@@ -3,7 +3,7 @@ using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 using InstallPacket.Jobs.Terrain;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>What is known of the ground around the job: tiles and measured profiles. A path is sampled once, whatever asks for it.</summary>
 internal sealed class GroundView

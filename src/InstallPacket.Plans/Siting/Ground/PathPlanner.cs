@@ -4,7 +4,7 @@ using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>Judges the ground toward each site: sight, Fresnel clearance, the edges that govern.</summary>
 internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<ObstructionPlan> obstructions, WorkLog log)

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Terrain;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>Samples tiles, or a measured profile, along the geodesic from the antenna.</summary>
 internal sealed class PathSampler(double latitudeDeg, double longitudeDeg, ITerrain? terrain)

@@ -3,7 +3,7 @@ using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Terrain;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>The skyline around the antenna: measured where the survey gives it, else by the tiles.</summary>
 internal sealed class SkylinePlanner(Job job, CompassPlan compass, ITerrain? terrain)
