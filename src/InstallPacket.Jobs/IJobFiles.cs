@@ -1,3 +1,5 @@
+using InstallPacket.Terrain;
+
 namespace InstallPacket.Jobs;
 
 /// <summary>What came of asking for a file.</summary>
@@ -26,18 +28,10 @@ public enum FileState
 public sealed record JobFile(string Path, FileState State, string Text);
 
 /// <summary>The author's files as the reader sees them: the folder of today, or a revision of it.</summary>
-public interface IJobFiles
+public interface IJobFiles : ITileFiles
 {
     /// <summary>Reads a text file; never throws for what an author can do.</summary>
     /// <param name="path">Path below the jobs folder, with forward slashes.</param>
     /// <param name="maxBytes">Largest size that is read.</param>
     JobFile Read(string path, int maxBytes);
-
-    /// <summary>Paths of the files below a folder, in ordinal order; empty when there is no such folder.</summary>
-    /// <param name="folder">Path below the jobs folder; empty for the jobs folder itself.</param>
-    IReadOnlyList<string> List(string folder);
-
-    /// <summary>Opens a file of numbers (a terrain tile) for reading in any order; null when there is none or it leads out of the jobs folder.</summary>
-    /// <param name="path">Path below the jobs folder, with forward slashes.</param>
-    Stream? Open(string path) => null;
 }

@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 
 namespace InstallPacket.Plans;
 

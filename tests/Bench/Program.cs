@@ -14,7 +14,7 @@ var parts = jobs.Parts();
 var theme = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme"));
 var builder = new PacketBuilder(theme);
 var job = jobs.Job("alder-lane");
-using var tiles = new InstallPacket.Jobs.Terrain.TerrainTiles(jobs, job.Siting.Terrain!.Value.Value);
+using var tiles = new InstallPacket.Terrain.TerrainTiles(jobs, job.Siting.Terrain!.Value.Value);
 var plan = Planner.Plan(job, parts, tiles, []);
 
 Measure("geodesic inverse", 20_000, () => Geodesic.Inverse(43.62, -99.14, 43.2943, -99.378));

@@ -2,7 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 using InstallPacket.Plans;
 using InstallPacket.Tests;
 

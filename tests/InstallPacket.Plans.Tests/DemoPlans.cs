@@ -1,5 +1,5 @@
 using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;

@@ -18,7 +18,7 @@ public partial class SourceRules
         (@"\b(File|Directory|FileInfo|DirectoryInfo)\b\.?(?=\w*\()|\b(File|Directory)\.\w+\(", "only Cli and the theme's reader touch files", ["src/InstallPacket.Cli/", "src/InstallPacket.Packets/ThemeFolder.cs", "src/InstallPacket.Packets/Theme.cs"]),
         (@"using SkiaSharp", "only the PNG painter knows the graphics library", ["src/InstallPacket.Drawings/PngPainter.cs"]),
         (@"using PdfSharp", "only the PDF writer knows the PDF library", ["src/InstallPacket.Packets/Pdf/"]),
-        (@"using BitMiracle", "only the unpacker knows the TIFF library", ["src/InstallPacket.Jobs/Terrain/GeoTiff/TiffDecoder.cs"]),
+        (@"using BitMiracle", "only the unpacker knows the TIFF library", ["src/InstallPacket.Terrain/GeoTiff/TiffDecoder.cs"]),
         (@"using YamlDotNet", "only the gate and the tree builder know the YAML library", ["src/InstallPacket.Jobs/Reading/YamlGate.cs", "src/InstallPacket.Jobs/Reading/YamlTreeBuilder.cs"]),
     ];
 

@@ -1,6 +1,6 @@
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Cli;

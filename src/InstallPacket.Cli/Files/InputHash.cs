@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 using InstallPacket.Packets;
 
 namespace InstallPacket.Cli;

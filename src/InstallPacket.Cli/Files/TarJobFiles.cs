@@ -1,7 +1,7 @@
 using System.Formats.Tar;
 using System.Text;
 using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 
 namespace InstallPacket.Cli;
 

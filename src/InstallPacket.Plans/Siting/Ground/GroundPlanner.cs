@@ -2,7 +2,7 @@ using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 
 namespace InstallPacket.Plans;
 

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Stations;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 
 namespace InstallPacket.Plans;
 

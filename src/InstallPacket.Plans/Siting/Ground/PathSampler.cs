@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Siting;
 using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
+using InstallPacket.Terrain;
 
 namespace InstallPacket.Plans;
 
