@@ -1,8 +1,3 @@
-using InstallPacket.Jobs.Catalogue;
-using InstallPacket.Jobs.Parts;
-using InstallPacket.Jobs.Reading;
-using InstallPacket.Jobs.Stations;
-
 namespace InstallPacket.Jobs;
 
 /// <summary>The outcome of reading a job.</summary>

@@ -47,7 +47,7 @@ public sealed class PacketBuilder(Theme theme)
     /// <summary>The words that stand on every page of a stopped packet.</summary>
     private static string Stamp(Plan plan)
     {
-        var stops = plan.Findings.Count(f => f.Severity == Jobs.Severity.Stop);
+        var stops = plan.Findings.Count(f => f.Severity == Severity.Stop);
         return $"STOPPED - do not install as planned: {stops} {(stops == 1 ? "finding" : "findings")} to settle first";
     }
 

@@ -1,7 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-using InstallPacket.Terrain;
-
 namespace InstallPacket.Plans;
 
 /// <summary>Job to plan: one planner per domain word, in a fixed order, each seeing the plans before it.</summary>

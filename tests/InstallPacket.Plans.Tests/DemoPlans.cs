@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Terrain;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;

@@ -1,7 +1,5 @@
 using CsCheck;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;

@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-using InstallPacket.Terrain;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Cli;

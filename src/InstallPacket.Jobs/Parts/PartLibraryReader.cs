@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs.Catalogue;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Jobs.Parts;
 

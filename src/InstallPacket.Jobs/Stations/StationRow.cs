@@ -1,7 +1,6 @@
 using System.Globalization;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Jobs.Stations;
 

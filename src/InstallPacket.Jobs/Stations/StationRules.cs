@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Jobs.Stations;
 
@@ -39,7 +38,7 @@ public static class StationRules
 
     /// <summary>Whether every required key of a transmitter was read; otherwise its findings are reported already.</summary>
     internal static bool Complete(CheckedGroup g) =>
-        ((Catalogue.GroupKind)((Catalogue.MapKind)Catalogue.ReceptionKeys.Section.Keys.First(k => k.Name == "transmitters").Kind).Item)
+        ((GroupKind)((MapKind)ReceptionKeys.Section.Keys.First(k => k.Name == "transmitters").Kind).Item)
             .Keys.Where(k => k.Required).All(k => g.Has(k.Name));
 
     /// <summary>Checks what spans several keys of a transmitter written into a job.</summary>

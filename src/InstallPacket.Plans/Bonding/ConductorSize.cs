@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans;
 

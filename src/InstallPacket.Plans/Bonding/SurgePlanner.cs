@@ -1,7 +1,5 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans;
 

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 

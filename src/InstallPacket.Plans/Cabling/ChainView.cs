@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans;
 
 /// <summary>The chain as a tree: who feeds whom.</summary>

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 

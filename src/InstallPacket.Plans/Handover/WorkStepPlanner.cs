@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans;
 
 /// <summary>The steps of the work in the order of the trade, from what the plan holds and nothing else.</summary>

@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 

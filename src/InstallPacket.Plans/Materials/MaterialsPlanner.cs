@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Plans;
 
 /// <summary>Counts what the plan uses: pieces of cable, connectors, parts, fixings.</summary>
@@ -89,7 +86,7 @@ internal sealed class MaterialsPlanner(
         _items[part.Id] = (part, item.Count + count, item.LengthM + lengthM, item.For);
     }
 
-    private static int Order((Part Part, int, double, List<string>) item) => Array.IndexOf(Jobs.Catalogue.PartCatalogue.Kinds.Words, item.Part.Kind);
+    private static int Order((Part Part, int, double, List<string>) item) => Array.IndexOf(PartCatalogue.Kinds.Words, item.Part.Kind);
 
     private static ItemPlan Item((Part Part, int Count, double LengthM, List<string> For) i) => new(
         i.Part.Id, i.Part.Name, i.Part.Kind, i.Count > 0 ? i.Count : null, i.LengthM > 0 ? i.LengthM : null, string.Join(", ", i.For));

@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Plans;
 
 /// <summary>Lists what is cut: runs under their own numbers, then fly leads, bonding conductors and guys.</summary>

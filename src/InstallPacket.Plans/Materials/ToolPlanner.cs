@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans;
 
 /// <summary>Derives the tools from what the plan does: fixings, torques, connectors, ways of the cable, access.</summary>

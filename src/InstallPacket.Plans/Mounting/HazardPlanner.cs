@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans;
 
 /// <summary>What can hurt somebody at this house, from what the survey and the plan say; the words stand in the theme.</summary>

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans;
 
 /// <summary>The mount: wind, what holds it, access, overhead wires, hazards.</summary>

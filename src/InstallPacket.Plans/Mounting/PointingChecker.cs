@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 

@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans;
 

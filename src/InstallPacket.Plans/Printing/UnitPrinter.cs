@@ -9,7 +9,7 @@ namespace InstallPacket.Plans;
 public sealed class UnitPrinter(bool usUnits, string levelUnit)
 {
     /// <summary>The printer of a job, for its findings.</summary>
-    internal static UnitPrinter Of(Jobs.Job job) => new(job.Units == Jobs.UnitFamily.Us, job.LevelUnit);
+    internal static UnitPrinter Of(Job job) => new(job.Units == UnitFamily.Us, job.LevelUnit);
 
     /// <summary>The printer of a plan.</summary>
     public static UnitPrinter Of(JobFacts job) => new(job.Units == "us", job.LevelUnit);

@@ -1,7 +1,5 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans;
 

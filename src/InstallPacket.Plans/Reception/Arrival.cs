@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Plans;
 

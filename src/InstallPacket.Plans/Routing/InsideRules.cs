@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans;
 
 /// <summary>Runs against the body of the house: indoor points lie in it, and nothing passes a wall or the roof but through an entry.</summary>

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Routing;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Routing;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using InstallPacket.Jobs.Stations;
 using static InstallPacket.Jobs.Tests.Stations.RegulatorRows;
 
 namespace InstallPacket.Jobs.Tests.Stations;

@@ -1,6 +1,5 @@
 using CsCheck;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Stations;
 using static InstallPacket.Jobs.Tests.Stations.RegulatorRows;
 
 namespace InstallPacket.Jobs.Tests.Stations;

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>
 /// Reads the regulator's query list of television stations in its text form: one record a line, fields between vertical bars. Makes

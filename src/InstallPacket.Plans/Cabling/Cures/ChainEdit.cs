@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Plans;
 
 /// <summary>Changes a chain for a trial. Each change leaves the tree whole: what was fed stays fed.</summary>

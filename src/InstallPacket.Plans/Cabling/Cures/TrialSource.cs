@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans;
 
