@@ -37,7 +37,7 @@ public class MarkdownTests
                 Assert.StartsWith("%PDF", System.Text.Encoding.ASCII.GetString(PdfDocumentWriter.Write(document, Sample.Theme, PageFormat.A4), 0, 4), StringComparison.Ordinal);
                 Assert.EndsWith("</html>\n", html, StringComparison.Ordinal);
             }
-            catch (Exception e) when (e is DocumentException or InstallPacket.Drawings.MissingGlyphException)
+            catch (Exception e) when (e is DocumentException or MissingGlyphException)
             {
                 Assert.StartsWith("document 'crew'", e.Message, StringComparison.Ordinal);
             }

@@ -31,10 +31,10 @@ public class DocumentRules
     };
 
     [Fact]
-    public void Key_reference_is_fresh() => Fresh("docs/reference/job-keys.md", KeyReference.Page(InstallPacket.Cli.NewCommand.Example()));
+    public void Key_reference_is_fresh() => Fresh("docs/reference/job-keys.md", KeyReference.Page(InstallPacket.Cli.Commands.NewCommand.Example()));
 
     [Fact]
-    public void Schema_is_fresh() => Fresh("docs/reference/job.schema.json", InstallPacket.Plans.PlanJson.Text(JobSchema.Tree()));
+    public void Schema_is_fresh() => Fresh("docs/reference/job.schema.json", InstallPacket.Plans.Json.PlanJson.Text(JobSchema.Tree()));
 
     [Fact]
     public void Page_of_equations_is_fresh() => Fresh("docs/methods/equations.md", FormulaPage.Text());
@@ -44,7 +44,7 @@ public class DocumentRules
     {
         var texts = Directory.EnumerateFiles(Path.Combine(DemoJobs.Checkout, "jobs"), "job.yaml", SearchOption.AllDirectories)
             .Append(Path.Combine(DemoJobs.Checkout, "README.md")).Select(File.ReadAllText)
-            .Append(InstallPacket.Cli.NewCommand.Example()).ToArray();
+            .Append(InstallPacket.Cli.Commands.NewCommand.Example()).ToArray();
         var unused = KeyCatalogue.AllKeys().Where(k => !NotShown.ContainsKey(k.Path) && !k.Path.StartsWith("materials.parts.NAME.", StringComparison.Ordinal) && // the parts files show them
              !texts.Any(t => t.Contains(k.Key.Name + ":", StringComparison.Ordinal))).Select(k => k.Path);
         Assert.Empty(unused);

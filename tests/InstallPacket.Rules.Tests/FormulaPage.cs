@@ -44,5 +44,5 @@ internal static class FormulaPage
                 .Select(f => (Area: Area(t), Formula: (Formula)f.GetValue(null)!)))
             .DistinctBy(f => f.Formula.Id);
 
-    private static string Area(Type type) => type == typeof(PlanFormulas) ? "Sums of the planners" : type.Namespace!.Split('.')[^1];
+    private static string Area(Type type) => type.Assembly == typeof(PlanFormulas).Assembly ? "Sums of the planners" : type.Namespace!.Split('.')[^1];
 }

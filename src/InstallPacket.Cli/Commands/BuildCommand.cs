@@ -1,6 +1,6 @@
 using InstallPacket.Packets;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>build</c>: reads, plans and writes the packets of all jobs.</summary>
 internal sealed class BuildCommand(ITerminal terminal, JobOptions options, string? themeFolder, string outFolder, bool strict)

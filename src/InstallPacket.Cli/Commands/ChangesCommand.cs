@@ -1,6 +1,6 @@
 using InstallPacket.Plans;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>changes</c>: plans the jobs as they were at a revision and as they are now, and prints what differs, as Markdown.</summary>
 internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, string from)

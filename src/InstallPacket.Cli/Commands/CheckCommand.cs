@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>check</c>: reads and plans all jobs, writes nothing, fails on any stop.</summary>
 internal sealed class CheckCommand(ITerminal terminal, JobOptions options)

@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>What the program tells the shell.</summary>
 internal static class ExitCode

@@ -1,6 +1,6 @@
 using InstallPacket.Plans;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>explain</c>: what a finding or a key means; the key reference; the schema.</summary>
 internal sealed class ExplainCommand(ITerminal terminal, string topic)

@@ -1,6 +1,6 @@
 using System.Reflection;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>The pages of <c>docs/findings</c>, which come with the program.</summary>
 internal static class FindingPages

@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>What every command that reads jobs is told.</summary>
 /// <param name="Jobs">The jobs folder as the user wrote it.</param>

@@ -1,6 +1,6 @@
 using System.Reflection;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>new</c>: writes a complete example job.</summary>
 internal sealed class NewCommand(ITerminal terminal, string jobs, string name)

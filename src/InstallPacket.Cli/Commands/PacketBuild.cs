@@ -1,7 +1,7 @@
 using InstallPacket.Drawings;
 using InstallPacket.Packets;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>What became of one job.</summary>
 /// <param name="Id">The job.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Plans;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>A job with its plan, or with the findings that kept it from being planned.</summary>
 /// <param name="Id">Its folder.</param>

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>
 /// <c>stations</c>: checks a station list of ours or the regulator's, lists the stations that are asked for, and saves them as a list of ours.

@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>What <c>stations</c> is told, as the user wrote it.</summary>
 internal sealed record StationsOptions(string File, string Jobs)

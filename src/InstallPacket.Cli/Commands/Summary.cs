@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Commands;
 
 /// <summary>Findings counted in words.</summary>
 internal static class Summary

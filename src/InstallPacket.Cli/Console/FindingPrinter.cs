@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Console;
 
 /// <summary>
 /// Prints findings so that an editor can jump to them: place, severity and identifier first, then the line itself with a mark, the limit

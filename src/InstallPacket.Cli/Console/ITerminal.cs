@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Console;
 
 /// <summary>Where commands print; a test reads what they wrote.</summary>
 internal interface ITerminal
@@ -13,9 +13,9 @@ internal interface ITerminal
 /// <summary>The real one.</summary>
 internal sealed class SystemTerminal : ITerminal
 {
-    public TextWriter Out { get; } = Writer(Console.OpenStandardOutput());
+    public TextWriter Out { get; } = Writer(System.Console.OpenStandardOutput());
 
-    public TextWriter Error { get; } = Writer(Console.OpenStandardError());
+    public TextWriter Error { get; } = Writer(System.Console.OpenStandardError());
 
     private static StreamWriter Writer(Stream stream) => new(stream, new System.Text.UTF8Encoding(false)) { AutoFlush = true, NewLine = "\n" };
 }

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>
 /// The author's files in a folder. Files below <c>_shared</c> that the folder lacks come from the data that is installed with the

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>Asks git for the jobs folder as it was at a revision.</summary>
 internal static class GitRevision

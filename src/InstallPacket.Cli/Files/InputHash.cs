@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using InstallPacket.Packets;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>One hash over everything that a packet is made from: program, theme, shared data, the job's own files.</summary>
 /// <param name="files">The author's files.</param>
@@ -23,7 +23,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme)
     private static byte[] Common(IJobFiles files, Theme theme)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var assembly in new[] { typeof(InputHash), typeof(PacketBuilder), typeof(Drawings.SvgPainter), typeof(Plans.Plan), typeof(Job), typeof(Calc.Quantities.Level) })
+        foreach (var assembly in new[] { typeof(InputHash), typeof(PacketBuilder), typeof(SvgPainter), typeof(Plans.Plan), typeof(Job), typeof(Calc.Quantities.Level) })
             hash.AppendData(assembly.Assembly.ManifestModule.ModuleVersionId.ToByteArray());
         foreach (var (path, bytes) in theme.Files.OrderBy(f => f.Key, StringComparer.Ordinal))
         {

@@ -1,4 +1,4 @@
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>The theme and the generic parts that come with the program.</summary>
 internal static class InstalledData

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>
 /// One station list, wherever it lies. Our own lists are UTF-8; the regulator's list, known by its form, is Latin-1.

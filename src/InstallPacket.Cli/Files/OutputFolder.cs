@@ -1,6 +1,6 @@
 using InstallPacket.Packets;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>
 /// Writes packets so that a reader never sees half of one: the new packet is written beside the old one and takes its place in two

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using InstallPacket.Plans;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>The small file in each packet folder that says what the packet is and what it was made from.</summary>
 /// <param name="Title">Title of the job.</param>

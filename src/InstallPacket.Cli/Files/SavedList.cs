@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>The file that a station list is saved to.</summary>
 /// <param name="path">As the user wrote it.</param>

@@ -1,7 +1,7 @@
 using System.Formats.Tar;
 using System.Text;
 
-namespace InstallPacket.Cli;
+namespace InstallPacket.Cli.Files;
 
 /// <summary>
 /// The author's files as they were at a revision: a tar archive in memory, with the installed parts behind it. Elevation tiles are those of today:

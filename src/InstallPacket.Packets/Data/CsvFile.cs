@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Data;
 
 /// <summary>Writes RFC 4180 text. A field that a spreadsheet would take for a formula gets an apostrophe in front.</summary>
 internal sealed class CsvFile

@@ -1,6 +1,6 @@
 using InstallPacket.Plans;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Data;
 
 /// <summary>The lists that go into a spreadsheet.</summary>
 internal static class MaterialsCsv

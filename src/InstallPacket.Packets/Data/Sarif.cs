@@ -2,7 +2,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using InstallPacket.Plans;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Data;
 
 /// <summary>Findings in the Static Analysis Results Interchange Format 2.1.0 (OASIS), which editors and code hosts read.</summary>
 public static class Sarif

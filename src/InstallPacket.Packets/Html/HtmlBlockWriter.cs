@@ -6,7 +6,7 @@ using Markdig.Extensions.Tables;
 using Markdig.Extensions.TaskLists;
 using Markdig.Syntax;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Html;
 
 /// <summary>Writes the blocks of a document as semantic elements.</summary>
 internal sealed class HtmlBlockWriter(StringBuilder page, PacketDocument document)

@@ -2,7 +2,7 @@ using System.Text;
 using InstallPacket.Drawings;
 using Markdig.Syntax;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Html;
 
 /// <summary>Writes a document as one page that needs no script and, beside the fonts of the theme, no other file.</summary>
 public static class HtmlDocumentWriter

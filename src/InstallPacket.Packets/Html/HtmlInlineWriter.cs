@@ -2,7 +2,7 @@ using System.Text;
 using Markdig.Extensions.TaskLists;
 using Markdig.Syntax.Inlines;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Html;
 
 /// <summary>Writes running text.</summary>
 internal static class HtmlInlineWriter

@@ -2,7 +2,7 @@ using System.Text;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Html;
 
 /// <summary>Writes a table with column heads, inside a container that scrolls on a narrow screen and can take the focus.</summary>
 internal static class HtmlTableWriter

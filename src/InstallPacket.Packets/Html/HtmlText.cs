@@ -2,7 +2,7 @@ using System.Text;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Html;
 
 /// <summary>Text inside elements and attributes of a page.</summary>
 internal static class HtmlText

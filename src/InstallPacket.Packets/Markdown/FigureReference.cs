@@ -2,7 +2,7 @@ using InstallPacket.Drawings;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Markdown;
 
 /// <summary>Finds the drawing that a paragraph stands for.</summary>
 internal static class FigureReference

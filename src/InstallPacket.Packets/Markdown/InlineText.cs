@@ -1,7 +1,7 @@
 using System.Text;
 using Markdig.Syntax.Inlines;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Markdown;
 
 /// <summary>The bare words of a piece of text: for contents lists, bookmarks and labels.</summary>
 internal static class InlineText

@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Markdown;
 
 /// <summary>Which places a packet may link to: the web, a mail address, a place in the page, a file beside it.</summary>
 public static class LinkTarget

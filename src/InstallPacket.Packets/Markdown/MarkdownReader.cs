@@ -6,7 +6,7 @@ using Markdig.Extensions.TaskLists;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Markdown;
 
 /// <summary>
 /// Reads the text of a document into the one tree that all writers walk. Raw HTML is off, and so are generic attributes:

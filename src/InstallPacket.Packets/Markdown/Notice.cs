@@ -1,6 +1,6 @@
 using Markdig.Extensions.CustomContainers;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Markdown;
 
 /// <summary>A boxed part of a text, set off by a word and a shape, so that nothing depends on colour.</summary>
 /// <param name="Kind">The word after the colons: <c>stop</c>, <c>caution</c> or <c>note</c>.</param>

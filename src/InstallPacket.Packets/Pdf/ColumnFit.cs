@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>What a column asks for in points.</summary>
 /// <param name="Narrowest">So that no word is cut.</param>

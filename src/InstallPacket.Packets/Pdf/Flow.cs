@@ -1,6 +1,6 @@
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Collects the boxes of a document from top to bottom, with the structure elements and frames around them.</summary>
 /// <param name="left">Left edge of the text in points.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>The smallest part that is never divided between pages: a line of text, a table row, a figure.</summary>
 /// <param name="height">Height in points.</param>

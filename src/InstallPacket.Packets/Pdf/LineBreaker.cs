@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>
 /// Breaks runs into lines, greedily and ragged right. A line may end at a space, or after a hyphen or dash before a letter

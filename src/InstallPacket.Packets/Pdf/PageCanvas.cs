@@ -3,7 +3,7 @@ using PdfSharp.Pdf;
 using PdfSharp.Pdf.Annotations;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>One page while it is drawn.</summary>
 /// <param name="Graphics">The drawing surface, in points from the upper left corner.</param>

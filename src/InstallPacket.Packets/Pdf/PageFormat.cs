@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Size and margins of a page in points (1/72 inch).</summary>
 /// <param name="Width">Width of the paper.</param>

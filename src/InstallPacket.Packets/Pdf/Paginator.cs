@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>A box at its place on a page.</summary>
 /// <param name="Box">The box.</param>

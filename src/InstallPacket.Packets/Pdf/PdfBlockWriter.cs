@@ -3,7 +3,7 @@ using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Lays the blocks of a document out as boxes; the pages come later.</summary>
 /// <param name="flow">Where the boxes go.</param>

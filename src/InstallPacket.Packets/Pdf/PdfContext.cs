@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>What every part of the PDF writer needs to know.</summary>
 /// <param name="Document">The document.</param>

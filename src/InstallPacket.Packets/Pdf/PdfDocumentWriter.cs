@@ -4,7 +4,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Writes a document as a tagged PDF: structure, language, bookmarks, links, figures with alternative text.</summary>
 public static class PdfDocumentWriter

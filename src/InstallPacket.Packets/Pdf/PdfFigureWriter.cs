@@ -2,7 +2,7 @@ using InstallPacket.Drawings;
 using PdfSharp.Drawing;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Lays out a figure over its caption; both stay on one page.</summary>
 internal sealed class PdfFigureWriter(Flow flow, PdfContext context, PdfBlockWriter blocks)

@@ -4,7 +4,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>
 /// Hands the theme's faces to the PDF library. Its resolver is one per process, so faces are kept there by the digest of their

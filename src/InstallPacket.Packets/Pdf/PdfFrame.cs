@@ -1,7 +1,7 @@
 using InstallPacket.Drawings;
 using PdfSharp.Drawing;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>
 /// The frame of a notice: a stop is closed and heavy all around, a caution is closed with a heavy left edge, a note has a double

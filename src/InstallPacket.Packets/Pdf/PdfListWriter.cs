@@ -6,7 +6,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Lays out lists: bullets, numbers, and steps with a box to tick with a pen.</summary>
 internal sealed class PdfListWriter(Flow flow, PdfContext context, PdfBlockWriter blocks)

@@ -1,6 +1,6 @@
 using InstallPacket.Drawings;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Rules and frames of a page. Weight tells them apart, so that a black-and-white copy says the same.</summary>
 internal static class PdfLook

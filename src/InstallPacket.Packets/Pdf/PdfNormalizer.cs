@@ -4,7 +4,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>
 /// Rewrites a file saved by PDFsharp 6.2.4 so that equal content gives equal bytes and every compressed stream is complete:

@@ -1,7 +1,7 @@
 using Markdig.Extensions.CustomContainers;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Lays out the boxes of stops, cautions and notes; they may run over a page.</summary>
 internal sealed class PdfNoticeWriter(Flow flow, PdfContext context, PdfBlockWriter blocks)

@@ -2,7 +2,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Draws pages in order, with frames and bookmarks.</summary>
 internal sealed class PdfPagePainter(

@@ -1,7 +1,7 @@
 using InstallPacket.Drawings;
 using PdfSharp.Drawing;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Draws a figure as vectors with real text on a page.</summary>
 /// <param name="canvas">The page.</param>

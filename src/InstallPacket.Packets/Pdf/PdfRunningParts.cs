@@ -1,7 +1,7 @@
 using System.Globalization;
 using PdfSharp.Drawing;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Head and foot of every page: title, stamp, footer text, page number. All are artifacts outside the reading order.</summary>
 internal sealed class PdfRunningParts

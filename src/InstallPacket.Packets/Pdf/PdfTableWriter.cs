@@ -3,7 +3,7 @@ using Markdig.Syntax;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Lays out tables: columns fitted to their content, one box per row, the head repeated on each page.</summary>
 internal sealed class PdfTableWriter(Flow flow, PdfContext context)

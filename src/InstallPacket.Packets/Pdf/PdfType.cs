@@ -1,6 +1,6 @@
 using InstallPacket.Drawings;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>How a piece of text is set: face, size, distance of base lines, colour.</summary>
 /// <param name="Face">The face.</param>

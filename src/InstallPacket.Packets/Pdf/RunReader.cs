@@ -2,7 +2,7 @@ using InstallPacket.Drawings;
 using Markdig.Extensions.TaskLists;
 using Markdig.Syntax.Inlines;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>Turns running text of the tree into runs, and refuses characters that the fonts cannot draw.</summary>
 /// <param name="document">The document, for messages.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Drawings;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Pdf;
 
 /// <summary>A stretch of text set in one face.</summary>
 /// <param name="Text">The words; a lone LF is a forced line end.</param>

@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Templates;
 
 /// <summary>
 /// Makes any value literal text in Markdown: what a job says must never become a heading, a link, a table cell or markup. Only

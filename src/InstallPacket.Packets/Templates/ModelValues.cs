@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 using Fluid;
 using Fluid.Values;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Templates;
 
 /// <summary>Gives a JSON tree to templates without reflection; a name that is not there is an error that tells its path.</summary>
 internal static class ModelValues

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Templates;
 
 /// <summary>A template cannot be parsed or rendered; the message leads with file and line, as an editor likes it.</summary>
 public sealed class TemplateException : DocumentException

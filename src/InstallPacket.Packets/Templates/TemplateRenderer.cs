@@ -5,7 +5,7 @@ using System.Text.RegularExpressions;
 using Fluid;
 using Fluid.Values;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Templates;
 
 /// <summary>
 /// Renders the theme's templates over a model. Every value is escaped for Markdown unless the template says <c>md_raw</c>, which is

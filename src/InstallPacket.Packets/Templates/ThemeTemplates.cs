@@ -2,7 +2,7 @@ using System.Text;
 using Microsoft.Extensions.FileProviders;
 using Microsoft.Extensions.Primitives;
 
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Templates;
 
 /// <summary>Lets templates render other templates of the theme, and nothing else: no disk.</summary>
 internal sealed class ThemeTemplates(Theme theme) : IFileProvider

@@ -1,4 +1,4 @@
-namespace InstallPacket.Packets;
+namespace InstallPacket.Packets.Templates;
 
 /// <summary>A template asked for a value that the model does not have; caught and given its place by the renderer.</summary>
 /// <param name="name">The member asked for.</param>

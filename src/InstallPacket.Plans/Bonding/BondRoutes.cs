@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Judges how the conductors run.</summary>
 internal sealed class BondRoutes(Job job, CodeFamily code, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Sets each conductor beside the least size of the code family.</summary>
 internal sealed class BondSizes(CodeFamily code, WorkLog log, FindingList findings)
@@ -45,7 +45,7 @@ internal sealed class BondSizes(CodeFamily code, WorkLog log, FindingList findin
 
     private void Add(string what, string size, double hasMm2, BondingLimit least, SourceSpan at, string remedy)
     {
-        var share = log.Record(PlanFormulas.BondSize, what, least.Mm2 / hasMm2, least.Mm2, hasMm2);
+        var share = log.Record(BondingFormulas.BondSize, what, least.Mm2 / hasMm2, least.Mm2, hasMm2);
         Checked.Add(new(what, size, least.Words, least.Mm2, hasMm2, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
             findings.Add(Severity.Stop, "bond-too-small", at, $"{what} is {size}: {UnitText.Write(hasMm2, 2, "mm²")}",

@@ -1,9 +1,12 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
-public static partial class PlanFormulas
+/// <summary>The sums by which the bonding planners join published equations.</summary>
+public static class BondingFormulas
 {
+    private const string Own = "project-notes";
+
     /// <summary>How much of a conductor the rule asks for.</summary>
     public static readonly Formula BondSize = new(
         "bond-size-share", "Cross-section asked for over cross-section planned", "u = Amin / A", new("u", "", "share; above 1 is a stop"),
@@ -23,4 +26,7 @@ public static partial class PlanFormulas
     public static readonly Formula StrikeInterval = new(
         "strike-interval", "Years between flashes to be expected", "T = 1 / N", new("T", "year", "mean interval"), [new("N", "1/year", "flashes in a year")],
         Own, "reciprocal; a mean, not a promise", Provenance.Derived);
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<Formula> All => [BondSize, BondLength, BondCoiled, StrikeInterval];
 }

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Bonding conductors and rules.</summary>
 public sealed record BondingPlan(

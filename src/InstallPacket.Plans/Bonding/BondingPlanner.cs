@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Sizes, routes, rod and exposure of the bonding, beside the rules of the code family.</summary>
 internal sealed class BondingPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)

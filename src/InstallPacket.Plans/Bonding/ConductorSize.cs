@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Size and metal of a bonding conductor, as its part states them.</summary>
 internal static class ConductorSize

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>The mast's own rod: its size, its resistance, what joins it to the building.</summary>
 internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, WorkLog log, FindingList findings)
@@ -54,7 +54,7 @@ internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Work
     private void Length(string what, BondingLimit least, double hasM, SourceSpan at)
     {
         if (hasM <= 0) return;
-        var share = log.Record(PlanFormulas.BondLength, what, least.Metres / hasM, least.Metres, hasM);
+        var share = log.Record(BondingFormulas.BondLength, what, least.Metres / hasM, least.Metres, hasM);
         Lengths.Add(new(what, least.Metres, hasM, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
             findings.Add(Severity.Stop, "rod-too-short", at, $"the {what} is {_print.Length(hasM)}", $"at least {_print.AtLeast(least.Metres)} ({least.Source})",

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Bonding;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Flashes to be expected at the house in a year, and the zone at its wall.</summary>
 internal sealed class StrikePlanner(Job job, WorkLog log)
@@ -18,7 +18,7 @@ internal sealed class StrikePlanner(Job job, WorkLog log)
         var area = Math.Max(house ?? 0, mast ?? 0);
         var perYear = log.Record(StrikeExposure.StrikesFormula, "house with mast", StrikeExposure.PerYear(density, area, factor), density, area, factor);
         return new(density, survey.FlashesPerKm2Year is null, survey.Place, factor, house, mast, governs, perYear,
-            perYear > 0 ? log.Record(PlanFormulas.StrikeInterval, "house with mast", 1 / perYear, perYear) : null);
+            perYear > 0 ? log.Record(BondingFormulas.StrikeInterval, "house with mast", 1 / perYear, perYear) : null);
     }
 
     private double? Density(LightningSurvey survey) => survey.FlashesPerKm2Year ?? (survey.ThunderDays is { } days

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>What a surge does along the mast's conductor, beside half and twice its length: why short and straight matters.</summary>
 internal sealed class SurgePlanner(UnitPrinter print, WorkLog log)
@@ -41,7 +41,7 @@ internal sealed class SurgePlanner(UnitPrinter print, WorkLog log)
         var what = $"{UnitText.Number(turns, 0)} turns of slack";
         var loop = log.Record(WireInductance.LoopFormula, what, WireInductance.LoopH(CoilRadiusM, diameterM / 2) * 1e6, CoilRadiusM, diameterM / 2);
         var coil = log.Record(WireInductance.CoilFormula, what, WireInductance.CoilH(turns, loop * 1e-6) * 1e6, turns, loop);
-        log.Record(PlanFormulas.BondCoiled, what, straightUh + coil, straightUh, coil);
+        log.Record(BondingFormulas.BondCoiled, what, straightUh + coil, straightUh, coil);
         return (coil, Kilovolts(what, coil, inducedKaPerUs));
     }
 

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Bonding;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Whether antenna and mast stand in the zone of the wall that European practice exempts.</summary>
 internal sealed class ZonePlanner(Job job, WorkLog log, FindingList findings)

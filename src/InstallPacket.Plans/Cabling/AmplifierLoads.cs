@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>What all stations together do to one amplifier.</summary>
 /// <param name="Amplifier">The amplifier.</param>
@@ -53,7 +53,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         // Added one after the other from the strongest on, so that the workings show every station.
         var total = inputs[0].Dbm;
         foreach (var (station, dbm) in inputs.Skip(1))
-            total = log.Record(PlanFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", DecibelSum.TotalDbm([total, dbm]), total, dbm);
+            total = log.Record(CablingFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", DecibelSum.TotalDbm([total, dbm]), total, dbm);
         var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
         double? reserve = e.Part.LargestOutput is { } largest
             ? log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm) : null;
@@ -67,7 +67,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     {
         var before = steps.Steps(chain.PathTo(e, s.FrequencyMhz), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1);
         var gain = before.Sum(step => step.Stage.GainDb);
-        return log.Record(PlanFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Budget!.LevelDbm + gain, s.Budget.LevelDbm, gain);
+        return log.Record(CablingFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Budget!.LevelDbm + gain, s.Budget.LevelDbm, gain);
     }
 
     // Slots are centres in kHz: products between bands of different grids fall beside every channel and are not counted.
@@ -78,7 +78,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         var carriers = load.Inputs.GroupBy(i => Slot(i.Station)).Select(g => new Carrier(g.Key, g.Max(i => i.Dbm + Gain(e, i.Station.FrequencyMhz))));
         if (new Intermodulation(carriers).CompositeDbm(Slot(s), intercept.Dbm) is not { } product) return null;
         var own = load.Inputs.First(i => i.Station.Id == s.Id).Dbm + Gain(e, s.FrequencyMhz);
-        if (s.Wanted) log.Record(PlanFormulas.CarrierToProducts, $"{s.Id} in {e.Id}", own - product, own, product);
+        if (s.Wanted) log.Record(CablingFormulas.CarrierToProducts, $"{s.Id} in {e.Id}", own - product, own, product);
         return own - product;
     }
 }

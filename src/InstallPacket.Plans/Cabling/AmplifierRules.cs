@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about amplifiers: overload, setting, loss in front.</summary>
 internal sealed class AmplifierRules(

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Levels and margins from the antenna to every outlet.</summary>
 /// <param name="ColdC">Coldest cable.</param>

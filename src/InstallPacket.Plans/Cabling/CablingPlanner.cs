@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Follows every station through the chain to every outlet.</summary>
 internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPlan routing, WorkLog log, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Cabling;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Noise figure of the chain at its noisiest outlet, needed before levels are known: where to aim depends on it.</summary>
 internal sealed class ChainNoise(Job job, RoutingPlan routing)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Cabling;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>One step of a chain at one frequency and temperature.</summary>
 /// <param name="Label">What it is.</param>

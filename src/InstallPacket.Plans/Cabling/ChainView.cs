@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>The chain as a tree: who feeds whom.</summary>
 internal sealed class ChainView(CablingSection cabling)

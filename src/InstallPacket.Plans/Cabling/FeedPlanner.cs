@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Follows direct current from each power inserter toward the antenna, as a graph: which ports pass, what drops, who gets it.</summary>
 internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing, WorkLog log, FindingList findings)

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Says which figure shows the ladder of each outlet: outlets that nobody could tell apart on paper share one.</summary>
 internal static class LadderLikeness

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Follows the strongest and the weakest wanted channel to every outlet: level, noise below it, and what an amplifier on the way would still give.</summary>
 internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, AmplifierLoads loads, WorkLog log)
@@ -39,7 +39,7 @@ internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView 
     {
         var cascade = NoiseCascade.Friis([.. way.Take(step + 1).Select(w => w.Stage)])[^1];
         var figure = SystemNoise.FigureDb(s.Budget!.ExternalNoiseDb, Math.Max(0, cascade.NoiseFigureDb));
-        return log.Record(PlanFormulas.NoiseBehind, $"{s.Id} behind {way[step].Label} to {outlet.Id}", s.Budget.ThermalNoiseDbm + figure + cascade.GainDb, s.Budget.ThermalNoiseDbm, figure, cascade.GainDb);
+        return log.Record(CablingFormulas.NoiseBehind, $"{s.Id} behind {way[step].Label} to {outlet.Id}", s.Budget.ThermalNoiseDbm + figure + cascade.GainDb, s.Budget.ThermalNoiseDbm, figure, cascade.GainDb);
     }
 
     // What this channel could rise to before the amplifier's total output reaches its largest.

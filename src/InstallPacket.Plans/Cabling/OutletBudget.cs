@@ -2,7 +2,7 @@ using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Level, C/N and margin of one channel at one outlet.</summary>
 internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, WorkLog log, ChainView chain, Element outlet)
@@ -16,15 +16,15 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         var figure = NoiseFigure(s);
         var b = s.Budget!;
         var system = log.Record(SystemNoise.FigureFormula, subject, SystemNoise.FigureDb(b.ExternalNoiseDb, figure), b.ExternalNoiseDb, figure);
-        var cn = log.Record(PlanFormulas.CarrierToNoise, subject, CarrierToNoise.Db(b.LevelDbm, b.ThermalNoiseDbm + system), b.LevelDbm, b.ThermalNoiseDbm, system);
+        var cn = log.Record(CablingFormulas.CarrierToNoise, subject, CarrierToNoise.Db(b.LevelDbm, b.ThermalNoiseDbm + system), b.LevelDbm, b.ThermalNoiseDbm, system);
         // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
         if (b.InterferenceDbm is { } interference)
             cn = log.Record(Interference.EffectiveCnFormula, subject, Interference.EffectiveCnDb(cn, [b.LevelDbm - interference]), cn, b.LevelDbm - interference);
         cn = loads.WithProducts(cn, s, chain.PathTo(outlet, s.FrequencyMhz), subject);
-        var margin = log.Record(PlanFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
+        var margin = log.Record(CablingFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
         var median = margin + b.MedianDbuvM - b.FieldDbuvM;
         var cable = steps.UncertaintyDb(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz);
-        var spread = cable == 0 ? b.Spread.TotalDb : log.Record(PlanFormulas.SpreadWithCable, subject, Probability.CombinedSigmaDb([b.Spread.TotalDb, cable / Math.Sqrt(3)]), b.Spread.TotalDb, cable);
+        var spread = cable == 0 ? b.Spread.TotalDb : log.Record(CablingFormulas.SpreadWithCable, subject, Probability.CombinedSigmaDb([b.Spread.TotalDb, cable / Math.Sqrt(3)]), b.Spread.TotalDb, cable);
         var chance = log.Record(Probability.MarginFormula, subject, Probability.OfMargin(median, spread), median, spread);
         return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance), Verdict(margin, chance)) { UncertaintyDb = cable };
     }
@@ -43,7 +43,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         var level = Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm);
         var gain = Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Stage.GainDb));
         level += gain;
-        if (subject is not null) log.Record(PlanFormulas.LevelAtReceiver, subject, level.Dbm, s.Budget.LevelDbm, gain.Db);
+        if (subject is not null) log.Record(CablingFormulas.LevelAtReceiver, subject, level.Dbm, s.Budget.LevelDbm, gain.Db);
         return level.Dbm;
     }
 

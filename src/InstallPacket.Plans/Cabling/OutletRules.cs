@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about levels and margins at the outlets: one a station, naming its worst outlet.</summary>
 internal sealed class OutletRules(Job job, ReceptionPlan reception, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about open outputs.</summary>
 internal sealed class PortRules(Job job, ChainView chain, FindingList findings)

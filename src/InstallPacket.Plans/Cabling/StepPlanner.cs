@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Turns cables and parts into stages with gain and noise figure at a frequency and a cable temperature.</summary>
 internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, FindingList findings)
@@ -65,7 +65,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
             frequencyMHz, below.FrequencyMHz, below.DbPer100M, above.FrequencyMHz, above.DbPer100M);
         log.Record(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius:0} C"), factor, celsius);
         log.Record(CoaxLoss.LossFormula, FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius:0} C"), loss, alpha, lengthM, factor);
-        log.Record(PlanFormulas.JointLoss, subject, joints * JointDb, joints);
+        log.Record(CablingFormulas.JointLoss, subject, joints * JointDb, joints);
         return loss + joints * JointDb;
     }
 

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about what shares the tree of cables, and about the cables themselves.</summary>
 internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, WorkLog log, FindingList findings)

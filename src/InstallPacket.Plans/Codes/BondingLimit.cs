@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Codes;
 
 /// <summary>One number that a code family asks of bonding.</summary>
 /// <param name="Use">Which conductor (<c>mast</c>, <c>shield</c>, <c>jumper</c>) or which other quantity.</param>

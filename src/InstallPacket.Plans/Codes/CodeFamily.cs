@@ -1,7 +1,7 @@
 using System.Reflection;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Codes;
 
 /// <summary>
 /// The rules that a packet quotes: one class and one table a family. A third family is three tables (<c>Codes/rules-NAME.csv</c>, <c>outlets-NAME.csv</c>, <c>bonding-NAME.csv</c>), a class and a

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Codes;
 
 /// <summary>European practice.</summary>
 public sealed class EuCodeFamily : CodeFamily

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Codes;
 
 /// <summary>The level that an outlet should have.</summary>
 /// <param name="System">Transmission system.</param>

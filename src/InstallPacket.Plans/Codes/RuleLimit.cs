@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Codes;
 
 /// <summary>A limit and the rule that states it.</summary>
 /// <param name="Value">The limit, in the unit that its property names.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Codes;
 
 /// <summary>United States practice.</summary>
 public sealed class UsCodeFamily : CodeFamily

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Handover;
 
 /// <summary>What the customer is told and what the crew checks at the end.</summary>
 /// <param name="ExistingInternet">Whether an internet service uses coax here.</param>

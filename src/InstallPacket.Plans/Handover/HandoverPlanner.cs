@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Handover;
 
 /// <summary>What a scan should find, and what the customer is told.</summary>
 internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting, BondingPlan bonding, MaterialsPlan materials)

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Handover;
 
 /// <summary>One step of the work; its words stand in the theme under its identifier.</summary>
 /// <param name="Number">Its number, counted through the whole job.</param>

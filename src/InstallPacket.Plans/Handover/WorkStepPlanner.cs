@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Handover;
 
 /// <summary>The steps of the work in the order of the trade, from what the plan holds and nothing else.</summary>
 internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting, BondingPlan bonding, MaterialsPlan materials)

@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Json;
 
 /// <summary>The plan as data: the tree of <c>plan.json</c>, which is also what templates see.</summary>
 public static class PlanJson

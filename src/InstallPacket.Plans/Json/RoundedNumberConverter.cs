@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Json;
 
 /// <summary>Writes numbers rounded to nine decimals, so that the last bit of a machine's mathematics never shows in a diff.</summary>
 internal sealed class RoundedNumberConverter : JsonConverter<double>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>How the pieces are cut from the stock.</summary>
 /// <param name="Aim"><c>least-waste</c> or <c>least-cost</c>.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Materials;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>Cuts the pieces from the stock, each kind of cable by itself. A piece is never joined.</summary>
 internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces, WorkLog log, FindingList findings, int mostNodes = CuttingStock.MostNodes)

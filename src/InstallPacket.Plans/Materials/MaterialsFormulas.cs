@@ -1,10 +1,12 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>The sums of the materials planners.</summary>
-public static partial class PlanFormulas
+public static class MaterialsFormulas
 {
+    private const string Own = "project-notes";
+
     /// <summary>Price of a line.</summary>
     public static readonly Formula LinePrice = new(
         "line-price", "Price of what is used of a part", "a = p q, rounded to hundredths", new("a", "", "amount in the currency of the job"),
@@ -35,5 +37,6 @@ public static partial class PlanFormulas
         "daylight-hours", "Hours of daylight", "d = 24 n / 288, n of 288 moments of the day with the sun's centre above -0.833 deg", new("d", "h", "hours"),
         [new("lat", "deg", "latitude"), new("lon", "deg", "longitude, east positive")], "noaa-solar", "sunrise and sunset at -0.833 deg; counted every five minutes", Provenance.Memory);
 
-    private static IReadOnlyList<Formula> OfMaterials => [LinePrice, Tax, PriceTotal, TaskHours, ClockHours, Daylight];
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<Formula> All => [LinePrice, Tax, PriceTotal, TaskHours, ClockHours, Daylight];
 }

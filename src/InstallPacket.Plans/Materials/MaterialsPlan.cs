@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>What to buy and cut.</summary>
 /// <param name="Pieces">Pieces to cut, numbered as on the sketch; fly leads and bonding conductors take the numbers behind.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Materials;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>Adds spares and rounds up to whole packs, by what the part says.</summary>
 internal sealed class PackPlanner(PartLibrary parts, WorkLog log)

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>Lists what is cut: runs under their own numbers, then fly leads, bonding conductors and guys.</summary>
 internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mounting, WorkLog log)
@@ -27,7 +27,7 @@ internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mo
     private void Guys(GuySetPlan set, int ring)
     {
         var guys = job.Mounting.Guys!;
-        var length = log.Record(MountFormulas.GuyCut, $"ring {ring}", set.LengthM + MountFormulas.GuyEndsM, set.LengthM, MountFormulas.GuyEndsM);
+        var length = log.Record(MountingFormulas.GuyCut, $"ring {ring}", set.LengthM + MountingFormulas.GuyEndsM, set.LengthM, MountingFormulas.GuyEndsM);
         for (var i = 1; i <= set.Count; i++) Add($"guy {ring}.{i}", guys.Part, length, $"ring {ring}", "anchor", "guy", guys.At);
     }
 

@@ -1,7 +1,7 @@
 using System.Reflection;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>Reads the tables that lie beside the planners.</summary>
 internal static class PlanTable

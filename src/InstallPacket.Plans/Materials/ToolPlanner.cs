@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Materials;
 
 /// <summary>Derives the tools from what the plan does: fixings, torques, connectors, ways of the cable, access.</summary>
 internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mounting, SitingPlan siting, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The ladder, and what keeps people from falling.</summary>
 internal sealed class AccessPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)

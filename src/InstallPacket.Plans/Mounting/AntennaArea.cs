@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The area that the wind meets: the maker's figure, or the bars of the outline.</summary>
 internal static class AntennaArea

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A base held down by blocks on a flat roof.</summary>
 internal sealed class BallastPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
@@ -25,13 +25,13 @@ internal sealed class BallastPlanner(Job job, WorkLog log, FindingList findings,
         Place(ballast, wind);
         var length = job.Mounting.MastLength.Metres;
         var (top, line) = Ultimate(wind);
-        var (force, moment) = (top + line * length, log.Record(MountFormulas.FootMoment, "ballast", top * length + line * length * length / 2, top, length, line));
+        var (force, moment) = (top + line * length, log.Record(MountingFormulas.FootMoment, "ballast", top * length + line * length * length / 2, top, length, line));
         var lever = force > 0 ? moment / force : 0;
         var turn = log.Record(BallastBase.OverturningFormula, "ballast", BallastBase.OverturningN(force, lever, ballast.SideM), force, lever, ballast.SideM);
         var friction = ballast.Friction ?? BallastBase.Friction;
         var slide = log.Record(BallastBase.SlidingFormula, "ballast", BallastBase.SlidingN(force, friction), force, friction);
         var share = job.Code == "us" ? 1 : EuropeanShare;
-        var need = log.Record(MountFormulas.BallastNeed, "ballast", Math.Max(turn, slide) / share, turn, slide, share);
+        var need = log.Record(MountingFormulas.BallastNeed, "ballast", Math.Max(turn, slide) / share, turn, slide, share);
         var own = weightN ?? 0;
         if (need > MostN)
         {

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Brackets on a wall, a gable or an eave: pull and shear of their fixings, wind away from the wall and along it.</summary>
 internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
@@ -40,8 +40,8 @@ internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings,
 
     private FixingDemand Away(double force, double couple, double weight, int each) => new(
         "wind away from the wall",
-        log.Record(MountFormulas.PullAway, "upper bracket", force / each + couple / each, force, couple, each),
-        log.Record(MountFormulas.Shear, "upper bracket, wind away from the wall", weight / each, 0, weight, each));
+        log.Record(MountingFormulas.PullAway, "upper bracket", force / each + couple / each, force, couple, each),
+        log.Record(MountingFormulas.Shear, "upper bracket, wind away from the wall", weight / each, 0, weight, each));
 
     private FixingDemand? Along(double force, double couple, double weight, int each, double standOff)
     {
@@ -54,8 +54,8 @@ internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings,
         }
         var pull = log.Record(MountReactions.AlongWallFormula, "upper bracket", MountReactions.AlongWallPullN(force, standOff, lever), force, standOff, lever);
         return new("wind along the wall",
-            log.Record(MountFormulas.PullAlong, "upper bracket", pull / sharing + couple / each, pull, sharing, couple, each),
-            log.Record(MountFormulas.Shear, "upper bracket, wind along the wall", Math.Sqrt(force * force + weight * weight) / each, force, weight, each));
+            log.Record(MountingFormulas.PullAlong, "upper bracket", pull / sharing + couple / each, pull, sharing, couple, each),
+            log.Record(MountingFormulas.Shear, "upper bracket, wind along the wall", Math.Sqrt(force * force + weight * weight) / each, force, weight, each));
     }
 
     private double Heavier(double weight) => job.Code == "us" ? weight : weight * 1.35;

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A mast strapped to a chimney: refused unless the stack is sound and the code allows it.</summary>
 internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
@@ -22,7 +22,7 @@ internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings,
         if (stack.Allowed.Value != "yes") Refuse(stack.Allowed.At, $"whether the code allows it is `{stack.Allowed.Value}`", "ask the building office, or choose another mount");
         var couple = log.Record(ChimneyStack.StrapFormula, "straps", ChimneyStack.StrapLegN(wind.MomentNm, stack.StrapSpacingM), wind.MomentNm, stack.StrapSpacingM);
         var push = wind.ForceN + wind.LineLoadNPerM * wind.FreeM;
-        var strap = log.Record(MountFormulas.UpperStrap, "upper strap", couple + push / 2, couple, push);
+        var strap = log.Record(MountingFormulas.UpperStrap, "upper strap", couple + push / 2, couple, push);
         if (job.Mounting.Mount.BreakingN is { } breaking)
             ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf("breaking"), stack.At, "take wider straps, set them farther apart, or shorten the mast");
         else ledger.Unknown("the strap of the chimney", job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `breaking`", "add the breaking strength of its strap");
@@ -34,9 +34,9 @@ internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings,
         // As with ballast: for `us` the ultimate wind against the plain weight, for `eu` the design wind against nine tenths of it.
         var (top, line, share) = job.Code == "us" ? (wind.GustForceN, wind.GustLineNPerM, 1) : (wind.ForceN, wind.LineLoadNPerM, EuropeanShare);
         var force = top + line * wind.FreeM;
-        var moment = log.Record(MountFormulas.FootMoment, "top of the chimney", top * wind.FreeM + line * wind.FreeM * wind.FreeM / 2, top, wind.FreeM, line);
+        var moment = log.Record(MountingFormulas.FootMoment, "top of the chimney", top * wind.FreeM + line * wind.FreeM * wind.FreeM / 2, top, wind.FreeM, line);
         var density = share * DensityKgM3;
-        var weight = log.Record(MountFormulas.StackWeight, "chimney", density * StandardGravity.MS2 * stack.HeightM, density, stack.HeightM);
+        var weight = log.Record(MountingFormulas.StackWeight, "chimney", density * StandardGravity.MS2 * stack.HeightM, density, stack.HeightM);
         var net = ChimneyStack.FootTensionPa(moment, force, stack.SideM, stack.HeightM, density);
         log.Record(ChimneyStack.TensionFormula, "chimney", net / 1e6, moment, force, stack.HeightM, stack.SideM, density);
         ledger.Stress("chimney-foot", "the masonry at the foot of the chimney, which bears no tension", net + weight, weight, "its own weight; solid stack, flues and the wind on the stack itself are not in it and make it worse", "derived", stack.At, "choose another mount");

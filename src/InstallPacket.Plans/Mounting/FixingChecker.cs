@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the fixings of the mount bear their share.</summary>
 internal sealed class FixingChecker(Job job, WorkLog log, HoldLedger ledger)

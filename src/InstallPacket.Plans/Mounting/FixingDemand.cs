@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What one fixing must bear.</summary>
 /// <param name="Case">The case of wind, for example <c>wind along the wall</c>.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What the crew must know of a fixing: count, drill, depth, distances, torque; and whether they fit each other.</summary>
 internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
@@ -24,7 +24,7 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
         return plan with
         {
             DepthM = depth, LeadFromM = least, LeadToM = most, Timber = Timber(f), TimberAssumed = f.Timber is null, Wet = f.Wet,
-            EndM = Distance(f, "end", 7, diameter, MountFormulas.EndDistance), EdgeM = Distance(f, "edge", 4, diameter, MountFormulas.EdgeDistance),
+            EndM = Distance(f, "end", 7, diameter, MountingFormulas.EndDistance), EdgeM = Distance(f, "edge", 4, diameter, MountingFormulas.EdgeDistance),
         };
     }
 
@@ -32,7 +32,7 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
 
     private double Distance(Fixing f, string side, int diameters, double diameter, Calc.Sources.Formula american) => job.Code == "us"
         ? log.Record(american, f.Part.Name, diameters * diameter, diameter)
-        : log.Record(MountFormulas.EuropeanDistance, $"{f.Part.Name}, {side}", diameters * diameter, diameters, diameter);
+        : log.Record(MountingFormulas.EuropeanDistance, $"{f.Part.Name}, {side}", diameters * diameter, diameters, diameter);
 
     private string Rule => job.Code == "us" ? "NDS chapter 12" : "EN 1995-1-1, recalled";
 
@@ -51,7 +51,7 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
     {
         if (job.Code != "us")
         {
-            var lead = log.Record(MountFormulas.EuropeanLeadHole, f.Part.Name, 700 * diameter, 1000 * diameter) / 1000;
+            var lead = log.Record(MountingFormulas.EuropeanLeadHole, f.Part.Name, 700 * diameter, 1000 * diameter) / 1000;
             return (0.9 * lead, 1.1 * lead);
         }
         var gravity = (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Gravity;

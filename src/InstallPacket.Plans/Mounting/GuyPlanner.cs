@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Guys: angle, pull, wire, anchors, and the push that they put on the mast.</summary>
 internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
@@ -33,14 +33,14 @@ internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, Hol
     private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)
     {
         var subject = $"ring {number}";
-        var angle = log.Record(MountFormulas.GuyAngle, subject, Math.Atan2(s.RadiusM, s.RingM) * 180 / Math.PI, s.RadiusM, s.RingM);
+        var angle = log.Record(MountingFormulas.GuyAngle, subject, Math.Atan2(s.RadiusM, s.RingM) * 180 / Math.PI, s.RadiusM, s.RingM);
         if (angle < Guys.LeastAngleDeg - 1e-6)
             findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Angle(angle)} off the mast",
                 $"{UnitPrinter.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
         // Outside 1 to 89 deg the equation runs away; the finding above, or plain sight, stops such guys.
         angle = Math.Clamp(angle, 1, 89);
         var fromWind = log.Record(Guys.WorstTensionFormula, subject, Guys.WorstTensionN(push, angle, s.Count), push, angle, s.Count);
-        var tension = log.Record(MountFormulas.GuyPull, subject, fromWind + guys.PretensionN, fromWind, guys.PretensionN);
+        var tension = log.Record(MountingFormulas.GuyPull, subject, fromWind + guys.PretensionN, fromWind, guys.PretensionN);
         return new(s.RingM, s.Count, s.RadiusM, angle, push, tension, Math.Sqrt(s.RingM * s.RingM + s.RadiusM * s.RadiusM));
     }
 
@@ -61,13 +61,13 @@ internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, Hol
         var tube = new MastSection(job.Mounting.Mast.DiameterM!.Value, job.Mounting.Mast.WallM!.Value);
         var push = sets.Select((s, i) => log.Record(Guys.WorstCompressionFormula, $"ring {i + 1}", Guys.WorstCompressionN(s.PushN, s.AngleDeg, s.Count), s.PushN, s.AngleDeg, s.Count)).Sum();
         var still = sets.Sum(s => s.Count * guys.PretensionN * Math.Cos(s.AngleDeg * Math.PI / 180));
-        var total = log.Record(MountFormulas.ColumnPush, "mast", push + still + (weightN ?? 0), push, still, weightN ?? 0);
+        var total = log.Record(MountingFormulas.ColumnPush, "mast", push + still + (weightN ?? 0), push, still, weightN ?? 0);
         var supports = MastFrame.Guyed(job.Mounting).SupportsM;
         var span = supports.Skip(1).Zip(supports, (upper, lower) => upper - lower).Max();
         var euler = log.Record(Guys.EulerFormula, "mast", Guys.EulerN(tube, material.ModulusPa, span), MastSway.StiffnessNm2(tube, material.ModulusPa), span, 1);
         var allowable = log.Record(Guys.AllowableCompressionFormula, "mast", Guys.AllowableCompressionN(euler), euler);
         ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory", guys.At, "take a stiffer tube, one more ring, or less pull in still air");
-        var use = log.Record(MountFormulas.ColumnUse, "mast", wind.UseShare + total / allowable, wind.UseShare, total / allowable);
+        var use = log.Record(MountingFormulas.ColumnUse, "mast", wind.UseShare + total / allowable, wind.UseShare, total / allowable);
         ledger.Add(new HoldCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), $"bending takes {Share(wind.UseShare)} and the push {Share(total / allowable)}", "1.00 of both together", guys.At, "take a stiffer tube, or one more ring");
     }
 

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What can hurt somebody at this house, from what the survey and the plan say; the words stand in the theme.</summary>
 internal sealed class HazardPlanner(Job job, FindingList findings)

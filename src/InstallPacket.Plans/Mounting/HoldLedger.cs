@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Collects checks of capacity, with a finding for each that fails or cannot be made.</summary>
 internal sealed class HoldLedger(Job job, WorkLog log, FindingList findings)
@@ -15,12 +15,12 @@ internal sealed class HoldLedger(Job job, WorkLog log, FindingList findings)
 
     /// <summary>A force against what bears it.</summary>
     public void Force(string id, string what, double demandN, double bearsN, string basis, string provenance, SourceSpan at, string remedy) => Add(
-        new(id, what, log.Record(MountFormulas.Use, what, bearsN > 0 ? demandN / bearsN : double.PositiveInfinity, demandN, bearsN), basis, provenance) { DemandN = demandN, BearsN = bearsN },
+        new(id, what, log.Record(MountingFormulas.Use, what, bearsN > 0 ? demandN / bearsN : double.PositiveInfinity, demandN, bearsN), basis, provenance) { DemandN = demandN, BearsN = bearsN },
         $"{_print.Force(demandN)}", _print.Force(bearsN), at, remedy);
 
     /// <summary>A stress against what bears it.</summary>
     public void Stress(string id, string what, double demandPa, double bearsPa, string basis, string provenance, SourceSpan at, string remedy) => Add(
-        new(id, what, log.Record(MountFormulas.StressUse, what, demandPa / bearsPa, demandPa, bearsPa), basis, provenance) { DemandPa = demandPa, BearsPa = bearsPa },
+        new(id, what, log.Record(MountingFormulas.StressUse, what, demandPa / bearsPa, demandPa, bearsPa), basis, provenance) { DemandPa = demandPa, BearsPa = bearsPa },
         _print.Pressure(demandPa), _print.Pressure(bearsPa), at, remedy);
 
     /// <summary>A check whose share was reckoned elsewhere.</summary>

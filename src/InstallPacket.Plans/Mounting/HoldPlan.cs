@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What holds the mast, with every capacity beside its demand.</summary>
 /// <param name="WeightN">Weight of antenna, mast and mount; null when a mass is unknown.</param>

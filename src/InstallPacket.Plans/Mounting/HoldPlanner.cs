@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The way of the load from the mast into the house, roof or ground, and whether each part on it bears it.</summary>
 internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
@@ -32,7 +32,7 @@ internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
         }
         var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Sum(e => e.Part.MassKg!.Value);
         var mast = MastKg();
-        return log.Record(MountFormulas.Weight, "mount", (antennas + mast + _mounting.Mount.MassKg!.Value) * StandardGravity.MS2, antennas, mast, _mounting.Mount.MassKg.Value);
+        return log.Record(MountingFormulas.Weight, "mount", (antennas + mast + _mounting.Mount.MassKg!.Value) * StandardGravity.MS2, antennas, mast, _mounting.Mount.MassKg.Value);
     }
 
     private double MastKg()

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Bending, support forces, sway and pointing of the mast, and what its tube bears.</summary>
 internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
@@ -83,7 +83,7 @@ internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
     private double Allowable(MastSection tube, MastMaterial material)
     {
         if (job.Code != "us")
-            return log.Record(PlanFormulas.DesignResistance, "mast", material.YieldPa * tube.SectionModulusM3, material.YieldPa / 1e6, tube.SectionModulusM3 * 1e9);
+            return log.Record(MountingFormulas.DesignResistance, "mast", material.YieldPa * tube.SectionModulusM3, material.YieldPa / 1e6, tube.SectionModulusM3 * 1e9);
         var allowable = MastStrength.AllowableNm(tube, material);
         var thin = MastStrength.IsThin(tube, material.YieldPa, material.ModulusPa);
         var formula = material.IsAluminium ? MastStrength.AluminiumFormula : thin ? MastStrength.ElasticFormula : MastStrength.PlasticFormula;

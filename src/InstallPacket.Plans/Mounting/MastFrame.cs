@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Where the mast is held, in metres above its foot.</summary>
 /// <param name="SupportsM">Fixed supports, then rings of guys, rising.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Mount, access, clearances.</summary>
 /// <param name="Ladder">How the ladder stands; null when none is used.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The mount: wind, what holds it, access, overhead wires, hazards.</summary>
 internal sealed class MountingPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the mast sways or the antenna loses its aim in ordinary gusts.</summary>
 internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings)

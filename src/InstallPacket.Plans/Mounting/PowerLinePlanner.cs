@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>How far overhead wires must be from the mast, and whether they are.</summary>
 internal sealed class PowerLinePlanner(Job job, WorkLog log, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The capacity of a screw in its place in the timber.</summary>
 internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)

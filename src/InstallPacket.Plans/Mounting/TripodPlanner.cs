@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A tripod on the roof: pull of the foot upwind. Its weight is left out, on the safe side.</summary>
 internal sealed class TripodPlanner(Job job, WorkLog log, HoldLedger ledger)
@@ -16,7 +16,7 @@ internal sealed class TripodPlanner(Job job, WorkLog log, HoldLedger ledger)
             return;
         }
         var length = job.Mounting.MastLength.Metres;
-        var moment = log.Record(MountFormulas.FootMoment, "tripod", wind.ForceN * length + wind.LineLoadNPerM * length * length / 2, wind.ForceN, length, wind.LineLoadNPerM);
+        var moment = log.Record(MountingFormulas.FootMoment, "tripod", wind.ForceN * length + wind.LineLoadNPerM * length * length / 2, wind.ForceN, length, wind.LineLoadNPerM);
         var pull = log.Record(MountReactions.TripodOneFormula, "foot upwind", MountReactions.TripodOnePullN(moment, radius, 0), moment, radius, 0);
         log.Record(MountReactions.TripodThrustFormula, "foot downwind", MountReactions.TripodThrustN(moment, radius, 0), moment, radius, 0);
         var each = FixingChecker.Holding(job).Sum(f => f.Count) / Feet;

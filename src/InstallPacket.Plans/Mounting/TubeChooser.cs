@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Looks through the table of tubes for one that bears the mast; the wind on a wider tube is larger, and that is counted.</summary>
 internal sealed class TubeChooser(Job job, MastFrame frame, MastMaterial material, double forceN, double lineLoadNPerM, double outerM)

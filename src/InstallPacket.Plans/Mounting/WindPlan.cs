@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What the wind does to antenna and mast.</summary>
 /// <param name="SpeedMs">Basic wind speed of the job.</param>

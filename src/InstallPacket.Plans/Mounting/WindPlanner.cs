@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What the wind does to antenna and mast, and what the tube can bear.</summary>
 internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)

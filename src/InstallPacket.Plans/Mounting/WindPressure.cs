@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Mounting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The pressure of the wind at the antenna, by the standard of the code family, and the load of a strength check.</summary>
 internal sealed class WindPressure(Job job, WorkLog log)
@@ -13,7 +13,7 @@ internal sealed class WindPressure(Job job, WorkLog log)
     /// <summary>Allowable stress with 0.6 of the ultimate wind for <c>us</c>, the partial factor against yield for <c>eu</c>.</summary>
     public double Design(double load, string subject) => Us
         ? log.Record(AllowableStress.WindLoadFormula, subject, AllowableStress.WindLoad(load), load)
-        : log.Record(PlanFormulas.DesignWindLoad, subject, WindEurocode.PartialFactor * load, load, WindEurocode.PartialFactor);
+        : log.Record(MountingFormulas.DesignWindLoad, subject, WindEurocode.PartialFactor * load, load, WindEurocode.PartialFactor);
 
     private double Asce(DesignWind wind, double height)
     {

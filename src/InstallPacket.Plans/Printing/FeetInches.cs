@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Printing;
 
 /// <summary>Prints lengths as feet, inches and fractions.</summary>
 internal static class FeetInches

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Printing;
 
 /// <summary>Prints the plan's numbers in the units of the job. Rounding happens here and nowhere else.</summary>
 /// <param name="usUnits">Feet, inches, miles, Fahrenheit, pound-force inches.</param>

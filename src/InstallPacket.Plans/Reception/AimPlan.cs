@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Where the antenna points.</summary>
 /// <param name="TrueDeg">True bearing.</param>

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Where the antenna points: as the job says, or where most wanted stations are held; and how far it may turn.</summary>
 internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna, HeadingView headings, WorkLog log)
@@ -48,7 +48,7 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         var weakest = wanted.MinBy(a => headings.At(a, deg).MarginDb)!;
         var at = headings.At(weakest, deg);
         var subject = $"aim {UnitText.Number(deg, 0)} deg, weakest wanted: {weakest.Station.Id}";
-        log.Record(PlanFormulas.AimExcess, subject, at.MarginDb, at.SignalDbm, at.NoiseDbm, weakest.RequiredCnDb);
+        log.Record(ReceptionFormulas.AimExcess, subject, at.MarginDb, at.SignalDbm, at.NoiseDbm, weakest.RequiredCnDb);
     }
 
     private bool Holds(Arrival a, double deg) => headings.At(a, deg).Chance >= _demanded;

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Findings about the aim: what a fixed one costs, and when one heading is not enough.</summary>
 internal sealed class AimRules(Job job, AntennaView antenna, HeadingView headings, FindingList findings)

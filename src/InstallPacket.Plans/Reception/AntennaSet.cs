@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>The antennas of the chain. Which one serves a channel, the combiner decides.</summary>
 internal sealed class AntennaSet

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>The antenna of the job as the arithmetic sees it: gain, beamwidth and front-to-back ratio at a frequency.</summary>
 internal sealed class AntennaView
@@ -45,6 +45,6 @@ internal sealed class AntennaView
         var f = a.Channel.CentreMHz;
         var (width, back) = (BeamwidthDeg(f), Part.FrontToBackDb ?? UnknownFrontToBackDb);
         log.Record(AntennaPattern.RelativeGainFormula, a.Station.Id, AntennaPattern.RelativeGainDb(turnDeg, width, back), Math.Abs(turnDeg), width, back);
-        return log.Record(PlanFormulas.AntennaGain, a.Station.Id, GainDbd(f, turnDeg), Part.GainDbi!.At(f), AntennaPattern.RelativeGainDb(turnDeg, width, back));
+        return log.Record(ReceptionFormulas.AntennaGain, a.Station.Id, GainDbd(f, turnDeg), Part.GainDbi!.At(f), AntennaPattern.RelativeGainDb(turnDeg, width, back));
     }
 }

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>A station as it arrives at the place of the antenna, before the antenna's own gain.</summary>
 internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, double DistanceKm, double BearingTrueDeg)

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Reckons the field of one station at the antenna, and the noise that it competes with.</summary>
 internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaSet antennas, WorkLog log, FindingList findings)
@@ -51,8 +51,8 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         var planned = Planned(voices);
         var (loss, name) = new ObstructionPlanner(siting, ground, log).Loss(a);
         var roof = new RoofPlanner(job, log, findings).Plan(a);
-        var field = log.Record(PlanFormulas.FieldAtAntenna, id, Math.Min(planned.ServiceDbuvM, free) - loss - roof.LossDb, planned.ServiceDbuvM, free, loss, roof.LossDb);
-        var median = log.Record(PlanFormulas.MedianAtAntenna, id, Math.Max(field, Math.Min(planned.MedianDbuvM, free) - loss - roof.LossDb), planned.MedianDbuvM, free, loss, roof.LossDb);
+        var field = log.Record(ReceptionFormulas.FieldAtAntenna, id, Math.Min(planned.ServiceDbuvM, free) - loss - roof.LossDb, planned.ServiceDbuvM, free, loss, roof.LossDb);
+        var median = log.Record(ReceptionFormulas.MedianAtAntenna, id, Math.Max(field, Math.Min(planned.MedianDbuvM, free) - loss - roof.LossDb), planned.MedianDbuvM, free, loss, roof.LossDb);
         return a with
         {
             FreeSpaceDbuvM = free, Voices = voices, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field, MedianDbuvM = median,
@@ -70,12 +70,12 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         var bandwidth = Bandwidth.NoiseMHz(s.System, a.Channel.WidthMHz) ?? a.Channel.WidthMHz;
         var thermal = log.Record(ThermalNoise.PowerFormula, id, ThermalNoise.Dbm(bandwidth, ThermalNoise.ReferenceK), bandwidth, ThermalNoise.ReferenceK);
         var environment = Environment(job.Siting.Surroundings);
-        var external = log.Record(PlanFormulas.ExternalNoise, id, ExternalNoise.FigureDb(environment, f), f);
+        var external = log.Record(ReceptionFormulas.ExternalNoise, id, ExternalNoise.FigureDb(environment, f), f);
         var threshold = StationRules.Threshold(s.System, s.Mode)!;
-        var required = log.Record(PlanFormulas.RequiredCn, id, threshold.RequiredDb + job.Reception.Multipath.Db, threshold.RequiredDb, job.Reception.Multipath.Db);
+        var required = log.Record(ReceptionFormulas.RequiredCn, id, threshold.RequiredDb + job.Reception.Multipath.Db, threshold.RequiredDb, job.Reception.Multipath.Db);
         return a with
         {
-            ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = log.Record(PlanFormulas.AntennaNoise, id, 290 * Math.Pow(10, external / 10), external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
+            ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = log.Record(ReceptionFormulas.AntennaNoise, id, 290 * Math.Pow(10, external / 10), external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
         };
     }
 

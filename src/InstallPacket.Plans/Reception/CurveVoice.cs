@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Asks the curves for the field of a station: distance, power and height, no ground.</summary>
 internal sealed class CurveVoice(Job job, SitingPlan siting, WorkLog log, FindingList findings)
@@ -24,7 +24,7 @@ internal sealed class CurveVoice(Job job, SitingPlan siting, WorkLog log, Findin
         var height = job.Siting.AntennaHeight.Value.Metres;
         var gain = log.Record(ReceivingHeight.GainFormula, id, ReceivingHeight.GainDb(f, height, CurveHeightM), f, height, CurveHeightM);
         var (skyline, from) = Skyline(a, path);
-        var service = log.Record(PlanFormulas.CurveAtAntenna, id, most + gain + skyline, most, gain, skyline);
+        var service = log.Record(ReceptionFormulas.CurveAtAntenna, id, most + gain + skyline, most, gain, skyline);
         return new("curves", half.DbuVm + gain + skyline, service, s.HaatM is null ? $"height above average terrain unknown, {UnitText.Write(haat, 0, "m")} taken" : from);
     }
 

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>What one propagation model says of the field at the antenna, before anything that stands near the house.</summary>
 /// <param name="Model"><c>curves</c>, <c>itm</c> or <c>p1812</c>.</param>

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>What a station would give at the noisiest outlet if the antenna pointed to some heading.</summary>
 /// <param name="SignalDbm">Power at the antenna terminals for 90 % of the time.</param>

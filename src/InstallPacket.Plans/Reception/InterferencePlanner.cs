@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>A station that disturbs a wanted one.</summary>
 /// <param name="Other">The disturber.</param>

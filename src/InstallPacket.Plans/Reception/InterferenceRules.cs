@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Findings about other stations that disturb wanted ones, and about networks on one frequency.</summary>
 internal sealed class InterferenceRules(Job job, HeadingView headings, FindingList findings)

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Finds the obstruction of the survey that costs a path most: as a single knife edge, or through trees where that is less. A hill of the survey counts only where neither a profile nor a measured skyline shows it.</summary>
 internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, WorkLog log)

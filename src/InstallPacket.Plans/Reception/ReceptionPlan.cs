@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Stations, field strength, aim.</summary>
 /// <param name="Aim">Where the antenna points.</param>

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Reckons what arrives at the antenna from every station within reach, and where the antenna must point.</summary>
 internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, ChainNoise chain, WorkLog log, FindingList findings)
@@ -63,10 +63,10 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         {
             var subject = $"{a.Station.Id} against {d.Other.Station.Id}";
             var tenth = InterferencePlanner.TenthDbuVm(d.Other);
-            log.Record(PlanFormulas.TenthField, d.Other.Station.Id, tenth, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
+            log.Record(ReceptionFormulas.TenthField, d.Other.Station.Id, tenth, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
             var (wanted, other) = (headings.Power(a, a.FieldDbuvM, aim.TrueDeg), headings.DisturberDbm(d, aim.TrueDeg));
-            var ratio = log.Record(PlanFormulas.RatioAtTerminals, subject, wanted - other, wanted, other);
-            if (d.AddsDb is { } adds) log.Record(PlanFormulas.DisturberAsNoise, subject, other + adds, other, d.LimitDb!.Value, a.RequiredCnDb);
+            var ratio = log.Record(ReceptionFormulas.RatioAtTerminals, subject, wanted - other, wanted, other);
+            if (d.AddsDb is { } adds) log.Record(ReceptionFormulas.DisturberAsNoise, subject, other + adds, other, d.LimitDb!.Value, a.RequiredCnDb);
             return new DisturberPlan(d.Other.Station.Id, d.Other.Station.Name, d.Other.Station.Channel, d.Offset, ratio, d.LimitDb, d.LimitSource);
         }).OrderBy(d => d.RatioDb - (d.LimitDb ?? 0)).ThenBy(d => d.Station, StringComparer.Ordinal)];
 

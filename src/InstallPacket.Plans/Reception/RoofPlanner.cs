@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>What the roof costs an antenna in the attic.</summary>
 internal sealed class RoofPlanner(Job job, WorkLog log, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Puts together how sure a predicted field is.</summary>
 internal sealed class SpreadPlanner(WorkLog log)
@@ -21,10 +21,10 @@ internal sealed class SpreadPlanner(WorkLog log)
         var terrain = voices.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
         var difference = terrain.Length > 1 ? terrain.Max() - terrain.Min() : 0;
         var own = ReceptionSpread.ModelSigmaDb(planned.Model == "curves" ? PredictionBasis.Curves : PredictionBasis.Terrain);
-        var model = log.Record(PlanFormulas.ModelSpread, id, Probability.CombinedSigmaDb([own, difference / 2]), own, difference);
-        var time = log.Record(PlanFormulas.TimeSpread, id, fadeDb / TenthQuantile, fadeDb);
+        var model = log.Record(ReceptionFormulas.ModelSpread, id, Probability.CombinedSigmaDb([own, difference / 2]), own, difference);
+        var time = log.Record(ReceptionFormulas.TimeSpread, id, fadeDb / TenthQuantile, fadeDb);
         var work = Probability.CombinedSigmaDb([InstallDb, roofSigmaDb]);
-        var total = log.Record(PlanFormulas.TotalSpread, id, Probability.CombinedSigmaDb([LocationDb, time, model, work]), LocationDb, time, model, work);
+        var total = log.Record(ReceptionFormulas.TotalSpread, id, Probability.CombinedSigmaDb([LocationDb, time, model, work]), LocationDb, time, model, work);
         return new SpreadPlan(LocationDb, time, model, work, total);
     }
 }

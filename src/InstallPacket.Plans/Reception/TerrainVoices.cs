@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Reception;
 
 /// <summary>Asks the two terrain models for the field of a station, where the ground toward it is known.</summary>
 internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, FindingList findings)

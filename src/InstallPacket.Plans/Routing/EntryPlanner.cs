@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Routing;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>The holes through wall and roof: drill, slope, fall, and the drip loop before them.</summary>
 internal sealed class EntryPlanner(Job job, HouseShape? shape, WorkLog log, FindingList findings)
@@ -47,7 +47,7 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, WorkLog log, Find
 
     private double? Hole(CableEntry e, double? cable)
     {
-        if (e.Hole is not { } stated) return cable is { } d ? log.Record(PlanFormulas.EntryHole, e.Point, d + RoomM, d) : null;
+        if (e.Hole is not { } stated) return cable is { } d ? log.Record(RoutingFormulas.EntryHole, e.Point, d + RoomM, d) : null;
         if (cable is { } outside && stated.Value.Metres < outside + LeastRoomM - 1e-6)
             findings.Add(Severity.Caution, "hole-too-small", stated.At, $"the holes at `{e.Point}` are {_print.Drill(stated.Value.Metres)} wide, and the cable is {_print.Drill(outside)}",
                 "the cable and 2 to 3 mm, for a bushing or sleeve (memory: trade rule)", "choose a wider drill");

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Whether the description of the house holds together.</summary>
 internal sealed class HouseRules(Job job, FindingList findings)

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Where a place is, as seen from the house.</summary>
 internal enum HouseSide

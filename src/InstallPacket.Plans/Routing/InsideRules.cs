@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Runs against the body of the house: indoor points lie in it, and nothing passes a wall or the roof but through an entry.</summary>
 internal sealed class InsideRules(Job job, HouseShape shape, FindingList findings)

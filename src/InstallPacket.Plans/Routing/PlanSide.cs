@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>The sides of the plan, from which the house can be looked at.</summary>
 public static class PlanSide

@@ -1,10 +1,12 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>The sums of the routing planners.</summary>
-public static partial class PlanFormulas
+public static class RoutingFormulas
 {
+    private const string Own = "project-notes";
+
     /// <summary>Straight legs of a stretch.</summary>
     public static readonly Formula StraightLegs = new(
         "straight-legs", "Straight legs of a run", "s = sum sqrt(dx^2 + dy^2 + dz^2)", new("s", "m", "length"), [new("n", "", "legs")], Own, "sum", Provenance.Derived);
@@ -30,6 +32,6 @@ public static partial class PlanFormulas
         "entry-hole", "Drill of an entry, where the job states none", "h = d + 3 mm", new("h", "m", "drill"), [new("d", "m", "outside diameter of the cable")],
         Own, "trade rule: the cable and 2 to 3 mm, through a bushing or sleeve", Provenance.Memory);
 
-    /// <summary>The routing ones.</summary>
-    private static IReadOnlyList<Formula> OfRouting => [StraightLegs, RoutedLength, CutLength, ClipCount, EntryHole];
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<Formula> All => [StraightLegs, RoutedLength, CutLength, ClipCount, EntryHole];
 }

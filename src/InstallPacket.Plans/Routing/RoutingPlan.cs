@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Runs and their lengths.</summary>
 /// <param name="PlanUpDeg">True bearing of the plan's upward axis.</param>

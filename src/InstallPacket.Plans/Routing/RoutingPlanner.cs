@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Routing;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>The route in the house: lengths to cut, entries, conduits, and whether it can be laid so.</summary>
 internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts, WorkLog log, FindingList findings)

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>A straight leg of a run and how it lies.</summary>
 internal sealed record RunLeg(HousePoint From, HousePoint To, string Way)

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Routing;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Gives a run its length to cut: geometry, drip loops, sag, service loop, slack and termination; and its clips.</summary>
 internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
@@ -23,7 +23,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
         var (straight, routed) = (stretches.Sum(s => s.StraightM), stretches.Sum(s => s.RoutedM));
         var (drip, sag) = (DripExtra(run), Sag(run, legs));
         var (service, slack) = (run.ServiceLoop.Metres, run.Slack.Metres);
-        var length = log.Record(PlanFormulas.CutLength, run.Id, routed + drip + sag + service + slack + TerminationM, routed, drip, sag, service, slack, TerminationM);
+        var length = log.Record(RoutingFormulas.CutLength, run.Id, routed + drip + sag + service + slack + TerminationM, routed, drip, sag, service, slack, TerminationM);
         var step = job.Units == UnitFamily.Us ? 0.5 * Length.MetresPerFoot : 0.1;
         var cut = log.Record(PieceLength.RoundUpFormula, run.Id, PieceLength.RoundUpM(length, step), length, step);
         var to = job.Cabling.Chain.FirstOrDefault(e => e.Run == run.Id || e.SecondRun == run.Id);
@@ -49,9 +49,9 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
             while (last + 1 < legs.Count && legs[last + 1].Way == legs[first].Way) last++;
             RunLeg[] part = [.. legs.Skip(first).Take(last - first + 1)];
             var subject = $"{run.Id}: {string.Join(" - ", part.Select(l => l.From.Name).Append(part[^1].To.Name))}";
-            var straight = log.Record(PlanFormulas.StraightLegs, subject, part.Sum(l => l.LengthM), part.Length);
+            var straight = log.Record(RoutingFormulas.StraightLegs, subject, part.Sum(l => l.LengthM), part.Length);
             var factor = Factor(part[0].Way);
-            stretches.Add(new(part[0].From.Name, part[^1].To.Name, part[0].Way, straight, part.Where(l => l.Upright).Sum(l => l.LengthM), factor, log.Record(PlanFormulas.RoutedLength, subject, straight * factor, straight, factor)));
+            stretches.Add(new(part[0].From.Name, part[^1].To.Name, part[0].Way, straight, part.Where(l => l.Upright).Sum(l => l.LengthM), factor, log.Record(RoutingFormulas.RoutedLength, subject, straight * factor, straight, factor)));
             first = last + 1;
         }
         return [.. stretches];
@@ -66,7 +66,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
         var (wide, close) = (code.ClipSpacingM, code.UprightClipSpacingM);
         // A billionth of a clip is binary rounding.
         var count = Math.Ceiling(level / wide - 1e-9) + Math.Ceiling(upright / close - 1e-9) + 1;
-        return (int)log.Record(PlanFormulas.ClipCount, run.Id, count, level, wide, upright, close);
+        return (int)log.Record(RoutingFormulas.ClipCount, run.Id, count, level, wide, upright, close);
     }
 
     private double Sag(Run run, IReadOnlyList<RunLeg> legs)

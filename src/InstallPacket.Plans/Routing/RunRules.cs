@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Routing;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Routing;
 
 /// <summary>Whether the runs can be laid so: corners, free spans, upright drops, trenches, power wiring.</summary>
 internal sealed class RunRules(Job job, CodeFamily code, WorkLog log, FindingList findings)

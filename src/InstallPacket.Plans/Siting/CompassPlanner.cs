@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting;
 
 /// <summary>Computes the magnetic declination on the day of work, with the model's rules on date and weak field.</summary>
 internal sealed class CompassPlanner(Job job, WorkLog log, FindingList findings)

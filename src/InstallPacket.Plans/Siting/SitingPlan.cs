@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting;
 
 /// <summary>Place, bearings, compass.</summary>
 /// <param name="LatitudeDeg">Latitude, north positive.</param>

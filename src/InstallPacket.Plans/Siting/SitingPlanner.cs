@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting;
 
 /// <summary>Finds the transmitters: distance, true bearing, compass reading, elevation angle.</summary>
 internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, FindingList findings)

@@ -2,7 +2,7 @@ using System.Globalization;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting;
 
 /// <summary>The sun at whole hours of the day of work, to check a bearing without a compass.</summary>
 internal sealed class SunPlanner(Job job, WorkLog log)

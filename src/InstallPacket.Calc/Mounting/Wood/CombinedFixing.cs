@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>A screw that is pulled and sheared at once.</summary>
 public static class CombinedFixing

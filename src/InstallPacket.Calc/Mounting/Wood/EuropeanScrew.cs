@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>
 /// A hexagon wood screw through a steel plate into timber, after EN 1995-1-1. All of it is recalled; the approval of the screw goes before it. The helping pull of the screw

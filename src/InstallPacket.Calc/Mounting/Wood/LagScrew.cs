@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>Dimensions of a standard lag screw, as the design values assume them.</summary>
 /// <param name="DiameterM">Nominal diameter [m].</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>The lead hole of a lag screw by the density of the timber.</summary>
 public static class LeadHole

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>Specific gravity of a group of timber.</summary>
 /// <param name="Word">Its word in a job file.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>A strength class of European structural timber.</summary>
 /// <param name="Word">Its word in a job file.</param>

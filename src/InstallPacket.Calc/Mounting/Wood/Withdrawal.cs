@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>How hard a screw may be pulled out of timber, its axis across the grain. The rules are dimensional: they run in inches and pounds inside.</summary>
 public static class Withdrawal

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>Dimensions of a wood screw of the United States that is thinner than 1/4 in; recalled.</summary>
 /// <param name="Name">Gauge number, for example <c>#10</c>.</param>

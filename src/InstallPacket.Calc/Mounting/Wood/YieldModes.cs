@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Mounting;
+namespace InstallPacket.Calc.Mounting.Wood;
 
 /// <summary>The lateral design values of the six ways in which a screw in single shear can yield [N].</summary>
 /// <param name="Im">The timber crushes.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>From the loss of a path to the field at its end.</summary>
 public static class FieldFromLoss

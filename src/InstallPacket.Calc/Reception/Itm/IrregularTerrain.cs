@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>
 /// Loss over real ground: the Irregular Terrain Model 1.2.2 (Longley and Rice), point to point. Buildings and trees are not in it, except through the

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>The refractivity of the air over a path.</summary>
 public readonly record struct ItmAir

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Loss beyond the smooth-earth line-of-sight distance: the diffraction line up to a crossing, the scatter line from there.</summary>
 internal readonly record struct ItmBeyondHorizon

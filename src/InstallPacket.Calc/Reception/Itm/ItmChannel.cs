@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>A path at one frequency, worked through up to the statistics; any number of percentages can then be read for almost nothing.</summary>
 public readonly record struct ItmChannel

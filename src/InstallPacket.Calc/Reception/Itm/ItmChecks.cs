@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>What a stage of checks found; the first refusal ends the work and keeps the warnings found before it.</summary>
 internal readonly record struct ItmVerdict(ItmWarnings Warnings, ItmRefusal Refusal);

@@ -1,7 +1,7 @@
 using System.Globalization;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>One curve of variability against distance; lengths in metres.</summary>
 internal sealed record ItmCurve(double C1, double C2, double X1, double X2, double X3)

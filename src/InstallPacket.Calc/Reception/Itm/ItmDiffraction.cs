@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Diffraction loss at one distance, with its parts.</summary>
 internal readonly record struct ItmDiffractionAt(double KnifeDb, double SmoothDb, double Weight, double LossDb);

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Siting;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>What each end of a path sees first: the other end, or the ground between.</summary>
 /// <param name="TxRad">Angle of the transmitter's horizon above its level [rad].</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>A straight line laid through a stretch of ground.</summary>
 /// <param name="StartM">Its height at the first sample of the whole profile [m].</param>

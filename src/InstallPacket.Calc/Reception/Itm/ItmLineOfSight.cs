@@ -1,7 +1,7 @@
 using System.Numerics;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Which way the fit of the line-of-sight loss went.</summary>
 internal enum ItmSightFit

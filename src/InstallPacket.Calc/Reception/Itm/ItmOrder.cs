@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>One element of an order, without sorting the rest: a full sort would cost more than all other terrain work.</summary>
 internal static class ItmOrder

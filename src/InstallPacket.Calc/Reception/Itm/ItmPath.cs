@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>
 /// A profile with an antenna at each end, worked through once for all channels. Refractivity belongs here because it bends the horizons.

@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Why the terrain model gives no figure. The numbers are the codes of the published model, except the last.</summary>
 public enum ItmRefusal

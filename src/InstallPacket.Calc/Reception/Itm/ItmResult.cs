@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Which part of the model gave the reference attenuation; the numbers are the codes of the published model.</summary>
 public enum ItmMode

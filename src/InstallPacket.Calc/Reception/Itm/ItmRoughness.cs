@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Siting;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>How uneven the ground of a path is.</summary>
 internal static class ItmRoughness

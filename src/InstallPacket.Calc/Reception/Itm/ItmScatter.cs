@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Scatter loss at one distance.</summary>
 /// <param name="LossDb">Loss [dB]; <see cref="ItmScatter.NotDefinedDb"/> when scatter is not defined.</param>

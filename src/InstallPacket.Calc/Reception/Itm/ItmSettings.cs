@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Polarisation of the wave; the numbers are the codes of the published model.</summary>
 public enum ItmPolarisation

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Diffraction over three rounded stretches of earth. What belongs to the ends does not change with distance and is kept.</summary>
 /// <param name="Wave">Frequency and ground.</param>

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Siting;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>One end of a path as the terrain model sees it.</summary>
 /// <param name="HeightM">Antenna above ground [m], h.</param>

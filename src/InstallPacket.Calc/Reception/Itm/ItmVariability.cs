@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Standard normal deviates of the shares asked for, after the mode of variability has tied some together.</summary>
 internal readonly record struct ItmDeviates(double Time, double Location, double Situation)

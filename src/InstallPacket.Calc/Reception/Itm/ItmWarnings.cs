@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>Cautions of the terrain model, with the bits of the published model. They never change the result.</summary>
 [Flags]

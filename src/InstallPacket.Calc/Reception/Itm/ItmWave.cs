@@ -1,7 +1,7 @@
 using System.Numerics;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>A frequency with the ground it runs over.</summary>
 /// <param name="FrequencyMHz">Frequency [MHz], f.</param>

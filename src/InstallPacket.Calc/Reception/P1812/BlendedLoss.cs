@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The mechanisms put together by smooth steps.</summary>
 /// <param name="SightWeight">Weight of a path in sight, Fj, near 1 in sight and 0 beyond.</param>

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Siting;
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The single edge that stands for all obstacles of a profile. Its place does not depend on the frequency, so it is found once per path.</summary>
 /// <param name="NuRootM">Diffraction parameter for a wave of one metre; that of another is this over the root of its length [m^0.5].</param>

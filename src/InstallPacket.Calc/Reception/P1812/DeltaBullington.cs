@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Diffraction over the real profile, raised by what a smooth earth adds to the single edge; for one effective radius.</summary>
 /// <param name="Terrain">The edge of the real profile with its clutter.</param>

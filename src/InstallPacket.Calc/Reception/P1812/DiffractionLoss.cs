@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Diffraction for half of the time and for strong layers, and between them.</summary>
 /// <param name="Median">For the median effective radius.</param>

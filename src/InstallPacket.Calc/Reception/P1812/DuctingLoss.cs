@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Loss along ducts and by reflection from layers, in its parts.</summary>
 /// <param name="LowFrequencyDb">Loss of coupling at low frequencies, Alf [dB].</param>

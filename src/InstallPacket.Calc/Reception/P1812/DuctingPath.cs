@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>What ducts and reflecting layers make of a path, as far as it does not depend on frequency and time.</summary>
 /// <param name="LengthKm">Length of the path [km].</param>

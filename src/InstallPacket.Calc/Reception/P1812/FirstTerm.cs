@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The first term of the residue series for diffraction round a smooth sphere of one ground.</summary>
 public static class FirstTerm

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Loss over a free path, with what several rays and focusing take off for small shares of time.</summary>
 /// <param name="FreeSpaceDb">Basic loss in free space, Lbfs [dB].</param>

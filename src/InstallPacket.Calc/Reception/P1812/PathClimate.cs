@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The air over the centre of the path.</summary>
 /// <param name="LatitudeDeg">Latitude of the path's centre [deg], -80 to 80.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>One end of the path.</summary>
 /// <param name="HeightM">Centre of the antenna above ground [m], 1 to 3000.</param>

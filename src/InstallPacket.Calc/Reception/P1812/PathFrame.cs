@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The line between the antennas.</summary>
 /// <param name="LengthKm">Length of the path, D [km].</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>What each antenna sees as its horizon, over bare ground and the median effective earth.</summary>
 /// <param name="BeyondHorizon">True when the antennas do not see each other.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The loss of a path for one channel and one share of time, with everything it was made of.</summary>
 /// <param name="Sight">Over a free path.</param>

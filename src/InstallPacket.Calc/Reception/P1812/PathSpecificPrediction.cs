@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Loss and field over a real profile by Recommendation ITU-R P.1812, for outdoor antennas, 30 MHz to 6 GHz.</summary>
 public static class PathSpecificPrediction

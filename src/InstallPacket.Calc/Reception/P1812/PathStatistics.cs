@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>How much of the path is sea and land, and how often strong layers form over it.</summary>
 /// <param name="SeaFraction">Share of the path over sea, omega, 0 to 1.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>What is asked of a path: a channel, a share of time and a share of places.</summary>
 /// <param name="FrequencyMHz">Frequency [MHz], 30 to 6000.</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>All of a path that does not depend on channel and time: worked out once, used for every channel.</summary>
 public sealed class PreparedPath

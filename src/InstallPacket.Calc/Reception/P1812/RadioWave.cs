@@ -1,4 +1,4 @@
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The wave that a prediction is for.</summary>
 /// <param name="FrequencyGHz">Frequency [GHz].</param>

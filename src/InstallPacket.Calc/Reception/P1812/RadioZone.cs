@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Radio-climatic zone of a point of the profile, numbered as published.</summary>
 [SuppressMessage("Design", "CA1008", Justification = "The published numbers start at 1; an unset zone must not pass for one of them.")]

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The normal deviate that a share of time or places exceeds, in the rational form that the method prescribes.</summary>
 /// <remarks>It differs from the exact quantile by up to 4.5e-4; with the exact one the published results would not be met.</remarks>

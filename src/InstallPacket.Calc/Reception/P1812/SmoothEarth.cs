@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>A path over a smooth sphere: what of its diffraction does not depend on the frequency.</summary>
 /// <param name="LengthKm">Length of the path [km].</param>

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>The smooth surface laid through the bare ground, and what stands above it.</summary>
 /// <param name="FitTxM">Fitted line at the transmitter [m above sea level].</param>

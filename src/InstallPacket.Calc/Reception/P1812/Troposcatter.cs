@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Sources;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Loss by scatter in the air, the way round every obstacle.</summary>
 /// <remarks>On blocked paths below about 1 km the formula can fall below all others, which is an artefact of the method; see <see cref="PathLoss.ScatterIsSuspect"/>.</remarks>

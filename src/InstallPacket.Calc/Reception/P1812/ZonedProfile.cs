@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace InstallPacket.Calc.Reception;
+namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Ground, clutter and zone along the path, from the transmitter to the receiver. Steps may be unequal.</summary>
 /// <remarks>

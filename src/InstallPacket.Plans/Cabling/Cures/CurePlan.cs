@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>One change that mends a shortfall, found by planning the chain again with it.</summary>
 /// <param name="What">The change in words.</param>

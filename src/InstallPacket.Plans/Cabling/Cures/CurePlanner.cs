@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>Looks for single changes that mend what the chain falls short of, and for the window of each gain control.</summary>
 internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive, FindingList findings)

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>A job with one thing changed.</summary>
 /// <param name="What">The change in words.</param>

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>Lists the single changes that are tried, in a fixed order: settings first, then parts in place, then parts added.</summary>
 internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)

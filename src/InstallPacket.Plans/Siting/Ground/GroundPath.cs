@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>The ground between the antenna and a transmitter at equal steps, from the antenna outward.</summary>
 /// <param name="HeightsM">Ground above sea level [m]; empty when the path has a hole.</param>

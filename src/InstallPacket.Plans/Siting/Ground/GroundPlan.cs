@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>What the plan knows of the ground.</summary>
 /// <param name="Folder">Folder of the tiles.</param>

@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>States which ground the plan rests on, and reports what is missing, unfit or contradicts the job.</summary>
 internal sealed class GroundPlanner(Job job, GroundView ground, FindingList findings)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>What is known of the ground around the job: tiles and measured profiles. A path is sampled once, whatever asks for it.</summary>
 internal sealed class GroundView

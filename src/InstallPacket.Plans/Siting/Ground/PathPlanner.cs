@@ -2,7 +2,7 @@ using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>Judges the ground toward each site: sight, Fresnel clearance, the edges that govern.</summary>
 internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<ObstructionPlan> obstructions, WorkLog log)

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>Samples tiles, or a measured profile, along the geodesic from the antenna.</summary>
 internal sealed class PathSampler(double latitudeDeg, double longitudeDeg, ITerrain? terrain)

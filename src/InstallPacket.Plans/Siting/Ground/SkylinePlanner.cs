@@ -1,7 +1,7 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Plans;
+namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>The skyline around the antenna: measured where the survey gives it, else by the tiles.</summary>
 internal sealed class SkylinePlanner(Job job, CompassPlan compass, ITerrain? terrain)

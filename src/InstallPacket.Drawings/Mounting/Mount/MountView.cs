@@ -1,0 +1,26 @@
+using InstallPacket.Plans;
+
+namespace InstallPacket.Drawings.Mounting.Mount;
+
+/// <summary>The mount in a view from the side; the mast stands at nought, its foot at height nought.</summary>
+/// <param name="Side">Scale and place.</param>
+/// <param name="WallM">Where the wall stands, to the left; null without wall.</param>
+/// <param name="Supports">Heights of the supports, fixed ones first.</param>
+internal sealed record MountView(SideView Side, double? WallM, IReadOnlyList<MastSupport> Supports)
+{
+    // A stand-off that nobody stated is drawn as a short one.
+    private const double PlainStandOffM = 0.2;
+
+    public static MountView Of(Plan plan, PaperBox box)
+    {
+        var m = plan.Mounting;
+        double? wall = m.Kind is "gable-bracket" or "wall-bracket" or "eave-bracket" or "ground-mast" ? -(m.Hold?.StandOffM ?? PlainStandOffM) : null;
+        var reach = (m.Hold?.Guys ?? []).Select(g => g.RadiusM).Append(m.Hold?.Ballast?.SideM / 2 ?? 0.4).Max();
+        return new(SideView.Fit(box, Math.Min(-reach, (wall ?? 0) - 0.1), 0, reach, m.MastLengthM + 0.2), wall, SupportsOf(m));
+    }
+
+    private static IReadOnlyList<MastSupport> SupportsOf(MountingPlan m) => m.Wind?.Supports ??
+    [
+        new("lower support", 0, 0), new("upper support", m.MastLengthM - m.FreeLengthM, 0),
+    ];
+}
