@@ -2,16 +2,6 @@ using InstallPacket.Calc.Quantities;
 
 namespace InstallPacket.Jobs;
 
-/// <summary>The units that a packet prints.</summary>
-public enum UnitFamily
-{
-    /// <summary>Metres, kilometres, newton metres, degrees Celsius.</summary>
-    Metric,
-
-    /// <summary>Feet and inches, miles, pound-force inches, degrees Fahrenheit.</summary>
-    Us,
-}
-
 /// <summary>What the author wrote, checked and with every reference resolved.</summary>
 public sealed record Job
 {
@@ -33,11 +23,11 @@ public sealed record Job
     /// <summary>Units to print.</summary>
     public required UnitFamily Units { get; init; }
 
-    /// <summary>Paper of the PDF: <c>letter</c> or <c>a4</c>.</summary>
-    public required string Paper { get; init; }
+    /// <summary>Paper of the PDF.</summary>
+    public required PaperSize Paper { get; init; }
 
-    /// <summary>Unit of levels: <c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</summary>
-    public required string LevelUnit { get; init; }
+    /// <summary>Unit of levels.</summary>
+    public required LevelUnit LevelUnit { get; init; }
 
     /// <summary>The firm.</summary>
     public required Party PreparedBy { get; init; }

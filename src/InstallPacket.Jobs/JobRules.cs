@@ -11,8 +11,8 @@ internal static class JobRules
         CheckRuns(job, findings);
         RoutingRules.Check(job.Routing, findings);
         foreach (var profile in job.Siting.Profiles) CheckProfile(profile, findings);
-        foreach (var e in job.Cabling.Chain.Where(e => e.Setting is not null && !e.Part.IsAmplifier))
-            findings.Add(Severity.Stop, "setting-without-amplifier", e.SettingAt, $"cabling.chain.{e.Id} has a `setting` and is a part of the kind {e.Part.Kind}", "only amplifiers have a gain to set", "remove `setting`");
+        foreach (var e in job.Cabling.Chain.Where(e => e.Setting is not null && e.Part is not AmplifierPart))
+            findings.Add(Severity.Stop, "setting-without-amplifier", e.SettingAt, $"cabling.chain.{e.Id} has a `setting` and is a part of the kind {Word.Of(e.Part.Kind)}", "only amplifiers have a gain to set", "remove `setting`");
     }
 
     private static void CheckDuplicateWants(ReceptionSection reception, FindingList findings)

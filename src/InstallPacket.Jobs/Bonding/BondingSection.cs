@@ -4,7 +4,7 @@ namespace InstallPacket.Jobs.Bonding;
 
 /// <summary>The bonding.</summary>
 public sealed record BondingSection(
-    string Connection, Part Conductor, Length MastLength, Length ShieldLength, string By, string? Note, SourceSpan At)
+    string Connection, BondingPart Conductor, Length MastLength, Length ShieldLength, string By, string? Note, SourceSpan At)
 {
     /// <summary>Where <c>conductor</c> is written.</summary>
     public SourceSpan ConductorAt { get; init; } = At;
@@ -13,7 +13,7 @@ public sealed record BondingSection(
     public SourceSpan ShieldLengthAt { get; init; } = At;
 
     /// <summary>The conductor from the grounding block.</summary>
-    public Part ShieldConductor { get; init; } = Conductor;
+    public BondingPart ShieldConductor { get; init; } = Conductor;
 
     /// <summary>Where it is written.</summary>
     public SourceSpan ShieldConductorAt { get; init; } = At;
@@ -40,7 +40,7 @@ public sealed record BondingSection(
 /// <param name="Coils">Turns of coiled slack.</param>
 /// <param name="PowerDistance">Distance to the nearest power conductor.</param>
 /// <param name="PowerCircuit">What that carries.</param>
-public sealed record BondRoute(int? Bends, Sourced<Length>? BendRadius, Sourced<int>? Coils, Sourced<Length>? PowerDistance, string? PowerCircuit, SourceSpan At);
+public sealed record BondRoute(int? Bends, Sourced<Length>? BendRadius, Sourced<int>? Coils, Sourced<Length>? PowerDistance, PowerCircuit? PowerCircuit, SourceSpan At);
 
 /// <summary>A rod of the mast.</summary>
 /// <param name="Soil">Word for the ground, or null.</param>
@@ -48,7 +48,7 @@ public sealed record BondRoute(int? Bends, Sourced<Length>? BendRadius, Sourced<
 /// <param name="Jumper">What joins it to the electrode system of the building, or null.</param>
 /// <param name="JumperLength">Its length.</param>
 public sealed record EarthRod(
-    Part Part, int Count, Length? Spacing, string? Soil, double? ResistivityOhmM, Part? Jumper, Length JumperLength, Part? Clamp, SourceSpan At)
+    BondingPart Part, int Count, Length? Spacing, string? Soil, double? ResistivityOhmM, BondingPart? Jumper, Length JumperLength, Part? Clamp, SourceSpan At)
 {
     /// <summary>Where the part of the jumper is written.</summary>
     public SourceSpan JumperAt { get; init; } = At;

@@ -4,10 +4,13 @@ namespace InstallPacket.Jobs.Cabling;
 
 /// <summary>The chain.</summary>
 public sealed record CablingSection(
-    Part Receiver, Part FlyCable, double ColdC, double HotC, IReadOnlyList<Element> Chain, SourceSpan At)
+    ReceiverPart Receiver, CablePart FlyCable, double ColdC, double HotC, IReadOnlyList<Element> Chain, SourceSpan At)
 {
+    /// <summary>The antennas.</summary>
+    public IEnumerable<AntennaPart> Antennas => Chain.Select(e => e.Part).OfType<AntennaPart>();
+
     /// <summary>Other services on this tree of cables.</summary>
-    public IReadOnlyList<Sourced<string>> AlsoCarries { get; init; } = [];
+    public IReadOnlyList<Sourced<SharedService>> AlsoCarries { get; init; } = [];
 
     /// <summary>Where <c>chain</c> is written.</summary>
     public SourceSpan ChainAt { get; init; } = At;
@@ -25,7 +28,7 @@ public sealed record CablingSection(
 /// <param name="FlyLead">Lead from outlet to receiver.</param>
 /// <param name="At">Where it is written.</param>
 public sealed record Element(
-    string Id, Part Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead, SourceSpan At)
+    string Id, ChainPart Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead, SourceSpan At)
 {
     /// <summary>Where <c>from</c> is written.</summary>
     public SourceSpan FromAt { get; init; } = At;

@@ -9,21 +9,18 @@ internal static class ChainRules
         CheckCombiners(cabling, findings);
         CheckPorts(cabling, findings);
         CheckReach(cabling, findings);
-        foreach (var e in cabling.Chain.Where(e => e.Part.Kind is "cable" or "receiver" or "connector" or "mount" or "mast" or "fixing" or "bonding" or "sundry"))
-            findings.Add(Severity.Stop, "part-unfit", e.At, $"cabling.chain.{e.Id} is a part of the kind {e.Part.Kind}", "a part that a signal passes, from the antenna to the outlets",
-                "take it out of the chain; cables are named by `routing.runs`, the receiver by `cabling.receiver`");
-        if (!cabling.Chain.Any(e => e.Part.Kind == "outlet"))
+        if (!cabling.Chain.Any(e => e.Part is OutletPart))
             findings.Add(Severity.Stop, "outlet-missing", cabling.ChainAt, "the chain has no outlet", "at least one part of the kind outlet", "add an outlet; a set on a bare cable counts as one");
     }
 
     private static void CheckRoot(CablingSection cabling, FindingList findings)
     {
         var roots = cabling.Chain.Where(e => e.From is null).ToArray();
-        foreach (var e in roots.Where(e => e.Part.Kind != "antenna"))
-            findings.Add(Severity.Stop, "chain-unfed", e.At, $"cabling.chain.{e.Id} ({e.Part.Kind}) has no `from`", "only the antenna has none", "say which element feeds it");
-        foreach (var e in cabling.Chain.Where(e => e.Part.Kind == "antenna" && e.From is not null))
+        foreach (var e in roots.Where(e => e.Part is not AntennaPart))
+            findings.Add(Severity.Stop, "chain-unfed", e.At, $"cabling.chain.{e.Id} ({Word.Of(e.Part.Kind)}) has no `from`", "only the antenna has none", "say which element feeds it");
+        foreach (var e in cabling.Chain.Where(e => e.Part is AntennaPart && e.From is not null))
             findings.Add(Severity.Stop, "chain-antenna-fed", e.FromAt, $"cabling.chain.{e.Id} is an antenna with a `from`", "an antenna is the root of the chain", "remove `from`");
-        var (antennas, combiners) = (roots.Count(e => e.Part.Kind == "antenna"), cabling.Chain.Count(e => e.Part.Kind == "combiner"));
+        var (antennas, combiners) = (roots.Count(e => e.Part is AntennaPart), cabling.Chain.Count(e => e.Part is CombinerPart));
         if (antennas != combiners + 1)
             findings.Add(Severity.Stop, "chain-antenna-count", cabling.ChainAt, $"{antennas} {(antennas == 1 ? "antenna stands" : "antennas stand")} at the root of the chain, and {combiners} {(combiners == 1 ? "combiner joins" : "combiners join")} antennas",
                 "one antenna without `from`, and one more for each combiner", "keep one antenna, or join each further one by the second input of a combiner");
@@ -31,12 +28,12 @@ internal static class ChainRules
 
     private static void CheckCombiners(CablingSection cabling, FindingList findings)
     {
-        foreach (var e in cabling.Chain.Where(e => e.Part.Kind == "combiner" && e.Second is null))
+        foreach (var e in cabling.Chain.Where(e => e.Part is CombinerPart && e.Second is null))
             findings.Add(Severity.Stop, "combiner-half", e.At, $"cabling.chain.{e.Id} is a combiner without `second`", "a combiner joins two antennas", "say with `second` what feeds its other input, or take it out");
-        foreach (var e in cabling.Chain.Where(e => e.Part.Kind != "combiner" && (e.Second ?? e.SecondRun) is not null))
-            findings.Add(Severity.Stop, "combiner-half", e.SecondAt, $"cabling.chain.{e.Id} has a second input and is a part of the kind {e.Part.Kind}", "only a combiner has two inputs", "remove `second`, or use a combiner");
-        foreach (var e in cabling.Chain.Where(e => e.Part.Kind == "combiner" && (e.Part.FromMHz ?? e.Part.ToMHz ?? e.Part.SecondFromMHz ?? e.Part.SecondToMHz) is null))
-            findings.Add(Severity.Stop, "part-figure-missing", e.Part.At, $"the combiner `{e.Part.Id}` does not state its bands", "each station comes through the input whose band holds its channel", "add `from`, `to`, `second-from` and `second-to` from the maker's sheet");
+        foreach (var e in cabling.Chain.Where(e => e.Part is not CombinerPart && (e.Second ?? e.SecondRun) is not null))
+            findings.Add(Severity.Stop, "combiner-half", e.SecondAt, $"cabling.chain.{e.Id} has a second input and is a part of the kind {Word.Of(e.Part.Kind)}", "only a combiner has two inputs", "remove `second`, or use a combiner");
+        foreach (var part in cabling.Chain.Select(e => e.Part).OfType<CombinerPart>().Where(p => (p.FromMHz ?? p.ToMHz ?? p.SecondFromMHz ?? p.SecondToMHz) is null))
+            findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the combiner `{part.Id}` does not state its bands", "each station comes through the input whose band holds its channel", "add `from`, `to`, `second-from` and `second-to` from the maker's sheet");
     }
 
     private static void CheckPorts(CablingSection cabling, FindingList findings)

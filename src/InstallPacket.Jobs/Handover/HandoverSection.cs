@@ -4,4 +4,4 @@ namespace InstallPacket.Jobs.Handover;
 public sealed record Party(string Name, string? Address, string? Phone, string? Note);
 
 /// <summary>Words for the customer.</summary>
-public sealed record HandoverSection(string ExistingInternet, string? Words);
+public sealed record HandoverSection(InternetKind ExistingInternet, string? Words);

@@ -17,10 +17,10 @@ public static class JobSchema
     private static JsonObject Of(KeyKind kind) => kind switch
     {
         GroupKind g => Group(g),
-        MapKind m => new() { ["type"] = "object", ["minProperties"] = m.Min, ["maxProperties"] = m.Max, ["additionalProperties"] = Of(m.Item) },
-        ListKind l => new() { ["type"] = "array", ["minItems"] = l.Min, ["maxItems"] = l.Max, ["items"] = Of(l.Item) },
+        IMapKind m => new() { ["type"] = "object", ["minProperties"] = m.Min, ["maxProperties"] = m.Max, ["additionalProperties"] = Of(m.Item) },
+        IListKind l => new() { ["type"] = "array", ["minItems"] = l.Min, ["maxItems"] = l.Max, ["items"] = Of(l.Item) },
         PositionKind p => new() { ["type"] = "array", ["minItems"] = p.Axes.Length, ["maxItems"] = p.Axes.Length, ["items"] = Text("a length with its unit") },
-        WordKind w => Words(w),
+        IWordKind w => Words(w),
         IntegerKind i => new() { ["type"] = "integer", ["minimum"] = i.Min, ["maximum"] = i.Max },
         NumberKind n => new() { ["type"] = "number", ["minimum"] = n.Min, ["maximum"] = n.Max },
         CurveKind c => new() { ["anyOf"] = new JsonArray(Text(ScalarChecker.Expectation(c)), new JsonObject { ["type"] = "object", ["additionalProperties"] = Text("a value with its unit") }) },
@@ -49,7 +49,7 @@ public static class JobSchema
     }
 
     // YAML 1.1 editors read yes and no as booleans.
-    private static JsonObject Words(WordKind w) => w.Words.Contains("yes")
+    private static JsonObject Words(IWordKind w) => w.Words.Contains("yes")
         ? new() { ["enum"] = new JsonArray([.. w.Words.Select(x => (JsonNode)x), true, false]) }
         : new() { ["enum"] = new JsonArray([.. w.Words.Select(x => (JsonNode)x)]) };
 

@@ -8,39 +8,54 @@ internal sealed class NodeChecker(FindingList findings)
     /// <summary>Every reference met on the way, to be resolved when all definitions are known.</summary>
     public List<UseOfName> Uses { get; } = [];
 
-    /// <summary>The names written into each map, by its path; also those whose value had a finding, so that a use of them is no second finding.</summary>
-    public Dictionary<string, string[]> Defined { get; } = new(StringComparer.Ordinal);
+    /// <summary>The names written into each map, by its key; also those whose value had a finding, so that a use of them is no second finding.</summary>
+    public Dictionary<Key, string[]> Defined { get; } = [];
 
     public CheckedGroup Group(YamlMap map, GroupKind kind, string path)
     {
-        var written = map.Entries.ToDictionary(e => e.Key.Value, e => e, StringComparer.Ordinal);
-        var group = new CheckedGroup(map.Named) { Written = written.Keys.ToHashSet(StringComparer.Ordinal) };
-        var meant = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var entry in map.Entries)
-            if (!kind.Keys.Any(k => k.Name == entry.Key.Value) && ReportUnknown(entry, kind, path) is { } key) meant.Add(key);
+        var written = map.Entries.ToDictionary(e => e.Key.Value, e => e.Value, StringComparer.Ordinal);
+        kind = kind.For(key => written.GetValueOrDefault(key.Name) is YamlScalar word ? word.Value : null);
+        var group = new CheckedGroup(map.Named);
+        var meant = Strange(map, kind, path);
         foreach (var key in kind.Keys)
         {
-            if (written.TryGetValue(key.Name, out var entry))
+            if (written.TryGetValue(key.Name, out var node))
             {
-                if (Value(entry.Value, key.Kind, Join(path, key.Name)) is { } value) group.Set(key.Name, value, entry.Value is YamlMap inner ? inner.Named : entry.Value.At);
+                group.Write(key);
+                if (Value(node, key, Join(path, key.Name)) is { } value) group.Set(key, value, node is YamlMap inner ? inner.Named : node.At);
             }
             else if (key.Default is not null)
             {
                 var given = new YamlScalar(map.At, key.Default, false);
-                if (Value(given, key.Kind, Join(path, key.Name)) is { } value) group.Set(key.Name, value, map.At);
+                if (Value(given, key, Join(path, key.Name)) is { } value) group.Set(key, value, map.At);
             }
             else if (key.Required && !meant.Contains(key.Name)) ReportMissing(map, key, path);
             else if (key.Kind is GroupKind optional && !optional.Keys.Any(k => k.Required))
-                group.Set(key.Name, Group(new YamlMap(map.At, []), optional, Join(path, key.Name)), map.At); // so that its defaults exist
+                group.Set(key, Group(new YamlMap(map.At, []), optional, Join(path, key.Name)), map.At); // so that its defaults exist
         }
         return group;
     }
 
+    // Reports what is no key here; gives the keys that were meant.
+    private HashSet<string> Strange(YamlMap map, GroupKind kind, string path)
+    {
+        var meant = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var entry in map.Entries.Where(e => !kind.Keys.Any(k => k.Name == e.Key.Value)))
+        {
+            if (kind.Elsewhere(entry.Key.Value) is { Count: > 0 } others) ReportForeign(entry.Key, others, path);
+            else if (ReportUnknown(entry, kind, path) is { } key) meant.Add(key);
+        }
+        return meant;
+    }
+
+    private object? Value(YamlNode node, Key key, string path) => key.Kind is IMapKind named && node is YamlMap map
+        ? Map(map, named, path, Defined[key] = [.. map.Entries.Select(e => e.Key.Value)]) : Value(node, key.Kind, path);
+
     private object? Value(YamlNode node, KeyKind kind, string path) => kind switch
     {
         GroupKind group => node is YamlMap map ? Group(map, group, path) : WrongShape(node, path, "a group of keys"),
-        MapKind named => node is YamlMap map ? Map(map, named, path) : WrongShape(node, path, $"a map from {named.What} names to values"),
-        ListKind list => node is YamlList items ? List(items, list, path) : WrongShape(node, path, "a list, for example `[a, b]`"),
+        IMapKind named => WrongShape(node, path, $"a map from {named.What} names to values"),
+        IListKind list => node is YamlList items ? List(items, list, path) : WrongShape(node, path, "a list, for example `[a, b]`"),
         CurveKind curve => node is YamlMap map ? _scalars.Curve(map, curve, path) : Scalar(node, kind, path),
         PositionKind position => Position(node, position, path),
         _ => Scalar(node, kind, path),
@@ -54,10 +69,9 @@ internal sealed class NodeChecker(FindingList findings)
         return value;
     }
 
-    private List<CheckedEntry> Map(YamlMap map, MapKind kind, string path)
+    private object Map(YamlMap map, IMapKind kind, string path, string[] names)
     {
-        var entries = new List<CheckedEntry>();
-        Defined[path] = [.. map.Entries.Select(e => e.Key.Value)];
+        var entries = new List<Entry<object>>();
         foreach (var (key, node) in map.Entries)
         {
             if (!IsName(key.Value))
@@ -65,17 +79,17 @@ internal sealed class NodeChecker(FindingList findings)
                     "letters, digits and hyphens, at most 40 characters, a letter or digit first", "rename it; it is printed on labels and lists");
             else if (Value(node, kind.Item, Join(path, key.Value)) is { } value) entries.Add(new(key.Value, value, key.At));
         }
-        CheckCount(map, path, map.Entries.Count, kind.Min, kind.Max);
-        return entries;
+        CheckCount(map, path, names.Length, kind.Min, kind.Max);
+        return kind.Bind(entries);
     }
 
-    private List<Sourced<object>> List(YamlList list, ListKind kind, string path)
+    private object List(YamlList list, IListKind kind, string path)
     {
         var items = new List<Sourced<object>>();
         for (var i = 0; i < list.Items.Count; i++)
             if (Value(list.Items[i], kind.Item, $"{path}[{i + 1}]") is { } value) items.Add(new(value, list.Items[i].At));
         CheckCount(list, path, list.Items.Count, kind.Min, kind.Max);
-        return items;
+        return kind.Bind(items);
     }
 
     private double[]? Position(YamlNode node, PositionKind kind, string path)
@@ -102,6 +116,10 @@ internal sealed class NodeChecker(FindingList findings)
         if (count < min || count > max)
             findings.Add(Severity.Stop, "wrong-count", node.At, $"{path} has {Entries(count)}", $"from {min} to {Entries(max)}", count < min ? "add what is missing" : "remove entries, or split the job");
     }
+
+    private void ReportForeign(YamlScalar key, IReadOnlyList<string> others, string path) =>
+        findings.Add(Severity.Caution, "key-of-other-kind", key.At, $"{Join(path, key.Value)} is not a key of this kind; it is not used",
+            $"`{key.Value}` belongs to the kinds: {string.Join(", ", others)}", "remove it, or correct `kind`");
 
     // Gives the key that was meant, if one is near: then it is not missing as well.
     private string? ReportUnknown(KeyValuePair<YamlScalar, YamlNode> entry, GroupKind kind, string path)

@@ -10,7 +10,7 @@ internal sealed class ScalarChecker(FindingList findings)
     public object? Read(YamlScalar scalar, KeyKind kind, string path) => kind switch
     {
         TextKind text => Text(scalar, text, path),
-        WordKind word => Word(scalar, word, path),
+        IWordKind word => Read(scalar, word, path),
         IntegerKind whole => Number(scalar, whole.Min, whole.Max, true, path) is { } n ? (int)n : null,
         NumberKind number => Number(scalar, number.Min, number.Max, false, path),
         QuantityKind quantity => Quantity(scalar, quantity.Dimension, quantity.Min, quantity.Max, quantity.RangeUnit, path),
@@ -41,7 +41,7 @@ internal sealed class ScalarChecker(FindingList findings)
     public static string Expectation(KeyKind kind) => kind switch
     {
         TextKind t => $"text of at most {t.MaxCharacters} characters",
-        WordKind w => "one of: " + string.Join(", ", w.Words),
+        IWordKind w => Words(w),
         IntegerKind i when i.Min == i.Max => $"the number {i.Min}",
         IntegerKind i => $"a whole number from {i.Min} to {i.Max}",
         NumberKind n => string.Create(CultureInfo.InvariantCulture, $"a number from {n.Min} to {n.Max}"),
@@ -54,8 +54,8 @@ internal sealed class ScalarChecker(FindingList findings)
         ReferenceKind r => r.Target == ReferenceTarget.Element ? "the name of an element" : "the name of a " + r.Target.ToString().ToLowerInvariant(),
         PathKind => "a file name in the job's own folder or in _shared/stations",
         PositionKind p => "lengths in brackets: [" + string.Join(", ", p.Axes) + "]",
-        ListKind l => "a list; each item is " + Expectation(l.Item),
-        MapKind m => $"a map of {m.What} names",
+        IListKind l => "a list; each item is " + Expectation(l.Item),
+        IMapKind m => $"a map of {m.What} names",
         GroupKind => "a group of keys",
         _ => throw new InvalidOperationException(kind.GetType().Name),
     };
@@ -69,10 +69,12 @@ internal sealed class ScalarChecker(FindingList findings)
         return null;
     }
 
-    private string? Word(YamlScalar scalar, WordKind kind, string path)
+    private static string Words(IWordKind kind) => "one of: " + string.Join(", ", kind.Words);
+
+    private object? Read(YamlScalar scalar, IWordKind kind, string path)
     {
-        if (kind.Words.Contains(scalar.Value)) return scalar.Value;
-        findings.Add(Severity.Stop, "unknown-word", scalar.At, $"{path} is `{scalar.Value}`", Expectation(kind),
+        if (kind.Read(scalar.Value) is { } value) return value;
+        findings.Add(Severity.Stop, "unknown-word", scalar.At, $"{path} is `{scalar.Value}`", Words(kind),
             NearestWord.Hint(scalar.Value, kind.Words) + "use one of the words listed");
         return null;
     }

@@ -9,8 +9,8 @@ public sealed record MaterialsSection(SourceSpan At)
     /// <summary>What there is to cut from.</summary>
     public IReadOnlyList<StockLength> Stock { get; init; } = [];
 
-    /// <summary>Whether the cutting plan seeks the least price; otherwise the least length opened.</summary>
-    public bool LeastCost { get; init; }
+    /// <summary>What the cutting plan seeks.</summary>
+    public CuttingAim Aim { get; init; }
 
     /// <summary>Where <c>aim</c> is written.</summary>
     public SourceSpan AimAt { get; init; } = At;
@@ -43,13 +43,13 @@ public sealed record MaterialsSection(SourceSpan At)
 /// <summary>A length of cable or conductor to cut from.</summary>
 /// <param name="Name">Its name in the job.</param>
 /// <param name="Cable">What it is.</param>
-/// <param name="Kind"><c>reel</c>, <c>box</c> or <c>pre-cut</c>.</param>
+/// <param name="Kind">What it lies on.</param>
 /// <param name="Length">How much is on it.</param>
 /// <param name="Count">How many there are; null when as many as needed.</param>
 /// <param name="PartUsed">Whether some was used before.</param>
 /// <param name="Price">What one costs, or null.</param>
 /// <param name="At">Where it is written.</param>
-public sealed record StockLength(string Name, Part Cable, string Kind, Length Length, int? Count, bool PartUsed, double? Price, SourceSpan At);
+public sealed record StockLength(string Name, Part Cable, StockKind Kind, Length Length, int? Count, bool PartUsed, double? Price, SourceSpan At);
 
 /// <summary>A number under a name of the author.</summary>
 public sealed record NamedNumber(string Name, double Value, SourceSpan At);

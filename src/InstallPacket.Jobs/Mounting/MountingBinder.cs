@@ -6,44 +6,50 @@ namespace InstallPacket.Jobs.Mounting;
 internal sealed class MountingBinder(PartLibrary parts)
 {
     public MountingSection Section(CheckedGroup g) => new(
-        Text(g, "kind"), Part(g, "part"), Part(g, "mast"), Metres(g, "mast-length"), Metres(g, "free-length"), Text(g, "on"),
-        [.. g.Items<CheckedGroup>("fixings").Select(f => Fixing(f.Value))], Number(g, "roof-pitch"), Metres(g, "work-height"), Text(g, "access"), g.At)
+        g.Get(MountingKeys.Kind), parts.Get<MountPart>(g.Get(MountingKeys.Part)), parts.Get<MastPart>(g.Get(MountingKeys.Mast)),
+        g.Metres(MountingKeys.MastLength), g.Metres(MountingKeys.FreeLength), g.Get(MountingKeys.On),
+        [.. g.Items(MountingKeys.Fixings).Select(f => Fixing(f.Value))], g.Maybe(MountingKeys.RoofPitch)?.Value, g.Metres(MountingKeys.WorkHeight),
+        g.Get(MountingKeys.Access), g.At)
     {
-        FreeLengthAt = g.Place("free-length"),
-        Spacing = Number(g, "spacing") is { } spacing ? Length.FromMetres(spacing) : null,
-        Wind = g.Group("wind") is { } w ? new(w.Get<double>("speed").Value, w.Get<string>("exposure"), Text(w, "crest") == "yes", w.At) : null,
-        Guys = g.Group("guys") is { } guys ? Guys(guys) : null,
-        Ballast = g.Group("ballast") is { } b ? new(b.Get<double>("side").Value, b.Get<double>("block").Value, b.Maybe<int>("blocks")?.Value, Number(b, "friction"), Number(b, "roof-bears"), b.Maybe<string>("stated")?.Value, b.At) : null,
-        Chimney = g.Group("chimney") is { } c ? new(c.Get<double>("side").Value, c.Get<double>("height").Value, c.Get<double>("strap-spacing").Value, c.Get<string>("state"), c.Get<string>("allowed"), c.At) : null,
-        Survey = g.Group("survey") is { } s && g.Written.Contains("survey") ? new(Text(s, "roof"), Text(s, "asbestos"), Text(s, "behind"), Text(s, "buried"), Text(s, "old-mast") == "yes", s.At) : null,
-        LadderLoadKg = g.Maybe<double>("ladder-load"),
-        FallProtection = g.Maybe<string>("fall-protection"),
+        FreeLengthAt = g.Place(MountingKeys.FreeLength),
+        Spacing = g.MaybeMetres(MountingKeys.Spacing)?.Value,
+        Wind = g.Maybe(MountingKeys.Wind) is { } wind ? Wind(wind.Value) : null,
+        Guys = g.Maybe(MountingKeys.Guys) is { } guys ? Guys(guys.Value) : null,
+        Ballast = g.Maybe(MountingKeys.Ballast) is { } ballast ? Ballast(ballast.Value) : null,
+        Chimney = g.Maybe(MountingKeys.Chimney) is { } chimney ? Chimney(chimney.Value) : null,
+        Survey = g.Maybe(MountingKeys.Survey) is { } survey && g.Wrote(MountingKeys.Survey) ? Survey(survey.Value) : null,
+        LadderLoadKg = g.Maybe(MountingKeys.LadderLoad),
+        FallProtection = g.Maybe(MountingKeys.FallProtection),
     };
 
     private Fixing Fixing(CheckedGroup g) => new(
-        Part(g, "part"), g.Get<int>("count").Value, Number(g, "pilot") is { } pilot ? Length.FromMetres(pilot) : null, Text(g, "into"), g.At)
+        parts.Get<FixingPart>(g.Get(FixingKeys.Part)), g.Get(FixingKeys.Count), g.MaybeMetres(FixingKeys.Pilot)?.Value, g.Get(FixingKeys.Into), g.At)
     {
-        Timber = g.Maybe<string>("timber"),
-        Wet = Text(g, "wet") == "yes",
-        GapM = g.Get<double>("gap").Value,
-        EndM = g.Maybe<double>("end-distance"),
-        EdgeM = g.Maybe<double>("edge-distance"),
-        PullN = Number(g, "pull"),
-        ShearN = Number(g, "shear"),
-        Stated = g.Maybe<string>("stated")?.Value,
-        PilotAt = g.Place("pilot"),
+        Timber = g.Maybe(FixingKeys.Timber),
+        Wet = g.Get(FixingKeys.Wet),
+        GapM = g.Get(FixingKeys.Gap),
+        EndM = g.Maybe(FixingKeys.EndDistance),
+        EdgeM = g.Maybe(FixingKeys.EdgeDistance),
+        PullN = g.Maybe(FixingKeys.Pull)?.Value,
+        ShearN = g.Maybe(FixingKeys.Shear)?.Value,
+        Stated = g.Maybe(FixingKeys.Stated)?.Value,
+        PilotAt = g.Place(FixingKeys.Pilot),
     };
 
+    private static DesignWind Wind(CheckedGroup g) => new(g.Get(WindKeys.Speed), g.Placed(WindKeys.Exposure), g.Get(WindKeys.Crest), g.At);
+
     private GuySection Guys(CheckedGroup g) => new(
-        Part(g, "part"), g.Get<double>("pretension").Value,
-        [.. g.Items<CheckedGroup>("sets").Select(s => new GuySet(s.Value.Get<double>("ring").Value, s.Value.Get<int>("count").Value, s.Value.Get<double>("anchor-radius").Value, s.At))],
-        Text(g, "anchor"), Number(g, "anchor-pull"), g.Maybe<string>("stated")?.Value, g.At);
+        parts.Get<GuyPart>(g.Get(GuysKeys.Part)), g.Get(GuysKeys.Pretension),
+        [.. g.Items(GuysKeys.Sets).Select(s => new GuySet(s.Value.Get(GuySetKeys.Ring), s.Value.Get(GuySetKeys.Count), s.Value.Get(GuySetKeys.AnchorRadius), s.At))],
+        g.Get(GuysKeys.Anchor), g.Maybe(GuysKeys.AnchorPull)?.Value, g.Maybe(GuysKeys.Stated)?.Value, g.At);
 
-    private Part Part(CheckedGroup g, string key) => parts.Find(Text(g, key))!;
+    private static BallastSection Ballast(CheckedGroup g) => new(
+        g.Get(BallastKeys.Side), g.Get(BallastKeys.Block), g.Maybe(BallastKeys.Blocks)?.Value, g.Maybe(BallastKeys.Friction)?.Value,
+        g.Maybe(BallastKeys.RoofBears)?.Value, g.Maybe(BallastKeys.Stated)?.Value, g.At);
 
-    private static string Text(CheckedGroup g, string key) => g.Get<string>(key).Value;
+    private static ChimneySection Chimney(CheckedGroup g) => new(
+        g.Get(ChimneyKeys.Side), g.Get(ChimneyKeys.Height), g.Get(ChimneyKeys.StrapSpacing), g.Placed(ChimneyKeys.State), g.Placed(ChimneyKeys.Allowed), g.At);
 
-    private static double? Number(CheckedGroup g, string key) => g.Maybe<double>(key)?.Value;
-
-    private static Length Metres(CheckedGroup g, string key) => Length.FromMetres(g.Get<double>(key).Value);
+    private static SurveySection Survey(CheckedGroup g) => new(
+        g.Get(SurveyKeys.Roof), g.Get(SurveyKeys.Asbestos), g.Get(SurveyKeys.Behind), g.Get(SurveyKeys.Buried), g.Get(SurveyKeys.OldMast), g.At);
 }

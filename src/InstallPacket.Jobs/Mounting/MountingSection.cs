@@ -4,8 +4,8 @@ namespace InstallPacket.Jobs.Mounting;
 
 /// <summary>The mount.</summary>
 public sealed record MountingSection(
-    string Kind, Part Mount, Part Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings, double? RoofPitchDeg,
-    Length WorkHeight, string Access, SourceSpan At)
+    MountKind Kind, MountPart Mount, MastPart Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings, double? RoofPitchDeg,
+    Length WorkHeight, Access Access, SourceSpan At)
 {
     /// <summary>Distance between the two supports of the mast, or null.</summary>
     public Length? Spacing { get; init; }
@@ -29,7 +29,7 @@ public sealed record MountingSection(
     public Sourced<double>? LadderLoadKg { get; init; }
 
     /// <summary>What keeps a person from falling, or null.</summary>
-    public Sourced<string>? FallProtection { get; init; }
+    public Sourced<FallProtection>? FallProtection { get; init; }
 
     /// <summary>Where <c>free-length</c> is written.</summary>
     public SourceSpan FreeLengthAt { get; init; } = At;
@@ -44,7 +44,7 @@ public sealed record DesignWind(double SpeedMS, Sourced<string> Exposure, bool C
 /// <summary>A kind of fixing and how many.</summary>
 /// <param name="Pilot">Pilot hole, or null.</param>
 /// <param name="Into">What it bites into.</param>
-public sealed record Fixing(Part Part, int Count, Length? Pilot, string Into, SourceSpan At)
+public sealed record Fixing(FixingPart Part, int Count, Length? Pilot, string Into, SourceSpan At)
 {
     /// <summary>Group or class of timber, or null.</summary>
     public Sourced<string>? Timber { get; init; }
@@ -75,7 +75,7 @@ public sealed record Fixing(Part Part, int Count, Length? Pilot, string Into, So
 }
 
 /// <summary>Guys.</summary>
-public sealed record GuySection(Part Part, double PretensionN, IReadOnlyList<GuySet> Sets, string Anchor, double? AnchorPullN, string? Stated, SourceSpan At);
+public sealed record GuySection(GuyPart Part, double PretensionN, IReadOnlyList<GuySet> Sets, string Anchor, double? AnchorPullN, string? Stated, SourceSpan At);
 
 /// <summary>A ring of guys.</summary>
 public sealed record GuySet(double RingM, int Count, double RadiusM, SourceSpan At);
@@ -84,7 +84,7 @@ public sealed record GuySet(double RingM, int Count, double RadiusM, SourceSpan 
 public sealed record BallastSection(double SideM, double BlockKg, int? Blocks, double? Friction, double? RoofBearsPa, string? Stated, SourceSpan At);
 
 /// <summary>A chimney stack.</summary>
-public sealed record ChimneySection(double SideM, double HeightM, double StrapSpacingM, Sourced<string> State, Sourced<string> Allowed, SourceSpan At);
+public sealed record ChimneySection(double SideM, double HeightM, double StrapSpacingM, Sourced<ChimneyState> State, Sourced<Permission> Allowed, SourceSpan At);
 
-/// <summary>What the survey found that can hurt somebody: words of the key catalogue.</summary>
-public sealed record SurveySection(string Roof, string Asbestos, string Behind, string Buried, bool OldMast, SourceSpan At);
+/// <summary>What the survey found that can hurt somebody.</summary>
+public sealed record SurveySection(SurfaceState Roof, AsbestosState Asbestos, BehindState Behind, BuriedState Buried, bool OldMast, SourceSpan At);

@@ -7,12 +7,12 @@ namespace InstallPacket.Jobs.Reception;
 internal static class JobPattern
 {
     /// <summary>The pattern; null when there is none, or after a finding.</summary>
-    public static TransmitterPattern? Read(CheckedEntry transmitter, FindingList findings)
+    public static TransmitterPattern? Read(Entry<CheckedGroup> transmitter, FindingList findings)
     {
         var points = new List<(double BearingDeg, double GainDb)>();
-        foreach (var (group, at) in transmitter.Group.Items<CheckedGroup>("pattern"))
+        foreach (var (group, at) in transmitter.Value.Items(TransmitterKeys.Pattern))
         {
-            if (group.Maybe<Bearing>("bearing") is not { } bearing || group.Maybe<double>("gain") is not { } gain) return null;
+            if (group.Maybe(PatternPointKeys.Bearing) is not { } bearing || group.Maybe(PatternPointKeys.Gain) is not { } gain) return null;
             if (bearing.Value.North != North.True)
                 return Refuse(findings, bearing.At, $"reception.transmitters.{transmitter.Name}.pattern counts a bearing from magnetic north", "bearings of a transmitter's pattern count from true north", "write `deg true`");
             if (points.Exists(p => p.BearingDeg == bearing.Value.Degrees))

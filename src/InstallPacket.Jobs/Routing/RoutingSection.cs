@@ -30,11 +30,11 @@ public sealed record House(IReadOnlyList<(double Right, double Up)> Footprint, L
     /// <summary>Where <c>ridge</c> is written.</summary>
     public SourceSpan RidgeAt { get; init; }
 
-    /// <summary><c>flat</c>, <c>gable</c>, <c>hip</c>, or null when unknown.</summary>
-    public string? Roof { get; init; }
+    /// <summary>Form of the roof, or null when unknown.</summary>
+    public RoofForm? Roof { get; init; }
 
-    /// <summary>Gable: <c>right</c> or <c>up</c>, or null when unknown.</summary>
-    public string? RidgeAlong { get; init; }
+    /// <summary>Gable: which way the ridge runs, or null when unknown.</summary>
+    public RidgeAxis? RidgeAlong { get; init; }
 
     /// <summary>Thickness of the outer walls, or null.</summary>
     public Length? Wall { get; init; }
@@ -62,21 +62,21 @@ public sealed record WallPoint(string Name, Sourced<int> Wall, Sourced<double> A
 
 /// <summary>A hole for cable.</summary>
 /// <param name="Point">The point at its outer end.</param>
-/// <param name="Through"><c>wall</c> or <c>roof</c>.</param>
+/// <param name="Through">What it goes through.</param>
 /// <param name="Hole">Drill, or null.</param>
 /// <param name="SlopeDeg">Fall to the outside.</param>
 /// <param name="Thickness">What is drilled through, or null.</param>
-public sealed record CableEntry(string Point, string Through, Sourced<Length>? Hole, Sourced<double> SlopeDeg, Length? Thickness, SourceSpan At);
+public sealed record CableEntry(string Point, EntrySurface Through, Sourced<Length>? Hole, Sourced<double> SlopeDeg, Length? Thickness, SourceSpan At);
 
 /// <summary>A conduit.</summary>
 public sealed record Conduit(string Name, Sourced<Length> Inside, IReadOnlyList<string> Runs, SourceSpan At);
 
 /// <summary>From a point of the path on the cable lies in another way.</summary>
-public sealed record WayChange(string Point, string Way, SourceSpan At);
+public sealed record WayChange(string Point, CableWay Way, SourceSpan At);
 
 /// <summary>A cable run.</summary>
 public sealed record Run(
-    string Id, Part Cable, IReadOnlyList<string> Path, string Way, IReadOnlyList<string> DripLoops, Sourced<Length> DripDepth,
+    string Id, CablePart Cable, IReadOnlyList<string> Path, CableWay Way, IReadOnlyList<string> DripLoops, Sourced<Length> DripDepth,
     Length ServiceLoop, string? Note, SourceSpan At)
 {
     /// <summary>Whether the cable lies in the house already.</summary>

@@ -8,7 +8,7 @@ public sealed record SitingSection(
     Sourced<double> LongitudeDeg,
     Sourced<Length> Ground,
     Sourced<Length> AntennaHeight,
-    string Surroundings,
+    Surroundings Surroundings,
     Landmark? Landmark,
     IReadOnlyList<Obstruction> Obstructions,
     IReadOnlyList<PowerLine>? PowerLines,
@@ -46,7 +46,7 @@ public sealed record Landmark(string What, Bearing Bearing);
 
 /// <summary>Something in the way.</summary>
 /// <param name="Height">Top above the ground at the house.</param>
-public sealed record Obstruction(string Name, string Kind, Bearing Bearing, double WidthDeg, Length Distance, Length Height, SourceSpan At)
+public sealed record Obstruction(string Name, ObstructionKind Kind, Bearing Bearing, double WidthDeg, Length Distance, Length Height, SourceSpan At)
 {
     /// <summary>Trees: how deep the wood is along the path, or null.</summary>
     public Length? Depth { get; init; }

@@ -7,7 +7,7 @@ namespace InstallPacket.Plans.Bonding;
 internal static class ConductorSize
 {
     /// <summary>Cross-section [m2], or null when the part does not state it.</summary>
-    public static double? AreaM2(Part part, WorkLog log)
+    public static double? AreaM2(BondingPart part, WorkLog log)
     {
         if (part.CrossSectionMm2 is { } mm2) return mm2 * 1e-6;
         if (part.Gauge is not { } gauge) return null;
@@ -27,9 +27,12 @@ internal static class ConductorSize
     }
 
     /// <summary>The size in words: <c>10 AWG copper</c>; what is unknown is said to be.</summary>
-    public static string Words(Part part)
+    public static string Words(BondingPart part)
     {
         var size = part.Gauge is { } gauge ? $"{UnitText.Number(gauge, 0)} AWG" : part.CrossSectionMm2 is { } mm2 ? UnitText.Write(mm2, mm2 % 1 == 0 ? 0 : 1, "mm²") : "size unknown";
-        return $"{size} {part.Metal?.Replace('-', ' ') ?? "of unknown metal"}";
+        return $"{size} {(part.Metal is { } metal ? Words(metal) : "of unknown metal")}";
     }
+
+    /// <summary>A metal in words.</summary>
+    public static string Words(Metal metal) => Word.Of(metal).Replace('-', ' ');
 }

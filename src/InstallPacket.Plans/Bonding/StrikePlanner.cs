@@ -12,7 +12,7 @@ internal sealed class StrikePlanner(Job job, WorkLog log)
         var factor = StrikeExposure.Places[survey.Place];
         var house = House();
         var tip = job.Siting.AntennaHeight.Value.Metres;
-        double? mast = job.Mounting.Kind == "attic" ? null : log.Record(StrikeExposure.PointFormula, "tip of the mast", StrikeExposure.PointM2(tip), tip);
+        double? mast = job.Mounting.Kind == MountKind.Attic ? null : log.Record(StrikeExposure.PointFormula, "tip of the mast", StrikeExposure.PointM2(tip), tip);
         if (house is null && mast is null) return null;
         var governs = mast is null || house >= mast ? "house" : "mast";
         var area = Math.Max(house ?? 0, mast ?? 0);

@@ -10,7 +10,7 @@ internal sealed class SurgePlanner(UnitPrinter print, WorkLog log)
     private const double CoilRadiusM = 0.1;
     private const double ShortestM = 0.2;
 
-    public BondSurgePlan? Plan(Part conductor, double lengthM, int coils)
+    public BondSurgePlan? Plan(BondingPart conductor, double lengthM, int coils)
     {
         if (lengthM < ShortestM || ConductorSize.AreaM2(conductor, log) is not { } area) return null;
         var diameter = ConductorSize.DiameterM(conductor, area, log);
@@ -18,7 +18,7 @@ internal sealed class SurgePlanner(UnitPrinter print, WorkLog log)
         var stroke = Steepness("direct first stroke, 10/350", Surge.StrokeA, Surge.StrokeFrontS);
         var lengths = new[] { lengthM / 2, lengthM, 2 * lengthM }.Select(l => Length(l, l.Equals(lengthM), diameter, induced, stroke)).ToArray();
         var (coil, coilKv) = Coil(coils, diameter, induced, lengths[1].InductanceUh);
-        double? rise = conductor.Metal == "copper"
+        double? rise = conductor.Metal == Metal.Copper
             ? log.Record(SurgeHeating.RiseFormula, conductor.Id, SurgeHeating.RiseK(Surge.StrokeEnergyJPerOhm, area), Surge.StrokeEnergyJPerOhm, area * 1e6) : null;
         return new(lengths, Surge.InducedA / 1000, Surge.StrokeA / 1000, Resistive(conductor, area, lengthM), coil, coilKv, rise, rise > SurgeHeating.MeltingRiseK);
     }
@@ -45,9 +45,9 @@ internal sealed class SurgePlanner(UnitPrinter print, WorkLog log)
         return (coil, Kilovolts(what, coil, inducedKaPerUs));
     }
 
-    private double? Resistive(Part conductor, double areaM2, double lengthM)
+    private double? Resistive(BondingPart conductor, double areaM2, double lengthM)
     {
-        if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(metal) is not { } rho) return null;
+        if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(Word.Of(metal)) is not { } rho) return null;
         var ohmPerKm = log.Record(WireResistance.ResistanceFormula, conductor.Id, WireResistance.OhmPerM(areaM2, rho) * 1000, areaM2 * 1e6, rho * 1e6);
         return log.Record(Surge.ResistiveFormula, "the mast's conductor", Surge.ResistiveV(Surge.InducedA, ohmPerKm / 1000, lengthM), Surge.InducedA / 1000, ohmPerKm, lengthM);
     }

@@ -37,13 +37,16 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     /// <summary>C/N of a channel with the products of every amplifier on its way.</summary>
     public double WithProducts(double cnDb, StationPlan s, IReadOnlyList<Element> path, string subject)
     {
-        double[] ratios = [.. path.Where(e => e.Part.IsAmplifier).Select(e => CarrierToProductsDb(e, s)).OfType<double>().Where(r => r < UnheardDb)];
+        double[] ratios = [.. path.Where(e => e.Part is AmplifierPart).Select(e => CarrierToProductsDb(e, s)).OfType<double>().Where(r => r < UnheardDb)];
         if (ratios.Length == 0) return cnDb;
         var together = -DecibelSum.TotalDbm([.. ratios.Select(r => -r)]);
         return log.Record(Interference.EffectiveCnFormula, subject + ", products of amplifiers", Interference.EffectiveCnDb(cnDb, [together]), cnDb, together);
     }
 
-    private static double Gain(Element e, double frequencyMHz) => e.Setting?.Db ?? e.Part.AmplificationDb?.At(frequencyMHz) ?? 0;
+    // Only amplifiers are asked for.
+    private static AmplifierPart Amplifier(Element e) => (AmplifierPart)e.Part;
+
+    private static double Gain(Element e, double frequencyMHz) => e.Setting?.Db ?? Amplifier(e).AmplificationDb?.At(frequencyMHz) ?? 0;
 
     private AmplifierLoad? Sum(Element e)
     {
@@ -54,8 +57,8 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         var total = inputs[0].Dbm;
         foreach (var (station, dbm) in inputs.Skip(1))
             total = log.Record(CablingFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", DecibelSum.TotalDbm([total, dbm]), total, dbm);
-        var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
-        double? reserve = e.Part.LargestOutput is { } largest
+        var gain = e.Setting?.Db ?? Amplifier(e).AmplificationDb?.Points.Max(p => p.Value) ?? 0;
+        double? reserve = Amplifier(e).LargestOutput is { } largest
             ? log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm) : null;
         return new(e, inputs, total, gain, reserve);
     }
@@ -73,7 +76,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     // Slots are centres in kHz: products between bands of different grids fall beside every channel and are not counted.
     private double? Ratio(Element e, StationPlan s)
     {
-        if (e.Part.Intercept is not { } intercept || Of(e) is not { } load || load.Inputs.Count < 2) return null;
+        if (Amplifier(e).Intercept is not { } intercept || Of(e) is not { } load || load.Inputs.Count < 2) return null;
         static int Slot(StationPlan station) => (int)Math.Round(station.FrequencyMhz * 1000);
         var carriers = load.Inputs.GroupBy(i => Slot(i.Station)).Select(g => new Carrier(g.Key, g.Max(i => i.Dbm + Gain(e, i.Station.FrequencyMhz))));
         if (new Intermodulation(carriers).CompositeDbm(Slot(s), intercept.Dbm) is not { } product) return null;

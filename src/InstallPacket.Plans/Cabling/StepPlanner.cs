@@ -22,8 +22,8 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
             var second = path[i - 1].Id == e.Second;
             if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(new($"run {run}", e, CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
             // The last element of a path is looked at behind its own socket or its first output; the others behind the output that goes on.
-            var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort : e.Part.Kind == "outlet" ? 0 : 1;
-            steps.Add(new($"{e.Id} {e.Part.Kind}", e, PartStage(e, output, frequencyMHz)));
+            var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort : e.Part is OutletPart ? 0 : 1;
+            steps.Add(new($"{e.Id} {Word.Of(e.Part.Kind)}", e, PartStage(e, output, frequencyMHz)));
         }
         return steps;
     }
@@ -43,15 +43,15 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
     private Stage CableStage(RunPlan run, double frequencyMHz, double celsius)
     {
         var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
-        var outdoor = run.Lies("outside", "attic", "conduit", "buried", "span");
+        var outdoor = run.Lies(CableWay.Outside, CableWay.Attic, CableWay.Conduit, CableWay.Buried, CableWay.Span);
         return Lossy(run.Id, CableLoss(cable, $"run {run.Id}", run.LengthM, frequencyMHz, outdoor ? celsius : ReferenceC, 2));
     }
 
-    private double CableLoss(Part cable, string subject, double lengthM, double frequencyMHz, double celsius, int joints)
+    private double CableLoss(CablePart cable, string subject, double lengthM, double frequencyMHz, double celsius, int joints)
     {
         if (cable.AttenuationDbPer100M is not { } curve)
         {
-            Missing(cable, "attenuation");
+            Missing(cable, CablePartKeys.Attenuation);
             return 0;
         }
         if (!Covers(cable, curve, frequencyMHz)) return 0;
@@ -71,15 +71,14 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
 
     private Stage PartStage(Element e, int output, double frequencyMHz)
     {
-        var part = e.Part;
-        if (part.IsAmplifier)
+        if (e.Part is AmplifierPart part)
         {
-            if (part.AmplificationDb is null) Missing(part, "amplification");
-            if (part.NoiseFigureDb is null) Missing(part, "noise-figure");
+            if (part.AmplificationDb is null) Missing(part, AmplifierPartKeys.Amplification);
+            if (part.NoiseFigureDb is null) Missing(part, PartKeys.NoiseFigure);
             return new(e.Id, e.Setting?.Db ?? part.AmplificationDb?.At(frequencyMHz) ?? 0, part.NoiseFigureDb?.At(frequencyMHz) ?? 0);
         }
-        var loss = part.LossTo(output, frequencyMHz);
-        if (loss is null) Missing(part, "loss");
+        var loss = e.Part.LossTo(output, frequencyMHz);
+        if (loss is null) Missing(e.Part, PassiveKeys.Loss);
         return Lossy(e.Id, loss ?? 0);
     }
 
@@ -95,9 +94,9 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         return false;
     }
 
-    private void Missing(Part part, string figure) =>
-        findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure}`", "without it no level can be reckoned",
-            $"add `{figure}` to the part from the maker's sheet");
+    private void Missing(Part part, Key figure) =>
+        findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure.Name}`", "without it no level can be reckoned",
+            $"add `{figure.Name}` to the part from the maker's sheet");
 
     // A passive part at 290 K adds noise equal to its loss.
     private static Stage Lossy(string name, double lossDb) => new(name, -lossDb, lossDb);

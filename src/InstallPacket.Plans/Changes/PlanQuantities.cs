@@ -86,7 +86,7 @@ public static class PlanQuantities
         }
         foreach (var e in r.Entries)
         {
-            yield return Text($"entry {e.Point}", "through", e.Through);
+            yield return Text($"entry {e.Point}", "through", Word.Of(e.Through));
             if (e.HoleM is { } hole) yield return Number($"entry {e.Point}", "drill", 1000 * hole, "mm", 1);
             yield return Number($"entry {e.Point}", "fall to the outside", e.SlopeDeg, "deg", 1);
         }
@@ -95,7 +95,7 @@ public static class PlanQuantities
 
     private static IEnumerable<PlanQuantity> Mounting(MountingPlan m)
     {
-        yield return Text("mount", "kind", m.Kind);
+        yield return Text("mount", "kind", Word.Of(m.Kind));
         yield return Number("mast", "length", m.MastLengthM, "m", 2);
         yield return Number("mast", "free length", m.FreeLengthM, "m", 2);
         yield return Number("work", "height", m.WorkHeightM, "m", 2);

@@ -13,7 +13,7 @@ internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings,
     public void Check(WindPlan wind, double? weightN)
     {
         CheckSpacing(wind);
-        var brackets = _mounting.Kind == "ground-mast" ? 1 : 2;
+        var brackets = _mounting.Kind == MountKind.GroundMast ? 1 : 2;
         var count = FixingChecker.Holding(job).Sum(f => f.Count);
         var each = count / brackets;
         if (each == 0)

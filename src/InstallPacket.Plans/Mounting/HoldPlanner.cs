@@ -14,23 +14,24 @@ internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
         if (wind is null) return null;
         var weight = Weight();
         CheckRating(wind);
-        if (_mounting.Kind is "gable-bracket" or "wall-bracket" or "eave-bracket" or "ground-mast") new BracketPlanner(job, log, findings, _ledger).Check(wind, weight);
-        if (_mounting.Kind == "tripod") new TripodPlanner(job, log, _ledger).Check(wind);
-        if (_mounting.Kind == "chimney-lashing") new ChimneyPlanner(job, log, findings, _ledger).Check(wind);
-        var ballast = _mounting.Kind == "ballast" ? new BallastPlanner(job, log, findings, _ledger).Plan(wind, weight) : null;
+        if (_mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast) new BracketPlanner(job, log, findings, _ledger).Check(wind, weight);
+        if (_mounting.Kind == MountKind.Tripod) new TripodPlanner(job, log, _ledger).Check(wind);
+        if (_mounting.Kind == MountKind.ChimneyLashing) new ChimneyPlanner(job, log, findings, _ledger).Check(wind);
+        var ballast = _mounting.Kind == MountKind.Ballast ? new BallastPlanner(job, log, findings, _ledger).Plan(wind, weight) : null;
         var guys = new GuyPlanner(job, log, findings, _ledger).Plan(wind, weight);
         return new HoldPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved };
     }
 
     private double? Weight()
     {
-        var silent = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part).Append(_mounting.Mount).FirstOrDefault(p => p.MassKg is null);
+        var masses = job.Cabling.Antennas.Select(a => (Part: (Part)a, a.MassKg)).Append((_mounting.Mount, _mounting.Mount.MassKg));
+        var silent = masses.FirstOrDefault(m => m.MassKg is null).Part;
         if (silent is not null)
         {
             _ledger.Unknown("the weight on the mount", silent.At, $"the part `{silent.Id}` does not state `mass`", "add `mass` to the part from the maker's sheet");
             return null;
         }
-        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Sum(e => e.Part.MassKg!.Value);
+        var antennas = job.Cabling.Antennas.Sum(a => a.MassKg!.Value);
         var mast = MastKg();
         return log.Record(MountingFormulas.Weight, "mount", (antennas + mast + _mounting.Mount.MassKg!.Value) * StandardGravity.MS2, antennas, mast, _mounting.Mount.MassKg.Value);
     }
@@ -44,6 +45,6 @@ internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
     private void CheckRating(WindPlan wind)
     {
         if (_mounting.Mount.RatedN is not { } rated) return;
-        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf("rated"), _mounting.At, "take a stronger mount, or a shorter mast");
+        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf(MountPartKeys.Rated), _mounting.At, "take a stronger mount, or a shorter mast");
     }
 }

@@ -25,7 +25,7 @@ internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings
     /// <summary>First frequency of the free mast [Hz]; null when the mass of an antenna is unknown.</summary>
     public double? Frequency(MastFrame frame, MastSection tube, MastMaterial material)
     {
-        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part.MassKg).ToArray();
+        var antennas = job.Cabling.Antennas.Select(a => a.MassKg).ToArray();
         if (antennas.Any(m => m is null)) return null;
         var top = antennas.Sum(m => m!.Value);
         var frequency = log.Record(MastSway.FrequencyFormula, "mast", MastSway.FirstFrequencyHz(tube, material, frame.FreeM, top),
@@ -36,6 +36,6 @@ internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings
         return frequency;
     }
 
-    private double? Beam() => job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part)
+    private double? Beam() => job.Cabling.Antennas
         .Select(a => a.ToMHz is { } to ? a.BeamwidthDeg?.At(to) : null).Min();
 }

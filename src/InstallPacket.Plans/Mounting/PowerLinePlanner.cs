@@ -21,7 +21,7 @@ internal sealed class PowerLinePlanner(Job job, WorkLog log, FindingList finding
             return [];
         }
         // Without its length the antenna would count as a point, and the distance come out too small.
-        foreach (var antenna in job.Cabling.Chain.Where(e => e.Part is { Kind: "antenna", LengthM: null }).Select(e => e.Part))
+        foreach (var antenna in job.Cabling.Antennas.Where(a => a.LengthM is null))
             if (lines.Count > 0)
                 findings.Add(Severity.Stop, "part-figure-missing", antenna.At, $"the antenna `{antenna.Id}` does not state `length`", "without it the distance to overhead wires comes out too small", "add it to the part from the maker's sheet");
         return [.. lines.Select(l => Line(l, ladder))];
@@ -44,7 +44,7 @@ internal sealed class PowerLinePlanner(Job job, WorkLog log, FindingList finding
 
     private double Required(string subject, double clear)
     {
-        var antenna = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Max(e => e.Part.LengthM ?? 0);
+        var antenna = job.Cabling.Antennas.Max(a => a.LengthM ?? 0);
         var mast = job.Mounting.MastLength.Metres;
         var fall = mast + antenna / 2;
         return log.Record(PowerLineDistance.RequiredFormula, subject, PowerLineDistance.RequiredM(antenna, mast, fall, clear), antenna, mast, fall, clear);

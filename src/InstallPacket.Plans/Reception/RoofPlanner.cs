@@ -1,5 +1,6 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
+using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Plans.Reception;
 

@@ -58,7 +58,7 @@ internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, Fin
         for (var i = 0; i < distances.Length; i++) distances[i] = i * path.StepM / 1000;
         var prepared = new PreparedPath(new ZonedProfile(distances, heights, [], []), new PathEnd(mastM), new PathEnd(job.Siting.AntennaHeight.Value.Metres),
             new PathClimate(Math.Clamp((s.LatitudeDeg + job.Siting.LatitudeDeg.Value) / 2, -80, 80)));
-        var mirror = TimeMirror.Of(prepared, f, s.Polarisation == "vertical" ? WavePolarisation.Vertical : WavePolarisation.Horizontal);
+        var mirror = TimeMirror.Of(prepared, f, s.Polarisation == Polarisation.Vertical ? WavePolarisation.Vertical : WavePolarisation.Horizontal);
         var median = mirror.Median;
         log.Record(PathSpecificPrediction.LossFormula, s.Id + ", 50 % of time", median.LossDb, median.Sight.BasicDb, median.ScatterDb, median.Blend.UnscatteredDb, 50, 0);
         var power = 10 * Math.Log10(a.ErpKw);

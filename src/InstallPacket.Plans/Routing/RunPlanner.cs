@@ -59,7 +59,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
 
     private int Clips(Run run, StretchPlan[] stretches)
     {
-        StretchPlan[] clipped = [.. stretches.Where(s => s.Way is "outside" or "attic")];
+        StretchPlan[] clipped = [.. stretches.Where(s => s.Way is CableWay.Outside or CableWay.Attic)];
         if (clipped.Length == 0) return 0;
         var upright = clipped.Sum(s => s.UprightM * s.RouteFactor);
         var level = clipped.Sum(s => s.RoutedM) - upright;
@@ -71,7 +71,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
 
     private double Sag(Run run, IReadOnlyList<RunLeg> legs)
     {
-        RunLeg[] spans = [.. legs.Where(l => l.Way == "span" && l.LengthM > 0)];
+        RunLeg[] spans = [.. legs.Where(l => l.Way == CableWay.Span && l.LengthM > 0)];
         if (spans.Length == 0) return 0;
         if (run.Dip is { } dip)
             return spans.Sum(l => log.Record(Calc.Routing.Sag.LengthFormula, $"{run.Id}: {l.From.Name} - {l.To.Name}", Calc.Routing.Sag.LengthM(l.LengthM, dip.Metres), l.LengthM, dip.Metres) - l.LengthM);
@@ -105,11 +105,11 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
     }
 
     // Allowance for the route as the cable really lies (memory: 1.05 on a visible surface, 1.10 to 1.15 fished through attic or wall).
-    private static double Factor(string way) => way switch
+    private static double Factor(CableWay way) => way switch
     {
-        "outside" or "conduit" or "buried" => 1.05,
-        "span" => 1.00,
-        "attic" or "crawl-space" => 1.10,
-        _ => 1.15,
+        CableWay.Outside or CableWay.Conduit or CableWay.Buried => 1.05,
+        CableWay.Span => 1.00,
+        CableWay.Attic or CableWay.CrawlSpace => 1.10,
+        CableWay.Wall => 1.15,
     };
 }

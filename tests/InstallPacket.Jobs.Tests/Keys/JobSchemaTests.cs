@@ -113,10 +113,10 @@ public class JobSchemaTests
                 foreach (var key in group.Keys.Where(k => o.ContainsKey(k.Name)))
                     foreach (var inner in Groups(o[key.Name], key.Kind, $"{path}/{key.Name}")) yield return inner;
                 break;
-            case MapKind map when node is JsonObject o:
+            case IMapKind map when node is JsonObject o:
                 foreach (var inner in o.SelectMany(e => Groups(e.Value, map.Item, $"{path}/{e.Key}"))) yield return inner;
                 break;
-            case ListKind list when node is JsonArray a:
+            case IListKind list when node is JsonArray a:
                 foreach (var inner in a.SelectMany((e, i) => Groups(e, list.Item, $"{path}/{i}"))) yield return inner;
                 break;
         }
