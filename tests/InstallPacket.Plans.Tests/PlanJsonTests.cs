@@ -33,7 +33,7 @@ public class PlanJsonTests
         foreach (var w in plan.Workings)
         {
             Assert.Equal(w.Formula.Inputs.Count, w.Inputs.Count);
-            Assert.True(double.IsFinite(w.Result), $"{w.Formula.Id} of {w.Subject}");
+            Assert.True(double.IsFinite(w.Number), $"{w.Formula.Id} of {w.Subject}");
             Assert.NotNull(SourceRegister.Get(w.Formula.Source));
         }
     }
