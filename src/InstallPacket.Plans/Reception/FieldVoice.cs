@@ -13,9 +13,9 @@ public sealed record FieldVoice(string Model, double MedianDbuvM, double Service
 
 /// <summary>An inner result of a model: a loss or a length.</summary>
 /// <param name="Name">Which, in kebab-case.</param>
-/// <param name="Db">The loss; null for a length.</param>
-/// <param name="M">The length; null for a loss.</param>
-public sealed record ModelFigure(string Name, double? Db, double? M = null);
+/// <param name="LossDb">The loss; null for a length.</param>
+/// <param name="LengthM">The length; null for a loss.</param>
+public sealed record ModelFigure(string Name, double? LossDb, double? LengthM = null);
 
 /// <summary>How sure a predicted field is: standard deviations of its independent parts.</summary>
 /// <param name="LocationDb">Between places of the neighbourhood.</param>

@@ -49,8 +49,8 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         var figures = new ModelFigure[] { new("irregularity", null, most.Terrain.DeltaHM), new("reference-attenuation", most.ReferenceAttenuationDb), new("free-space-loss", most.FreeSpaceLossDb) };
         var mast = work.Apply(ReceptionFormulas.AboveGround, id, a.Station.AboveSea(), Term.Ground(a.Station.Site, path.HeightsM[^1]));
         var loss = work.Apply(IrregularTerrain.LossFormula, most, id, a.Distance, a.Station.Centre(), mast, job.AntennaHeight(),
-            Figure(a, "itm", "irregularity", "m", most.Terrain.DeltaHM), Figure(a, "itm", "reference-attenuation", "db", most.ReferenceAttenuationDb), NinetyPercent, HalfPercent, HalfPercent);
-        var service = work.Apply(FieldFromLoss.FieldFormula, id, a.ErpKw, a.Distance, loss, Figure(a, "itm", "free-space-loss", "db", most.FreeSpaceLossDb));
+            Figure(a, "itm", "irregularity", "length_m", most.Terrain.DeltaHM), Figure(a, "itm", "reference-attenuation", "loss_db", most.ReferenceAttenuationDb), NinetyPercent, HalfPercent, HalfPercent);
+        var service = work.Apply(FieldFromLoss.FieldFormula, id, a.ErpKw, a.Distance, loss, Figure(a, "itm", "free-space-loss", "loss_db", most.FreeSpaceLossDb));
         return new("itm", Field(half), service,
             most.Class switch { ItmClass.Clean => "", ItmClass.NearLimits => "an input lies near the model's limit", _ => "the model itself warns that this path is dubious" }) { Figures = figures };
 
@@ -83,8 +83,8 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         [new("free-path-" + time, loss.Sight.BasicDb), new("scatter-" + time, loss.ScatterDb), new("other-ways-" + time, loss.Blend.UnscatteredDb)];
 
     private Row Loss(Arrival a, string time, string subject, in PathLoss loss) => work.Apply(PathSpecificPrediction.LossFormula, loss, subject,
-        Figure(a, "p1812", "free-path-" + time, "db", loss.Sight.BasicDb), Figure(a, "p1812", "scatter-" + time, "db", loss.ScatterDb),
-        Figure(a, "p1812", "other-ways-" + time, "db", loss.Blend.UnscatteredDb), HalfPercent, NoSpread);
+        Figure(a, "p1812", "free-path-" + time, "loss_db", loss.Sight.BasicDb), Figure(a, "p1812", "scatter-" + time, "loss_db", loss.ScatterDb),
+        Figure(a, "p1812", "other-ways-" + time, "loss_db", loss.Blend.UnscatteredDb), HalfPercent, NoSpread);
 
     private static Given Figure(Arrival a, string model, string name, string unit, double value) =>
         Term.Plan($"reception.stations[{a.Station.Id}].budget.voices[{model}].figures[{name}].{unit}", value);
