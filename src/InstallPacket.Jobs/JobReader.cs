@@ -1,8 +1,3 @@
-using InstallPacket.Jobs.Catalogue;
-using InstallPacket.Jobs.Parts;
-using InstallPacket.Jobs.Reading;
-using InstallPacket.Jobs.Stations;
-
 namespace InstallPacket.Jobs;
 
 /// <summary>The outcome of reading a job.</summary>
@@ -38,10 +33,11 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
         if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) return null;
         var checker = new NodeChecker(findings);
         var group = checker.Group(root, KeyCatalogue.Job, "");
-        var (stations, complete) = Stations(id, group.Group("reception"), findings);
-        string[]? names = complete ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault("reception.transmitters") ?? []] : null;
-        var terrain = Terrain(id, group.Group("siting"), findings);
-        Part[] own = [.. (group.Group("materials")?.Entries("parts") ?? []).Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
+        var (stations, complete) = Stations(id, group.Maybe(JobKeys.Reception)?.Value, findings);
+        string[]? names = complete ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault(ReceptionKeys.Transmitters) ?? []] : null;
+        var terrain = Terrain(id, group.Maybe(JobKeys.Siting)?.Value, findings);
+        Part[] own = [.. (group.Maybe(JobKeys.Materials)?.Value.Entries(MaterialsKeys.Parts) ?? [])
+            .Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
         var library = parts.With(own);
         new NameResolver(library, names, group, checker.Defined, findings).Resolve(checker.Uses);
         if (findings.AnyStop) return null;
@@ -56,18 +52,18 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
     {
         var stations = new List<Station>();
         if (reception is null) return (stations, false);
-        var list = reception.Maybe<string>("stations");
+        var list = reception.Maybe(ReceptionKeys.Stations);
         if (list is { } name && new SharedPath(files, id, findings).StationList(name) is { } path)
         {
             var file = files.Read(path, FileBounds.StationBytes);
             if (FileGate.Allows(file, FileBounds.StationBytes, name.At, findings)) stations.AddRange(StationListReader.Read(file, findings).Stations);
         }
         var complete = list is null || stations.Count > 0;
-        foreach (var entry in reception.Entries("transmitters"))
+        foreach (var entry in reception.Entries(ReceptionKeys.Transmitters))
         {
-            if (!StationRules.Complete(entry.Group)) continue;
-            var station = SectionBinder.Transmitter(entry) with { Pattern = JobPattern.Read(entry, findings) };
-            StationRules.Check(station, entry.Group, findings);
+            if (!StationRules.Complete(entry.Value)) continue;
+            var station = ReceptionBinder.Transmitter(entry) with { Pattern = JobPattern.Read(entry, findings) };
+            StationRules.Check(station, entry.Value, findings);
             stations.RemoveAll(s => s.Id == station.Id);
             stations.Add(station);
         }
@@ -75,33 +71,33 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
     }
 
     private Sourced<string>? Terrain(string id, CheckedGroup? siting, FindingList findings) =>
-        siting?.Maybe<string>("terrain") is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder ? new Sourced<string>(folder, name.At) : null;
+        siting?.Maybe(SitingKeys.Terrain) is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder ? new Sourced<string>(folder, name.At) : null;
 
     private static Job Bind(string id, string path, CheckedGroup g, List<Station> stations, Sourced<string>? terrain, PartLibrary library)
     {
-        var bind = new SectionBinder(library);
-        var code = g.Get<string>("code").Value;
+        var code = g.Get(JobKeys.Code);
+        var materials = new MaterialsBinder(library);
         return new Job
         {
             Id = id,
             File = path,
-            Title = g.Get<string>("title").Value,
-            Date = g.Get<DateOnly>("date"),
+            Title = g.Get(JobKeys.Title),
+            Date = g.Placed(JobKeys.Date),
             Code = code,
-            Units = g.Get<string>("units").Value == "us" ? UnitFamily.Us : UnitFamily.Metric,
-            Paper = g.Maybe<string>("paper")?.Value ?? (code == "us" ? "letter" : "a4"),
-            LevelUnit = g.Get<string>("level-unit").Value,
-            PreparedBy = SectionBinder.Party(g.Group("prepared-by")!),
-            Customer = SectionBinder.Party(g.Group("customer")!),
-            Siting = SectionBinder.Siting(g.Group("siting")!, terrain),
-            Reception = SectionBinder.Reception(g.Group("reception")!, stations),
-            Cabling = bind.Cabling(g.Group("cabling")!),
-            Routing = bind.Routing(g.Group("routing")!),
-            Mounting = bind.Mounting(g.Group("mounting")!),
-            Bonding = bind.Bonding(g.Group("bonding")!),
-            Extras = bind.Extras(g.Group("materials")!),
-            Materials = bind.Materials(g.Group("materials")!),
-            Handover = SectionBinder.Handover(g.Group("handover")!),
+            Units = g.Get(JobKeys.Units),
+            Paper = g.Maybe(JobKeys.Paper)?.Value ?? (code == "us" ? PaperSize.Letter : PaperSize.A4),
+            LevelUnit = g.Get(JobKeys.LevelUnit),
+            PreparedBy = HandoverBinder.Party(g.Get(JobKeys.PreparedBy)),
+            Customer = HandoverBinder.Party(g.Get(JobKeys.Customer)),
+            Siting = SitingBinder.Section(g.Get(JobKeys.Siting), terrain),
+            Reception = ReceptionBinder.Section(g.Get(JobKeys.Reception), stations),
+            Cabling = new CablingBinder(library).Section(g.Get(JobKeys.Cabling)),
+            Routing = new RoutingBinder(library).Section(g.Get(JobKeys.Routing)),
+            Mounting = new MountingBinder(library).Section(g.Get(JobKeys.Mounting)),
+            Bonding = new BondingBinder(library).Section(g.Get(JobKeys.Bonding)),
+            Extras = materials.Extras(g.Get(JobKeys.Materials)),
+            Materials = materials.Section(g.Get(JobKeys.Materials)),
+            Handover = HandoverBinder.Section(g.Get(JobKeys.Handover)),
         };
     }
 }

@@ -12,7 +12,7 @@ public sealed class PacketBuilder(Theme theme)
     private const double PngDpi = 160;
     private const string Language = "en";
     private readonly FontTextMeasure _measure = new(theme.Fonts);
-    private readonly Dictionary<(bool, string), TemplateRenderer> _renderers = [];
+    private readonly Dictionary<(UnitFamily, LevelUnit), TemplateRenderer> _renderers = [];
 
     /// <summary>The files of one packet, without the folder of the job.</summary>
     /// <param name="plan">The plan.</param>
@@ -47,18 +47,24 @@ public sealed class PacketBuilder(Theme theme)
     /// <summary>The words that stand on every page of a stopped packet.</summary>
     private static string Stamp(Plan plan)
     {
-        var stops = plan.Findings.Count(f => f.Severity == Jobs.Severity.Stop);
+        var stops = plan.Findings.Count(f => f.Severity == Severity.Stop);
         return $"STOPPED - do not install as planned: {stops} {(stops == 1 ? "finding" : "findings")} to settle first";
     }
 
-    private void AddDocument(List<OutputFile> files, PacketDocument document, bool pdf, string paper)
+    private void AddDocument(List<OutputFile> files, PacketDocument document, bool pdf, PaperSize paper)
     {
         var html = Utf8(HtmlDocumentWriter.Write(document, theme));
         if (document.Name == "packet") { files.Add(new("index.html", html)); return; }
         files.Add(new(document.Name + ".html", html));
         files.Add(new(document.Name + ".md", Utf8(document.Stamp is null ? document.Markdown : $"**{document.Stamp}**\n\n{document.Markdown}")));
-        if (pdf) files.Add(new(document.Name + ".pdf", PdfDocumentWriter.Write(document, theme, paper == "letter" ? PageFormat.Letter : PageFormat.A4)));
+        if (pdf) files.Add(new(document.Name + ".pdf", PdfDocumentWriter.Write(document, theme, Format(paper))));
     }
+
+    private static PageFormat Format(PaperSize paper) => paper switch
+    {
+        PaperSize.Letter => PageFormat.Letter,
+        PaperSize.A4 => PageFormat.A4,
+    };
 
     private void AddFigure(List<OutputFile> files, Drawing figure)
     {
@@ -69,7 +75,7 @@ public sealed class PacketBuilder(Theme theme)
     // One renderer for each way of printing, so that templates are parsed once.
     private TemplateRenderer Renderer(JobFacts job)
     {
-        var key = (job.Units == "us", job.LevelUnit);
+        var key = (job.Units, job.LevelUnit);
         lock (_renderers)
         {
             if (!_renderers.TryGetValue(key, out var renderer))

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans;
 
@@ -45,4 +44,4 @@ public sealed record Plan
 
 /// <summary>What job it is.</summary>
 public sealed record JobFacts(
-    string Id, string Title, DateOnly Date, string Code, string CodeName, string Units, string Paper, string LevelUnit, Party PreparedBy, Party Customer);
+    string Id, string Title, DateOnly Date, string Code, string CodeName, UnitFamily Units, PaperSize Paper, LevelUnit LevelUnit, Party PreparedBy, Party Customer);

@@ -1,7 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-using InstallPacket.Jobs.Terrain;
-
 namespace InstallPacket.Plans;
 
 /// <summary>Job to plan: one planner per domain word, in a fixed order, each seeing the plans before it.</summary>
@@ -38,7 +34,7 @@ public static class Planner
         var handover = new HandoverPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan();
         return new Plan
         {
-            Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units == UnitFamily.Us ? "us" : "metric", job.Paper, job.LevelUnit, job.PreparedBy, job.Customer),
+            Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units, job.Paper, job.LevelUnit, job.PreparedBy, job.Customer),
             Siting = siting,
             Reception = reception,
             Cabling = cabling,

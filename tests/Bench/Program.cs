@@ -3,7 +3,6 @@ using System.Globalization;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Bench;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
 using InstallPacket.Packets;
 using InstallPacket.Plans;
 using InstallPacket.Tests;
@@ -14,7 +13,7 @@ var parts = jobs.Parts();
 var theme = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme"));
 var builder = new PacketBuilder(theme);
 var job = jobs.Job("alder-lane");
-using var tiles = new InstallPacket.Jobs.Terrain.TerrainTiles(jobs, job.Siting.Terrain!.Value.Value);
+using var tiles = new TerrainTiles(jobs, job.Siting.Terrain!.Value.Value);
 var plan = Planner.Plan(job, parts, tiles, []);
 
 Measure("geodesic inverse", 20_000, () => Geodesic.Inverse(43.62, -99.14, 43.2943, -99.378));

@@ -1,8 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
 using InstallPacket.Plans;
 using InstallPacket.Tests;
 

@@ -106,7 +106,7 @@ public sealed partial class StationsCommandTests : IDisposable
         Assert.Contains("there is no file", Workshop.Run("stations", At("nothing.txt")).Errors, StringComparison.Ordinal);
         File.WriteAllBytes(At("picture"), [0xFF, 0xD8, 0xFF, 0xE0, 0x0A]);
         Assert.Contains("neither a list of ours in UTF-8 nor the regulator's list", Workshop.Run("stations", At("picture")).Errors, StringComparison.Ordinal);
-        using (var big = File.Create(At("big"))) big.SetLength(Jobs.Stations.StationListReader.MostBytes + 1);
+        using (var big = File.Create(At("big"))) big.SetLength(StationListReader.MostBytes + 1);
         Assert.Contains("is larger than 16 MiB", Workshop.Run("stations", At("big")).Errors, StringComparison.Ordinal);
     }
 

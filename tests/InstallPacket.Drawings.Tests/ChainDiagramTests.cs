@@ -188,7 +188,7 @@ public class ChainDiagramTests
     private static Plan With(List<(string Id, string Kind, string From, int Port)> parts, Func<int, bool>? cabled = null)
     {
         var plan = Demo.Plan("alder-lane");
-        var elements = parts.Select((p, i) => new ElementPlan(p.Id, p.Kind, p.Kind, p.Kind, "somewhere", p.From, parts.Count(o => o.From == p.From) > 1 ? p.Port : 0,
+        var elements = parts.Select((p, i) => new ElementPlan(p.Id, p.Kind, p.Kind, Word.Read<PartKind>(p.Kind)!.Value, "somewhere", p.From, parts.Count(o => o.From == p.From) > 1 ? p.Port : 0,
             p.From.Length > 0 && (cabled is null || cabled(i - 1)) ? "R" + i : "", p.Kind == "outlet" ? "Dwelling with a view" : "", p.Kind == "amplifier" ? 14 : null)).ToArray();
         var runs = elements.Where(e => e.Run.Length > 0).Select((e, i) => plan.Routing.Runs[0] with { Id = e.Run, LengthM = 2.5 + i }).ToArray();
         return plan with { Cabling = plan.Cabling with { Elements = elements, Feeds = [] }, Routing = plan.Routing with { Runs = runs } };

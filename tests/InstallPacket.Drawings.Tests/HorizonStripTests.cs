@@ -92,15 +92,15 @@ public class HorizonStripTests
     [Fact]
     public void Trees_are_hatched_and_a_building_is_plain()
     {
-        static int Hatched(string kind) => Draw(WithObstructions(Obstruction("thing", kind, 236, 20, 1))).Lines(Ink.Warning, 0.25).Count();
-        Assert.Equal(0, Hatched("building"));
-        Assert.True(Hatched("trees") > 10);
+        static int Hatched(ObstructionKind kind) => Draw(WithObstructions(Obstruction("thing", kind, 236, 20, 1))).Lines(Ink.Warning, 0.25).Count();
+        Assert.Equal(0, Hatched(ObstructionKind.Building));
+        Assert.True(Hatched(ObstructionKind.Trees) > 10);
     }
 
     [Fact]
     public void An_obstruction_spans_its_width_and_ends_at_its_angle()
     {
-        var strip = Draw(WithObstructions(Obstruction("barn", "building", 236, 36, 1)));
+        var strip = Draw(WithObstructions(Obstruction("barn", ObstructionKind.Building, 236, 36, 1)));
         var outline = strip.Lines(Ink.Warning, 0.6).First(l => l.Points.Count == 4).Points;
         Assert.Equal((LeftMm + RightMm) / 2 - 18 * 152.0 / 360, outline[0].X, 6);
         Assert.Equal((LeftMm + RightMm) / 2 + 18 * 152.0 / 360, outline[3].X, 6);
@@ -110,7 +110,7 @@ public class HorizonStripTests
     [Fact]
     public void An_obstruction_behind_the_antenna_is_cut_by_the_seam()
     {
-        var strip = Draw(WithObstructions(Obstruction("barn", "building", 56, 40, 1)));
+        var strip = Draw(WithObstructions(Obstruction("barn", ObstructionKind.Building, 56, 40, 1)));
         var outlines = strip.Lines(Ink.Warning, 0.6).Where(l => l.Points.Count == 4 && l.Points[0].Y < strip.HeightMm - 20).ToArray();
         Assert.Equal(2, outlines.Length);
         Assert.Contains(outlines, l => Math.Abs(l.Points[0].X - LeftMm) < 1e-6);
@@ -120,7 +120,7 @@ public class HorizonStripTests
     [Fact]
     public void A_house_in_front_of_the_antenna_is_cut_off_and_the_skyline_stays_visible()
     {
-        var strip = Draw(WithObstructions(Obstruction("tower block", "building", 236, 40, 58)));
+        var strip = Draw(WithObstructions(Obstruction("tower block", ObstructionKind.Building, 236, 40, 58)));
         Assert.Contains("building, top 58.0° up", strip.Captions().Select(c => c.Text));
         Assert.Contains("goes on above", strip.Captions().Select(c => c.Text));
         var skyline = Skyline(strip).ToArray();
@@ -208,14 +208,14 @@ public class HorizonStripTests
 
     private static Gen<Plan> Around =>
         from sites in Gen.Select(Gen.OneOf(Gen.Double[0, 360], Gen.Double[234, 238]), Gen.Double[-3, 8], Gen.Bool).Array[0, 16]
-        from things in Gen.Select(Gen.Double[0, 360], Gen.Double[0.1, 360], Gen.Double[-60, 85], Gen.Int[0, 3].Select(i => new[] { "trees", "building", "hill", "other" }[i])).Array[0, 14]
+        from things in Gen.Select(Gen.Double[0, 360], Gen.Double[0.1, 360], Gen.Double[-60, 85], Gen.Int[0, 3].Select(i => Enum.GetValues<ObstructionKind>()[i])).Array[0, 14]
         from arc in Gen.Select(Gen.Int[0, 359], Gen.Int[0, 359])
         from aim in Gen.Double[0, 360]
         from unknown in Gen.Select(Gen.Int[0, 180], Gen.Int[0, 180])
         select Build(sites, things, arc, aim, unknown);
 
     private static Plan Build(
-        (double Bearing, double Angle, bool Known)[] sites, (double Bearing, double Width, double Angle, string Kind)[] things, (int Left, int Right) arc, double aim, (int From, int To) unknown)
+        (double Bearing, double Angle, bool Known)[] sites, (double Bearing, double Width, double Angle, ObstructionKind Kind)[] things, (int Left, int Right) arc, double aim, (int From, int To) unknown)
     {
         var plan = Demo.Plan("alder-lane");
         var skyline = plan.Siting.Skyline.Select((p, i) => i >= unknown.From && i < unknown.To ? p with { AngleDeg = null, From = "unknown" } : p);
@@ -252,7 +252,7 @@ public class HorizonStripTests
 
     private static SitePlan Site(int number, string name, double bearing, double? elevation) => new(name, number, 10 * number, bearing, bearing, "N", elevation, ["x"], number % 2 == 1);
 
-    private static ObstructionPlan Obstruction(string name, string kind, double bearing, double width, double angle) => new(name, kind, bearing, width, 50, 10, angle);
+    private static ObstructionPlan Obstruction(string name, ObstructionKind kind, double bearing, double width, double angle) => new(name, kind, bearing, width, 50, 10, angle);
 
     private static Drawing Draw(Plan plan) => HorizonStripSheet.Draw(plan, Demo.Measure)!;
 

@@ -63,13 +63,13 @@ public class PainterTests
     public void The_picture_is_a_sound_file_of_its_pixels()
     {
         var png = PngPainter.Paint(Small, Fonts.Set, 254);
-        Assert.Equal(0xCBF43926u, InstallPacket.Jobs.Crc32.Of("123456789"u8)); // the check value of the polynomial
+        Assert.Equal(0xCBF43926u, InstallPacket.Calc.Checksums.Crc32.Of("123456789"u8)); // the check value of the polynomial
         var chunks = new Dictionary<string, byte[]>(StringComparer.Ordinal);
         for (var at = 8; at < png.Length;)
         {
             var length = BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(at));
             var named = png.AsSpan(at + 4, 4 + length);
-            Assert.Equal(BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(at + 8 + length)), InstallPacket.Jobs.Crc32.Of(named));
+            Assert.Equal(BinaryPrimitives.ReadUInt32BigEndian(png.AsSpan(at + 8 + length)), InstallPacket.Calc.Checksums.Crc32.Of(named));
             chunks.Add(System.Text.Encoding.ASCII.GetString(named[..4]), named[4..].ToArray());
             at += 12 + length;
         }

@@ -161,7 +161,7 @@ public class PathProfileTests
         var tightest = points[1..^1].MinBy(p => (p.RayM - p.CurvedM) / p.FresnelM)!;
         var share = (tightest.RayM - tightest.CurvedM) / tightest.FresnelM;
         var edge = new PathEdge("horizon of the transmitter", tightest.DistanceKm, tightest.GroundM, tightest.CurvedM, 1);
-        var obstructions = Enumerable.Range(0, things).Select(i => new ObstructionPlan($"thing-{i}", "trees", 0, 10, 1 + i * 3, 12, 4)).ToArray();
+        var obstructions = Enumerable.Range(0, things).Select(i => new ObstructionPlan($"thing-{i}", ObstructionKind.Trees, 0, 10, 1 + i * 3, 12, 4)).ToArray();
         var path = plan.Siting.Paths[0] with
         {
             DistanceKm = km, AntennaM = own, TransmitterM = top, InSight = share >= 0, ClearShare = share, ClearAtKm = tightest.DistanceKm, Points = points, Tightest = tightest,

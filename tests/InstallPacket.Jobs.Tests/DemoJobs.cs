@@ -1,5 +1,3 @@
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Jobs.Tests;
 
 /// <summary>The demo jobs of this repository, in memory.</summary>

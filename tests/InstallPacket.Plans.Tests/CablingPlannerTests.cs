@@ -99,7 +99,7 @@ public class CablingPlannerTests
     public void Open_outputs_get_a_terminator_each()
     {
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "splitter-4, at: utility", "splitter-8, at: utility"));
-        Assert.Equal(4, plan.Materials.Items.Single(i => i.Kind == "terminator").Count);
+        Assert.Equal(4, plan.Materials.Items.Single(i => i.Kind == PartKind.Terminator).Count);
         Assert.True(plan.Has("port-open"));
         Assert.Equal([5, 6, 7, 8], plan.Cabling.Elements.Single(e => e.Id == "S1").OpenPorts);
         Assert.All(plan.Cabling.Elements.Where(e => e.Id != "S1"), e => Assert.Empty(e.OpenPorts));

@@ -1,4 +1,3 @@
-using InstallPacket.Jobs;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;

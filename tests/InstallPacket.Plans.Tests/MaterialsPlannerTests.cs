@@ -1,4 +1,3 @@
-using InstallPacket.Jobs;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;
@@ -27,7 +26,7 @@ public class MaterialsPlannerTests
     public void Runs_keep_their_numbers_and_nothing_is_cut_for_cable_of_the_house()
     {
         var plan = DemoPlans.Of("mill-yard");
-        Assert.All(plan.Materials.Pieces.Where(p => p.Kind == "run"), p => Assert.Equal(plan.Routing.Runs.Single(r => r.Id == p.Run).Number, p.Number));
+        Assert.All(plan.Materials.Pieces.Where(p => p.Kind == PieceKind.Run), p => Assert.Equal(plan.Routing.Runs.Single(r => r.Id == p.Run).Number, p.Number));
         Assert.Equal(plan.Materials.Pieces.Count, plan.Materials.Pieces.Select(p => p.Number).Distinct().Count());
         Assert.DoesNotContain(plan.Materials.Pieces, p => p.Number == plan.Routing.Runs.Single(r => r.Existing).Number);
     }
@@ -58,7 +57,7 @@ public class MaterialsPlannerTests
     public void A_search_that_is_cut_short_says_best_found_and_its_bound()
     {
         var job = DemoJobs.Load().Job("alder-lane");
-        var stock = new StockLength("box", job.Routing.Runs[0].Cable, "box", Calc.Quantities.Length.FromMetres(100), null, false, null, default);
+        var stock = new StockLength("box", job.Routing.Runs[0].Cable, StockKind.Box, Calc.Quantities.Length.FromMetres(100), null, false, null, default);
         var stocked = job with { Materials = job.Materials with { Stock = [stock] } };
         var open = 0;
         for (var n = 0; n < 40; n++)

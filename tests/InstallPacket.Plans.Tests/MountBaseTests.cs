@@ -97,7 +97,7 @@ public class MountBaseTests
     [Theory]
     [InlineData("cracked", "yes"), InlineData("leaning", "yes"), InlineData("unknown", "yes"), InlineData("sound", "no"), InlineData("sound", "unknown")]
     public void A_chimney_is_refused_unless_it_is_sound_and_allowed(string state, string allowed) =>
-        Assert.Equal(Jobs.Severity.Stop, Chimney(state, allowed).Finding("chimney-refused").Severity);
+        Assert.Equal(Severity.Stop, Chimney(state, allowed).Finding("chimney-refused").Severity);
 
     // The upper strap takes the push of the wind and the couple of its moment; two legs share it; half the breaking strength counts.
     [Fact]

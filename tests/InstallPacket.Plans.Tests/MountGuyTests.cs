@@ -96,7 +96,7 @@ public class MountGuyTests
     public void Anchors_too_near_the_mast_stop_the_job()
     {
         var plan = Of("ring: 33 ft, count: 4, anchor-radius: 20 ft", "ring: 33 ft, count: 4, anchor-radius: 18 ft");
-        Assert.Equal(Jobs.Severity.Stop, plan.Finding("guy-angle-small").Severity);
+        Assert.Equal(Severity.Stop, plan.Finding("guy-angle-small").Severity);
         Assert.False(DemoPlans.Of("far-meadow").Has("guy-angle-small"));
     }
 

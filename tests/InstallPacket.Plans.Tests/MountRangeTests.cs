@@ -1,7 +1,5 @@
 using CsCheck;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;
@@ -9,8 +7,9 @@ namespace InstallPacket.Plans.Tests;
 /// <summary>Whatever figures the keys allow, the planner gives a plan with findings, never an error of its own.</summary>
 public class MountRangeTests
 {
-    private static readonly string[] Kinds = ["gable-bracket", "wall-bracket", "eave-bracket", "ground-mast", "chimney-lashing", "tripod", "ballast", "attic"];
-    private static readonly string[] Forms = ["lag-screw", "wood-screw", "anchor", "bolt", "clamp"];
+    private static readonly MountKind[] Kinds = Enum.GetValues<MountKind>();
+    private static readonly FixingForm[] Forms = Enum.GetValues<FixingForm>();
+    private static readonly GuyPart Guy = (GuyPart)DemoJobs.Load().Parts().Find("guy-wire-5")!;
     private static readonly string[] Timbers = ["c14", "c24", "spruce-pine-fir", "unknown-softwood", "mixed-oak"];
 
     [Theory]
@@ -44,9 +43,9 @@ public class MountRangeTests
             {
                 Timber = new(d.Of(Timbers), at), GapM = d.Between(0.0001, 0.3), EndM = new(d.Between(0.001, 10), at), EdgeM = new(d.Between(0.001, 1), at), PullN = d.Between(1, 2e5), ShearN = d.Between(1, 2e5),
             }],
-            Guys = d.Even() ? new GuySection(job.Mounting.Mount with { BreakingN = d.Between(100, 2e5) }, d.Between(1, 2e4), [new(d.Between(0.3, 60), d.Even() ? 3 : 4, d.Between(0.1, 60), at)], "anchor", d.Between(1, 2e5), null, at) : null,
+            Guys = d.Even() ? new GuySection(Guy with { BreakingN = d.Between(100, 2e5) }, d.Between(1, 2e4), [new(d.Between(0.3, 60), d.Even() ? 3 : 4, d.Between(0.1, 60), at)], "anchor", d.Between(1, 2e5), null, at) : null,
             Ballast = new BallastSection(d.Between(0.2, 5), d.Between(1, 200), d.Even() ? (int)d.Between(1, 500) : null, d.Even() ? d.Between(0.1, 0.8) : null, d.Even() ? d.Between(100, 5e4) : null, null, at),
-            Chimney = new ChimneySection(d.Between(0.2, 3), d.Between(0.1, 6), d.Between(0.1, 5), new("sound", at), new("yes", at), at),
+            Chimney = new ChimneySection(d.Between(0.2, 3), d.Between(0.1, 6), d.Between(0.1, 5), new(ChimneyState.Sound, at), new(Permission.Yes, at), at),
             WorkHeight = Length.FromMetres(d.Between(0.01, 100)),
             LadderLoadKg = new(d.Between(30, 300), at),
         };
@@ -66,6 +65,6 @@ public class MountRangeTests
 
         public bool Even() => dice[_next++ % dice.Length] < 0.5;
 
-        public string Of(string[] words) => words[Math.Min(words.Length - 1, (int)(dice[_next++ % dice.Length] * words.Length))];
+        public T Of<T>(T[] words) => words[Math.Min(words.Length - 1, (int)(dice[_next++ % dice.Length] * words.Length))];
     }
 }

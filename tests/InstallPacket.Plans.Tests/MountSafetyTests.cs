@@ -74,7 +74,7 @@ public class MountSafetyTests
     public void A_wire_that_is_too_near_stops_the_job_and_the_ladder_is_looked_at_too()
     {
         var near = Of(("distance: 52 ft", "distance: 32 ft"));
-        Assert.Equal(Jobs.Severity.Stop, near.Finding("power-line-near").Severity);
+        Assert.Equal(Severity.Stop, near.Finding("power-line-near").Severity);
         Assert.True(near.Mounting.Hazards.Single(h => h.Id == "overhead-wires").Stop);
         Assert.True(Of(("distance: 52 ft", "distance: 40 ft")).Has("ladder-near-line"));
         Assert.False(Of().Has("ladder-near-line"));

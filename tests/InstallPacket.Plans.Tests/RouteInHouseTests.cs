@@ -1,12 +1,11 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;
 
 public class RouteInHouseTests
 {
-    private static readonly House Gable = new([(0, 0), (10, 0), (10, 8), (0, 8)], Length.FromMetres(5), Length.FromMetres(9)) { Roof = "gable", RidgeAlong = "right" };
+    private static readonly House Gable = new([(0, 0), (10, 0), (10, 8), (0, 8)], Length.FromMetres(5), Length.FromMetres(9)) { Roof = RoofForm.Gable, RidgeAlong = RidgeAxis.Right };
 
     [Theory]
     [InlineData(5, 4, 8.9, HouseSide.Inside)]
@@ -19,13 +18,13 @@ public class RouteInHouseTests
     internal void A_place_is_inside_under_the_slope_and_outside_above_it(double x, double y, double z, HouseSide side) => Assert.Equal(side, new HouseShape(Gable).At(x, y, z));
 
     [Theory]
-    [InlineData("flat", null, 5, 2, 5)]
-    [InlineData("gable", "up", 2.5, 1, 7)]
-    [InlineData("hip", null, 5, 4, 9)]
-    [InlineData("hip", null, 2, 4, 7)]
-    [InlineData("hip", null, 5, 2, 7)]
-    public void The_roof_rises_by_its_form(string roof, string? along, double x, double y, double height) =>
-        Assert.Equal(height, new HouseShape(Gable with { Roof = roof, RidgeAlong = along, Ridge = Length.FromMetres(roof == "flat" ? 5 : 9) }).RoofM(x, y)!.Value, 9);
+    [InlineData(RoofForm.Flat, null, 5, 2, 5)]
+    [InlineData(RoofForm.Gable, RidgeAxis.Up, 2.5, 1, 7)]
+    [InlineData(RoofForm.Hip, null, 5, 4, 9)]
+    [InlineData(RoofForm.Hip, null, 2, 4, 7)]
+    [InlineData(RoofForm.Hip, null, 5, 2, 7)]
+    public void The_roof_rises_by_its_form(RoofForm roof, RidgeAxis? along, double x, double y, double height) =>
+        Assert.Equal(height, new HouseShape(Gable with { Roof = roof, RidgeAlong = along, Ridge = Length.FromMetres(roof == RoofForm.Flat ? 5 : 9) }).RoofM(x, y)!.Value, 9);
 
     [Fact]
     public void Without_its_form_nothing_is_said_between_eaves_and_ridge() => Assert.Equal(HouseSide.Unknown, new HouseShape(Gable with { Roof = null }).At(5, 4, 6));
@@ -65,7 +64,7 @@ public class RouteInHouseTests
     public void Stretches_follow_the_changes_of_way()
     {
         var run = DemoPlans.Of("far-meadow").Routing.Runs.Single(r => r.Id == "R1");
-        Assert.Equal([("mast-head", "mast-base", "outside"), ("mast-base", "entry", "conduit")], run.Stretches.Select(s => (s.FromPoint, s.ToPoint, s.Way)));
+        Assert.Equal([("mast-head", "mast-base", CableWay.Outside), ("mast-base", "entry", CableWay.Conduit)], run.Stretches.Select(s => (s.FromPoint, s.ToPoint, s.Way)));
         Assert.Equal(38 * 0.3048, run.Stretches[0].StraightM, 9);
         Assert.Equal((int)Math.Ceiling(38 * 0.3048 * 1.05 / 0.61) + 1, run.Clips); // the conduit needs none
     }

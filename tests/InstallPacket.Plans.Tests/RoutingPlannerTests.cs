@@ -10,7 +10,7 @@ public class RoutingPlannerTests
         foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard", "pine-corner", "quay-loft" })
         {
             var plan = DemoPlans.Of(id);
-            var step = plan.Job.Units == "metric" ? 0.1 : 0.1524;
+            var step = plan.Job.Units == UnitFamily.Metric ? 0.1 : 0.1524;
             foreach (var run in plan.Routing.Runs)
             {
                 var exact = run.StraightM * run.RouteFactor + run.DripExtraM + run.SagExtraM + run.ServiceM + run.SlackM + run.TerminationM;
@@ -47,7 +47,7 @@ public class RoutingPlannerTests
     public void Pieces_connectors_and_cable_agree_with_the_runs()
     {
         var plan = DemoPlans.Of("alder-lane");
-        Assert.Equal(plan.Routing.Runs.Select(r => (r.Number, r.Id, r.LengthM)), plan.Materials.Pieces.Where(p => p.Kind == "run").Select(p => (p.Number, p.Run, p.LengthM)));
+        Assert.Equal(plan.Routing.Runs.Select(r => (r.Number, r.Id, r.LengthM)), plan.Materials.Pieces.Where(p => p.Kind == PieceKind.Run).Select(p => (p.Number, p.Run, p.LengthM)));
         var leads = 4;
         Assert.Equal(2 * (plan.Routing.Runs.Count + leads), plan.Materials.Items.Single(i => i.Part == "connector-f-6").Count);
         Assert.Equal(plan.Routing.Runs.Sum(r => r.LengthM) + leads * 2.0, plan.Materials.Items.Single(i => i.Part == "coax-6").LengthM!.Value, 9);

@@ -2,8 +2,8 @@ namespace InstallPacket.Plans.Tests;
 
 public class UnitPrinterTests
 {
-    private readonly UnitPrinter _metric = new(false, "dBuV");
-    private readonly UnitPrinter _us = new(true, "dBmV");
+    private readonly UnitPrinter _metric = new(false, LevelUnit.DBuV);
+    private readonly UnitPrinter _us = new(true, LevelUnit.DBmV);
 
     [Theory]
     [InlineData(4.5, "4.50 m", "14 ft 9 in")]
@@ -51,7 +51,7 @@ public class UnitPrinterTests
     {
         Assert.Equal("60.0 dBµV", Plain(_metric.Level(-48.7506)));
         Assert.Equal("0.0 dBmV", Plain(_us.Level(-48.7506)));
-        Assert.Equal("−48.8 dBm", Plain(new UnitPrinter(false, "dBm").Level(-48.7506)));
+        Assert.Equal("−48.8 dBm", Plain(new UnitPrinter(false, LevelUnit.DBm).Level(-48.7506)));
     }
 
     [Fact]

@@ -85,7 +85,7 @@ public class WorkStepTests
     public void Guys_are_cut_each_with_its_ends()
     {
         var plan = DemoPlans.Of("far-meadow");
-        var guys = plan.Materials.Pieces.Where(p => p.Kind == "guy").ToArray();
+        var guys = plan.Materials.Pieces.Where(p => p.Kind == PieceKind.Guy).ToArray();
         Assert.Equal(8, guys.Length);
         double Length(double ringFt) => Math.Sqrt(ringFt * ringFt + 20 * 20) * 0.3048 + 0.8;
         Assert.Equal(Length(22), guys[0].LengthM, 9);

@@ -1,4 +1,3 @@
-using InstallPacket.Jobs.Catalogue;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Rules.Tests;

@@ -18,8 +18,8 @@ public partial class SourceRules
         (@"\b(File|Directory|FileInfo|DirectoryInfo)\b\.?(?=\w*\()|\b(File|Directory)\.\w+\(", "only Cli and the theme's reader touch files", ["src/InstallPacket.Cli/", "src/InstallPacket.Packets/Themes/ThemeFolder.cs", "src/InstallPacket.Packets/Themes/Theme.cs"]),
         (@"using SkiaSharp", "only the PNG painter knows the graphics library", ["src/InstallPacket.Drawings/Canvas/PngPainter.cs"]),
         (@"using PdfSharp", "only the PDF writer knows the PDF library", ["src/InstallPacket.Packets/Pdf/"]),
-        (@"using BitMiracle", "only the unpacker knows the TIFF library", ["src/InstallPacket.Jobs/Terrain/GeoTiff/TiffDecoder.cs"]),
-        (@"using YamlDotNet", "only the gate and the tree builder know the YAML library", ["src/InstallPacket.Jobs/Reading/YamlGate.cs", "src/InstallPacket.Jobs/Reading/YamlTreeBuilder.cs"]),
+        (@"using BitMiracle", "only the unpacker knows the TIFF library", ["src/InstallPacket.Terrain/GeoTiff/TiffDecoder.cs"]),
+        (@"using YamlDotNet", "only the gate and the tree builder know the YAML library", ["src/InstallPacket.Jobs/Text/YamlGate.cs", "src/InstallPacket.Jobs/Text/YamlTreeBuilder.cs"]),
     ];
 
     private static IEnumerable<(string Path, string Text)> Sources =>
@@ -47,14 +47,25 @@ public partial class SourceRules
     [Fact]
     public void A_namespace_is_its_folder()
     {
-        // Jobs holds its rooms in another order still.
-        foreach (var (path, text) in Sources.Where(s => !s.Path.StartsWith("src/InstallPacket.Jobs/", StringComparison.Ordinal)))
+        foreach (var (path, text) in Sources)
             Assert.Equal(Path.GetDirectoryName(path)!["src/".Length..].Replace('\\', '/').Replace('/', '.'), Namespace().Match(text).Groups[1].Value);
+    }
+
+    [Fact]
+    public void No_namespace_is_called_like_a_type_that_it_holds()
+    {
+        var clashes = from s in Sources
+                      from Match type in Type().Matches(Code(s.Text))
+                      where Space(s.Text).Split('.')[^1] == type.Groups["name"].Value
+                      select $"{s.Path}: {type.Groups["name"].Value}";
+        Assert.Empty(clashes);
     }
 
     [Fact]
     public void No_type_is_called_by_a_word_that_says_nothing() =>
         Assert.Empty(Sources.Where(s => Vague().IsMatch(Code(s.Text))).Select(s => s.Path));
+
+    private static string Space(string text) => Namespace().Match(text).Groups[1].Value;
 
     // Comments may speak of anything.
     private static string Code(string text) => Comment().Replace(text, "");
@@ -64,6 +75,9 @@ public partial class SourceRules
 
     [GeneratedRegex(@"^namespace ([\w.]+);", RegexOptions.Multiline)]
     private static partial Regex Namespace();
+
+    [GeneratedRegex(@"\b(class|record|struct|interface|enum) (struct |class )?(?<name>[A-Z]\w*)")]
+    private static partial Regex Type();
 
     [GeneratedRegex(@"(class|record|struct|interface) \w*(Manager|Helper|Utility|Utils|Service)\b")]
     private static partial Regex Vague();

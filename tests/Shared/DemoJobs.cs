@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Tests;
 
 /// <summary>The demo jobs of the checkout in memory, where a test can change a line before reading.</summary>

@@ -1,4 +1,3 @@
-using InstallPacket.Jobs;
 using InstallPacket.Packets;
 
 namespace InstallPacket.Cli.Commands;

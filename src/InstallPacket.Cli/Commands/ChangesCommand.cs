@@ -1,4 +1,3 @@
-using InstallPacket.Jobs;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Cli.Commands;

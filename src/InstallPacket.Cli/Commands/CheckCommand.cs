@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>check</c>: reads and plans all jobs, writes nothing, fails on any stop.</summary>

@@ -9,10 +9,10 @@ internal sealed record JobOptions(string Jobs, IReadOnlyList<string> Only)
     public FolderJobFiles Files() => new(Jobs, InstalledData.Jobs);
 
     /// <summary>Prints findings with paths as the user can click them.</summary>
-    public FindingPrinter Printer(Jobs.IJobFiles files) => new(files, Jobs.TrimEnd('/', '\\') is "" or "." ? "" : Jobs.TrimEnd('/', '\\') + "/");
+    public FindingPrinter Printer(IJobFiles files) => new(files, Jobs.TrimEnd('/', '\\') is "" or "." ? "" : Jobs.TrimEnd('/', '\\') + "/");
 
     /// <summary>Says what is wrong with the options, or nothing.</summary>
-    public string Problem(Jobs.IJobFiles files)
+    public string Problem(IJobFiles files)
     {
         if (!Directory.Exists(Jobs)) return $"there is no folder {Jobs}";
         var ids = InstallPacket.Jobs.JobReader.JobIds(files);

@@ -1,5 +1,4 @@
 using InstallPacket.Drawings;
-using InstallPacket.Jobs;
 using InstallPacket.Packets;
 
 namespace InstallPacket.Cli.Commands;

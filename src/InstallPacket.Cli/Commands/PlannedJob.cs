@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-using InstallPacket.Jobs.Terrain;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Cli.Commands;

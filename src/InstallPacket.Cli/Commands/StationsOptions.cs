@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
-
 namespace InstallPacket.Cli.Commands;
 
 /// <summary>What <c>stations</c> is told, as the user wrote it.</summary>
@@ -42,7 +39,7 @@ internal sealed record StationsOptions(string File, string Jobs)
     private (double LatitudeDeg, double LongitudeDeg)? Place(string jobId)
     {
         var files = new FolderJobFiles(Jobs, InstalledData.Jobs);
-        var siting = new JobReader(files, InstallPacket.Jobs.Parts.PartLibraryReader.Read(files, new FindingList())).Read(jobId).Job?.Siting;
+        var siting = new JobReader(files, PartLibraryReader.Read(files, new FindingList())).Read(jobId).Job?.Siting;
         return siting is null ? null : (siting.LatitudeDeg.Value, siting.LongitudeDeg.Value);
     }
 

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Cli.Commands;
 
 /// <summary>Findings counted in words.</summary>

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Cli.Console;
 
 /// <summary>

@@ -1,5 +1,4 @@
 using System.Text;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Cli.Files;
 

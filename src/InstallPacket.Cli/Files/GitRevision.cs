@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Cli.Files;
 

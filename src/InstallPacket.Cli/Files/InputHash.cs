@@ -1,7 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
 using InstallPacket.Packets;
 
 namespace InstallPacket.Cli.Files;

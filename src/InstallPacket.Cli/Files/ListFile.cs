@@ -1,6 +1,4 @@
 using System.Text;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Cli.Files;
 

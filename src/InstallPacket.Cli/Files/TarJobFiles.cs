@@ -1,7 +1,5 @@
 using System.Formats.Tar;
 using System.Text;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
 
 namespace InstallPacket.Cli.Files;
 

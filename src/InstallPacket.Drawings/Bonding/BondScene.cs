@@ -23,8 +23,8 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
     private static readonly PaperBox Service = new(133, 74, 167, 98);
 
     private readonly BondingPlan _bonding = plan.Bonding;
-    private readonly bool _attic = plan.Mounting.Kind == "attic";
-    private readonly bool _standing = plan.Mounting.Kind == "ground-mast";
+    private readonly bool _attic = plan.Mounting.Kind == MountKind.Attic;
+    private readonly bool _standing = plan.Mounting.Kind == MountKind.GroundMast;
 
     private double MastX => _standing ? 42 : DownX;
 

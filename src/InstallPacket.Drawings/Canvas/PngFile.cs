@@ -1,7 +1,7 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
 using System.Text;
-using InstallPacket.Jobs;
+using InstallPacket.Calc.Checksums;
 
 namespace InstallPacket.Drawings.Canvas;
 

@@ -20,7 +20,7 @@ internal static class ScaleBar
     /// <summary>Draws the bar from its left end; the caption stands right of it.</summary>
     public static void Draw(SheetCanvas canvas, PaperPoint left, double mmPerMetre, double mostMm, JobFacts job)
     {
-        var metres = Metres(mmPerMetre, mostMm, job.Units == "us");
+        var metres = Metres(mmPerMetre, mostMm, job.Units == UnitFamily.Us);
         var length = metres * mmPerMetre;
         var pen = new Pen(Ink.Line, 0.35);
         // Half black, half open: the bar shows two lengths and reads in any print.

@@ -13,7 +13,7 @@ public static class MountSketchSheet
     /// <param name="measure">Widths of words.</param>
     public static Drawing? Draw(Plan plan, ITextMeasure measure)
     {
-        if (plan.Mounting.Kind == "attic") return null;
+        if (plan.Mounting.Kind == MountKind.Attic) return null;
         var canvas = new SheetCanvas(measure);
         var view = MountView.Of(plan, new PaperBox(38, 14, 92, HeightMm - 12));
         canvas.Text(new(new(2, 5), "From the side", 3.8, Strong: true));

@@ -59,7 +59,7 @@ public static class EntryDetailSheet
             y += 2;
         }
         ScaleBar.Draw(canvas, new(WordsMm, Math.Max(y + 1, bottom - 2)), scale, 26, plan.Job);
-        return new(e.Figure, $"Entry {e.Number} at {e.Point}", $"Section through the {e.Through} at entry {e.Number}, {e.Point}. " + string.Join(" ", words), WidthMm, Math.Max(y + 4, bottom) + 2, canvas.Shapes);
+        return new(e.Figure, $"Entry {e.Number} at {e.Point}", $"Section through the {Word.Of(e.Through)} at entry {e.Number}, {e.Point}. " + string.Join(" ", words), WidthMm, Math.Max(y + 4, bottom) + 2, canvas.Shapes);
     }
 
     // How far the loop hangs below the hole, measured beside it.

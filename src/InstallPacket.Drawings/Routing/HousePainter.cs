@@ -61,9 +61,9 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
         var slope = width > 0 ? Math.Min(depth, width) / 2 * (right - left) / width : 0;
         return (r.Roof, r.RidgeAlong) switch
         {
-            ("gable", "right") => [new(left, eaves), new(left, ridge), new(right, ridge), new(right, eaves)],
-            ("gable", "up") => [new(left, eaves), new(middle, ridge), new(right, eaves)],
-            ("hip", _) => [new(left, eaves), new(left + slope, ridge), new(right - slope, ridge), new(right, eaves)],
+            (RoofForm.Gable, RidgeAxis.Right) => [new(left, eaves), new(left, ridge), new(right, ridge), new(right, eaves)],
+            (RoofForm.Gable, RidgeAxis.Up) => [new(left, eaves), new(middle, ridge), new(right, eaves)],
+            (RoofForm.Hip, _) => [new(left, eaves), new(left + slope, ridge), new(right - slope, ridge), new(right, eaves)],
             _ => null,
         };
     }

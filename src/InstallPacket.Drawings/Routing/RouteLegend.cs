@@ -19,5 +19,5 @@ internal sealed class RouteLegend(SheetCanvas canvas, Plan plan)
     }
 
     /// <summary>The ways in which a run lies, in turn.</summary>
-    public static IReadOnlyList<string> Ways(RunPlan run) => run.Stretches.Count == 0 ? [run.Way] : [.. run.Stretches.Select(s => s.Way)];
+    public static IReadOnlyList<CableWay> Ways(RunPlan run) => run.Stretches.Count == 0 ? [run.Way] : [.. run.Stretches.Select(s => s.Way)];
 }

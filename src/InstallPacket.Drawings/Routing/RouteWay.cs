@@ -4,34 +4,37 @@ namespace InstallPacket.Drawings.Routing;
 internal static class RouteWay
 {
     /// <summary>The ways, in the order of the legend.</summary>
-    public static readonly IReadOnlyList<string> All = ["outside", "span", "buried", "conduit", "attic", "wall", "crawl-space"];
+    public static readonly IReadOnlyList<CableWay> All = 
+    [
+        CableWay.Outside, CableWay.Span, CableWay.Buried, CableWay.Conduit, CableWay.Attic, CableWay.Wall, CableWay.CrawlSpace,
+    ];
 
-    public static Pen Pen(string way) => way switch
+    public static Pen Pen(CableWay way) => way switch
     {
-        "outside" => new(Ink.Accent, 1.1),
-        "span" => new(Ink.Accent, 0.5),
-        "buried" => new(Ink.Accent, 1.4, Dash.Dashed),
-        "conduit" => new(Ink.Accent, 1.5),
-        "attic" => new(Ink.Accent, 0.7, Dash.Dashed),
-        "wall" => new(Ink.Accent, 0.8, Dash.Dotted),
-        _ => new(Ink.Accent, 0.7, Dash.DashDot),
+        CableWay.Outside => new(Ink.Accent, 1.1),
+        CableWay.Span => new(Ink.Accent, 0.5),
+        CableWay.Buried => new(Ink.Accent, 1.4, Dash.Dashed),
+        CableWay.Conduit => new(Ink.Accent, 1.5),
+        CableWay.Attic => new(Ink.Accent, 0.7, Dash.Dashed),
+        CableWay.Wall => new(Ink.Accent, 0.8, Dash.Dotted),
+        CableWay.CrawlSpace => new(Ink.Accent, 0.7, Dash.DashDot),
     };
 
-    public static string Words(string way) => way switch
+    public static string Words(CableWay way) => way switch
     {
-        "outside" => "outside",
-        "span" => "hanging free",
-        "buried" => "in the ground",
-        "conduit" => "in conduit",
-        "attic" => "in the attic",
-        "wall" => "in the wall",
-        _ => "in the crawl space",
+        CableWay.Outside => "outside",
+        CableWay.Span => "hanging free",
+        CableWay.Buried => "in the ground",
+        CableWay.Conduit => "in conduit",
+        CableWay.Attic => "in the attic",
+        CableWay.Wall => "in the wall",
+        CableWay.CrawlSpace => "in the crawl space",
     };
 
     /// <summary>Draws a line of cable; conduit has an open core, so that it reads as a pipe.</summary>
-    public static void Draw(SheetCanvas canvas, string way, IReadOnlyList<PaperPoint> points)
+    public static void Draw(SheetCanvas canvas, CableWay way, IReadOnlyList<PaperPoint> points)
     {
         canvas.Line(Pen(way), [.. points]);
-        if (way == "conduit") canvas.Line(new(Ink.Paper, 0.7), [.. points]);
+        if (way == CableWay.Conduit) canvas.Line(new(Ink.Paper, 0.7), [.. points]);
     }
 }

@@ -17,7 +17,7 @@ internal static class RouteWords
         words.Add("Runs: " + string.Join("; ", r.Runs.Select(run =>
             $"{run.Id} {Ends(run)}by {string.Join(", ", run.Path)}, {string.Join(", then ", RouteLegend.Ways(run).Select(RouteWay.Words))}, {print.Cable(run.LengthM)}"
             + (run.DripLoops.Count > 0 ? $", drip loop {print.Small(run.DripDepthM)} deep before {string.Join(", ", run.DripLoops)}" : ""))) + ".");
-        if (r.Entries.Count > 0) words.Add("Entries: " + string.Join("; ", r.Entries.Select(e => $"{e.Number} through the {e.Through} at {e.Point}")) + ".");
+        if (r.Entries.Count > 0) words.Add("Entries: " + string.Join("; ", r.Entries.Select(e => $"{e.Number} through the {Word.Of(e.Through)} at {e.Point}")) + ".");
         words.Add("Parts stand at: " + string.Join("; ", r.Points.Where(p => p.Elements.Count > 0).Select(p =>
             $"{string.Join(", ", p.Elements)} at {p.Name}, {print.Length(p.HeightM)} above ground")) + ".");
         return string.Join(" ", words);

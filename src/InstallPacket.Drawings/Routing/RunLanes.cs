@@ -4,7 +4,7 @@ namespace InstallPacket.Drawings.Routing;
 
 /// <summary>The line of a run in one view.</summary>
 /// <param name="Pieces">Its stretches that lie alike.</param>
-internal sealed record RunLine(RunPlan Run, IReadOnlyList<PaperPoint> Points, IReadOnlyList<(string Way, IReadOnlyList<PaperPoint> Points)> Pieces);
+internal sealed record RunLine(RunPlan Run, IReadOnlyList<PaperPoint> Points, IReadOnlyList<(CableWay Way, IReadOnlyList<PaperPoint> Points)> Pieces);
 
 /// <summary>Lays runs that share a leg side by side, so that each can be followed.</summary>
 internal static class RunLanes
@@ -27,7 +27,7 @@ internal static class RunLanes
             var path = routing.Runs[i].Path.Where(byName.ContainsKey).Select(n => view.Place(byName[n])).ToArray();
             var ways = Ways(routing.Runs[i]);
             var points = new List<PaperPoint>();
-            var pieces = new List<(string Way, IReadOnlyList<PaperPoint> Points)>();
+            var pieces = new List<(CableWay Way, IReadOnlyList<PaperPoint> Points)>();
             for (var k = 1; k < path.Length; k++)
             {
                 if (Polar.Distance(path[k - 1], path[k]) < LeastLegMm) continue;
@@ -47,9 +47,9 @@ internal static class RunLanes
     }
 
     // The way of each leg, from the stretches between its points.
-    private static List<string> Ways(RunPlan run)
+    private static List<CableWay> Ways(RunPlan run)
     {
-        var ways = new List<string>();
+        var ways = new List<CableWay>();
         var at = 0;
         for (var k = 1; k < run.Path.Count; k++)
         {

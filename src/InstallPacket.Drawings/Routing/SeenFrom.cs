@@ -13,14 +13,14 @@ internal static class SeenFrom
         PlanCorner[] outline = [.. r.Outline.Select(c => PlanSide.Seen(side, c.RightM, c.UpM)).Select(c => new PlanCorner(c.RightM, c.AwayM))];
         var face = outline.Min(c => c.UpM) + 0.05;
         var points = r.Points.Select(Turned).ToDictionary(p => p.Name, StringComparer.Ordinal);
-        RunPlan[] runs = [.. r.Runs.Where(run => run.Lies("outside", "conduit", "buried", "span") && run.Path.Zip(run.Path.Skip(1)).Any(l => points[l.First].UpM <= face && points[l.Second].UpM <= face))];
+        RunPlan[] runs = [.. r.Runs.Where(run => run.Lies(CableWay.Outside, CableWay.Conduit, CableWay.Buried, CableWay.Span) && run.Path.Zip(run.Path.Skip(1)).Any(l => points[l.First].UpM <= face && points[l.Second].UpM <= face))];
         var shown = runs.SelectMany(run => run.Path).ToHashSet(StringComparer.Ordinal);
         return plan with
         {
             Routing = r with
             {
                 Outline = outline, Points = [.. points.Values.Where(p => shown.Contains(p.Name))], Runs = runs, Entries = [.. r.Entries.Where(e => shown.Contains(e.Point))],
-                RidgeAlong = side is "right" or "left" ? r.RidgeAlong switch { "right" => "up", "up" => "right", var other => other } : r.RidgeAlong,
+                RidgeAlong = side is "right" or "left" ? r.RidgeAlong switch { RidgeAxis.Right => RidgeAxis.Up, RidgeAxis.Up => RidgeAxis.Right, null => null } : r.RidgeAlong,
             },
         };
     }

@@ -11,6 +11,14 @@ public sealed class PartLibrary
     /// <summary>The part, or null.</summary>
     public Part? Find(string id) => _parts.GetValueOrDefault(id);
 
+    /// <summary>The part of a name, where the reader has made sure that it is there and of that kind.</summary>
+    /// <typeparam name="T">The kind of part.</typeparam>
+    /// <exception cref="InvalidOperationException">There is none.</exception>
+    internal T Get<T>(string id) where T : Part => Find(id) as T ?? throw new InvalidOperationException($"'{id}' is no {typeof(T).Name}.");
+
+    /// <summary>The part that the plan takes for a role: the first by name; null when no part has the role.</summary>
+    public Part? Of(PartRole role) => _parts.Values.Where(p => p.Role == role).OrderBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
+
     /// <summary>The library with the parts of one job, which go before those of the same name.</summary>
     public PartLibrary With(IReadOnlyList<Part> own)
     {

@@ -1,6 +1,5 @@
 using System.Globalization;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Jobs.Stations;
 

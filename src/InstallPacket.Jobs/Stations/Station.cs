@@ -16,11 +16,11 @@ namespace InstallPacket.Jobs.Stations;
 /// <param name="ErpKw">Effective radiated power on a dipole [kW], in the strongest direction.</param>
 /// <param name="HaatM">Height above average terrain [m]; null when unknown.</param>
 /// <param name="AboveSeaM">Height of the antenna above sea level [m]; null when unknown.</param>
-/// <param name="Polarisation"><c>horizontal</c>, <c>vertical</c> or <c>both</c>.</param>
+/// <param name="Polarisation">Polarisation.</param>
 /// <param name="At">Where it is written.</param>
 public sealed record Station(
     string Id, string Name, string Site, string System, string Mode, string Raster, int Channel, string ShowsAs, double LatitudeDeg,
-    double LongitudeDeg, double ErpKw, double? HaatM, double? AboveSeaM, string Polarisation, SourceSpan At)
+    double LongitudeDeg, double ErpKw, double? HaatM, double? AboveSeaM, Polarisation Polarisation, SourceSpan At)
 {
     /// <summary>Horizontal pattern of its antenna; null when it radiates alike in all directions or nobody said.</summary>
     public TransmitterPattern? Pattern { get; init; }

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Jobs.Stations;
 
@@ -72,7 +71,7 @@ public static class StationListReader
         if (!header.Fields.Contains("haat_m") && !header.Fields.Contains("above_sea_m")) missing.Add("haat_m or above_sea_m");
         foreach (var (column, place) in header.Fields.Zip(header.Places).Where(c => !known.Contains(c.First)))
             findings.Add(Severity.Note, "station-column-unknown", new(file.Path, place.Line, place.Column), $"the column `{column}` is not used",
-                "columns: " + string.Join(", ", known), Catalogue.NearestWord.Hint(column, known) + "rename it or remove it");
+                "columns: " + string.Join(", ", known), NearestWord.Hint(column, known) + "rename it or remove it");
         if (missing.Count == 0) return true;
         findings.Add(Severity.Stop, "station-column-missing", new(file.Path, header.Line, 1), "the station list lacks the columns " + string.Join(", ", missing),
             "required columns: " + string.Join(", ", Required) + ", haat_m or above_sea_m", "add them; the unit is part of the name, so that nobody has to guess it");

@@ -24,7 +24,7 @@ public static class StationListWriter
     private static string[] Fields(Station s) =>
     [
         s.Id, s.Name, s.Site, s.System, s.Mode, s.Raster, Number(s.Channel, "0"), s.ShowsAs, Number(s.LatitudeDeg, "0.######"), Number(s.LongitudeDeg, "0.######"),
-        Number(s.ErpKw, "0.######"), s.HaatM is { } h ? Number(h, "0.##") : "", s.AboveSeaM is { } a ? Number(a, "0.##") : "", s.Polarisation,
+        Number(s.ErpKw, "0.######"), s.HaatM is { } h ? Number(h, "0.##") : "", s.AboveSeaM is { } a ? Number(a, "0.##") : "", Word.Of(s.Polarisation),
         s.Pattern is { } p ? PatternText.Write(p) : "",
     ];
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Jobs.Stations;
 
@@ -20,7 +19,7 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
             Text("id"), Text("name"), Text("site"), OneOf("system", StationRules.Systems), Field("mode"), OneOf("raster", StationRules.Rasters),
             Whole("rf_channel", 1, 69), Field("shows_as"), Number("latitude_deg", -90, 90), Number("longitude_deg", -180, 180),
             Number("erp_kw", 0.0001, 5000), OptionalNumber("haat_m", 1, 3000), OptionalNumber("above_sea_m", -400, 6000),
-            OneOf("polarisation", StationRules.Polarisations), new(file, record.Line, 1)) { Pattern = Pattern() };
+            Polarised(), new(file, record.Line, 1)) { Pattern = Pattern() };
         CheckTogether(station);
         return Reason.Length > 0 ? null : station;
     }
@@ -73,6 +72,8 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
         if (!words.Contains(text)) Reject(column, text, "one of " + string.Join(", ", words), "write one of them");
         return text;
     }
+
+    private Polarisation Polarised() => Word.Read<Polarisation>(OneOf("polarisation", Word.All<Polarisation>())) ?? default;
 
     private double Number(string column, double min, double max)
     {

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Jobs.Stations;
 
@@ -23,9 +22,6 @@ public static class StationRules
     /// <summary>Channel rasters.</summary>
     public static readonly IReadOnlyList<string> Rasters = [.. Known.SelectMany(k => k.Rasters).Distinct(StringComparer.Ordinal)];
 
-    /// <summary>Polarisations.</summary>
-    public static readonly IReadOnlyList<string> Polarisations = ["horizontal", "vertical", "both"];
-
     /// <summary>The rasters that a system is sent in; empty for an unknown system.</summary>
     public static IReadOnlyList<string> RastersOf(string system) => Known.FirstOrDefault(k => k.System == system).Rasters ?? [];
 
@@ -38,24 +34,22 @@ public static class StationRules
     }
 
     /// <summary>Whether every required key of a transmitter was read; otherwise its findings are reported already.</summary>
-    internal static bool Complete(CheckedGroup g) =>
-        ((Catalogue.GroupKind)((Catalogue.MapKind)Catalogue.ReceptionKeys.Section.Keys.First(k => k.Name == "transmitters").Kind).Item)
-            .Keys.Where(k => k.Required).All(k => g.Has(k.Name));
+    internal static bool Complete(CheckedGroup g) => TransmitterKeys.Group.Keys.Where(k => k.Required).All(g.Has);
 
     /// <summary>Checks what spans several keys of a transmitter written into a job.</summary>
     internal static void Check(Station s, CheckedGroup g, FindingList findings)
     {
         var path = $"reception.transmitters.{s.Id}";
         if (!RastersOf(s.System).Contains(s.Raster))
-            findings.Add(Severity.Stop, "raster-unfit", g.Place("raster"), $"{path} is {s.System} in the raster {s.Raster}",
+            findings.Add(Severity.Stop, "raster-unfit", g.Place(TransmitterKeys.Raster), $"{path} is {s.System} in the raster {s.Raster}",
                 $"{s.System} is reckoned in {string.Join(" or ", RastersOf(s.System))}", "correct `raster` or `system`");
         else if (ChannelRaster.Find(s.Raster, s.Channel) is null)
-            findings.Add(Severity.Stop, "channel-unknown", g.Place("channel"), $"{path} is on channel {s.Channel} of the raster {s.Raster}, which has no such channel",
+            findings.Add(Severity.Stop, "channel-unknown", g.Place(TransmitterKeys.Channel), $"{path} is on channel {s.Channel} of the raster {s.Raster}, which has no such channel",
                 "an RF channel of that raster", "check the RF channel (not the number that the viewer sees)");
         if (Threshold(s.System, s.Mode) is null)
-            findings.Add(Severity.Stop, "mode-unknown", g.Place("mode"), $"{path} is {s.System} in the mode `{s.Mode}`, whose threshold is not known",
+            findings.Add(Severity.Stop, "mode-unknown", g.Place(TransmitterKeys.Mode), $"{path} is {s.System} in the mode `{s.Mode}`, whose threshold is not known",
                 ModeList.Expected(s.System, s.Mode), ModeList.Remedy(s.Mode));
-        if (!g.Written.Contains("height") && !g.Written.Contains("above-sea"))
+        if (!g.Wrote(TransmitterKeys.Height) && !g.Wrote(TransmitterKeys.AboveSea))
             findings.Add(Severity.Stop, "missing-key", g.At, $"{path} states neither `height` nor `above-sea`", "required: one height of the transmitting antenna",
                 "add `height:` (above average terrain) or `above-sea:` (above sea level); both are better");
     }

@@ -14,7 +14,7 @@ internal static class MaterialsCsv
         foreach (var p in plan.Materials.Pieces)
         {
             var strip = strips.FirstOrDefault(s => s.Pieces.Any(q => q.Number == p.Number));
-            csv.Row(p.Number, p.Kind, p.Run, p.CableName, p.LengthM, p.LengthM / MetresPerFoot, p.From, p.To, strip?.Number, strip?.Stock);
+            csv.Row(p.Number, Word.Of(p.Kind), p.Run, p.CableName, p.LengthM, p.LengthM / MetresPerFoot, p.From, p.To, strip?.Number, strip?.Stock);
         }
         return csv.Bytes();
     }
@@ -23,7 +23,7 @@ internal static class MaterialsCsv
     public static byte[] VanList(Plan plan)
     {
         var csv = new CsvFile("stock", "part", "name", "kind", "part_used", "count", "length_m", "length_ft");
-        foreach (var v in plan.Materials.Cutting?.VanList ?? []) csv.Row(v.Stock, v.Part, v.Name, v.Kind, v.PartUsed ? "yes" : "no", v.Count, v.LengthM, v.LengthM / MetresPerFoot);
+        foreach (var v in plan.Materials.Cutting?.VanList ?? []) csv.Row(v.Stock, v.Part, v.Name, Word.Of(v.Kind), v.PartUsed ? "yes" : "no", v.Count, v.LengthM, v.LengthM / MetresPerFoot);
         return csv.Bytes();
     }
 
@@ -34,7 +34,7 @@ internal static class MaterialsCsv
         foreach (var i in plan.Materials.Items)
         {
             var price = prices?.GetValueOrDefault(i.Part);
-            csv.Row(i.Part, i.Name, i.Kind, i.Count, i.LengthM, i.LengthM / MetresPerFoot, i.SparePct, i.PackCount, i.Packs, i.BringCount, price?.UnitAmount, price?.LineAmount,
+            csv.Row(i.Part, i.Name, Word.Of(i.Kind), i.Count, i.LengthM, i.LengthM / MetresPerFoot, i.SparePct, i.PackCount, i.Packs, i.BringCount, price?.UnitAmount, price?.LineAmount,
                 price is null ? null : plan.Materials.Cost!.Currency, i.For);
         }
         return csv.Bytes();

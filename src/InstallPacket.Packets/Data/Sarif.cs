@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using InstallPacket.Jobs;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Packets.Data;

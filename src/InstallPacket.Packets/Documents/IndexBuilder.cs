@@ -26,7 +26,7 @@ public sealed class IndexBuilder(Theme theme)
                 ["id"] = r.Id, ["title"] = r.Title, ["date"] = r.Date, ["state"] = r.State, ["findings"] = r.Findings, ["link"] = r.State != "not built",
             })]),
         };
-        var markdown = new TemplateRenderer(theme, PlanFilters.For(new UnitPrinter(false, "dBuV"))).Render("jobs", model);
+        var markdown = new TemplateRenderer(theme, PlanFilters.For(new UnitPrinter(false, LevelUnit.DBuV))).Render("jobs", model);
         var document = new PacketDocument("index", "Install packets", "en", TidyMarkdown.Of(markdown), new Dictionary<string, Drawing>(), null, "");
         return Encoding.UTF8.GetBytes(HtmlDocumentWriter.Write(document, theme));
     }

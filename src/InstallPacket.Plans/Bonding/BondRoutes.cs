@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Bonding;
 
@@ -12,7 +11,7 @@ internal sealed class BondRoutes(Job job, CodeFamily code, FindingList findings)
     /// <summary>One conductor; what the survey does not say stays unknown.</summary>
     public BondRoutePlan Of(string what, double lengthM, BondRoute? route)
     {
-        var least = route?.PowerCircuit is { } circuit ? code.BondingOf("power-" + circuit) : null;
+        var least = route?.PowerCircuit is { } circuit ? code.BondingOf("power-" + Word.Of(circuit)) : null;
         if (route is not null) Judge(what, route, least);
         return new(what, lengthM, route?.Bends, route?.BendRadius?.Value.Metres, route?.Coils?.Value, route?.PowerDistance?.Value.Metres, Circuit(route?.PowerCircuit),
             least?.Metres, least?.Document ?? "", least?.Edition ?? "");
@@ -31,5 +30,10 @@ internal sealed class BondRoutes(Job job, CodeFamily code, FindingList findings)
                 $"at least {_print.AtLeast(least.Metres)} ({least.Source})", "move the conductor, or ask a licensed electrician what separates them here");
     }
 
-    private static string Circuit(string? word) => word switch { "up-to-250-v" => "up to 250 V", "above-250-v" => "more than 250 V", _ => "" };
+    private static string Circuit(PowerCircuit? circuit) => circuit switch
+    {
+        PowerCircuit.UpTo250V => "up to 250 V",
+        PowerCircuit.Above250V => "more than 250 V",
+        null => "",
+    };
 }

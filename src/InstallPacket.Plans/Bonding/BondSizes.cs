@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Bonding;
 
@@ -17,7 +15,7 @@ internal sealed class BondSizes(CodeFamily code, Workings work, FindingList find
     /// <param name="what">In words.</param>
     /// <param name="part">The conductor.</param>
     /// <param name="at">Where the job names it.</param>
-    public void Check(string use, string what, Part part, SourceSpan at)
+    public void Check(string use, string what, BondingPart part, SourceSpan at)
     {
         if (part.Metal is not { } metal || ConductorSize.AreaM2(part, work) is not { } area)
         {
@@ -25,9 +23,9 @@ internal sealed class BondSizes(CodeFamily code, Workings work, FindingList find
             return;
         }
         var accepted = code.Bonding.Where(b => b.Use == use).ToArray();
-        if (accepted.FirstOrDefault(b => b.Metal == metal) is not { } least)
+        if (accepted.FirstOrDefault(b => b.Metal == Word.Of(metal)) is not { } least)
         {
-            findings.Add(Severity.Stop, "bond-metal-unfit", at, $"{what} is of {metal.Replace('-', ' ')}",
+            findings.Add(Severity.Stop, "bond-metal-unfit", at, $"{what} is of {ConductorSize.Words(metal)}",
                 $"the code family `{code.Id}` states a size for {string.Join(", ", accepted.Select(a => a.Words))} ({accepted[0].Source})", "choose a conductor of one of these");
             return;
         }
@@ -35,10 +33,10 @@ internal sealed class BondSizes(CodeFamily code, Workings work, FindingList find
     }
 
     /// <summary>Judges the section of a rod, where the family states one for its metal.</summary>
-    public void CheckRod(Part rod, double areaM2, SourceSpan at)
+    public void CheckRod(BondingPart rod, double areaM2, SourceSpan at)
     {
-        if (rod.Metal is { } metal && code.BondingOf("rod-section", metal) is { } least)
-            Add("the rod", UnitText.Write(areaM2 * 1e6, 0, "mm²") + " " + metal.Replace('-', ' '), areaM2 * 1e6, least, at, "choose a thicker rod");
+        if (rod.Metal is { } metal && code.BondingOf("rod-section", Word.Of(metal)) is { } least)
+            Add("the rod", UnitText.Write(areaM2 * 1e6, 0, "mm²") + " " + ConductorSize.Words(metal), areaM2 * 1e6, least, at, "choose a thicker rod");
     }
 
     /// <summary>A figure that is missing; once for a part.</summary>

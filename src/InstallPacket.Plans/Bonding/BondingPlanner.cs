@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Bonding;
 
@@ -15,7 +14,7 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
     private BondingPlan Bond()
     {
         var b = _bonding;
-        var block = job.Cabling.Chain.FirstOrDefault(e => e.Part.Kind == "grounding-block");
+        var block = job.Cabling.Chain.FirstOrDefault(e => e.Part is GroundingBlockPart);
         CheckShield(block);
         var zone = new ZonePlanner(job, _work, _findings).Plan();
         var sizes = new BondSizes(code, _work, _findings);
@@ -58,7 +57,7 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
     private void CheckShield(Element? block)
     {
         var b = _bonding;
-        if (block is null && job.Mounting.Kind != "attic")
+        if (block is null && job.Mounting.Kind != MountKind.Attic)
             _findings.Add(Severity.Caution, "grounding-block-missing", job.Cabling.ChainAt, "the chain has no grounding block",
                 "the shield of an outdoor lead-in is bonded at the entry (NEC 810.20, 820.100; EN IEC 60728-11)", "add a grounding block where the cable enters the house");
         if (code.BondingOf("shield-length") is { } most && b.ShieldLength.Metres > most.Metres + 1e-9)

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Bonding;
 

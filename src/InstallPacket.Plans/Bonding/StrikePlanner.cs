@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Bonding;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Bonding;
 
@@ -13,7 +12,7 @@ internal sealed class StrikePlanner(Job job, Workings work)
         var factor = StrikeExposure.Places[survey.Place];
         var house = House();
         var tip = job.Siting.AntennaHeight.Value.Metres;
-        double? mast = job.Mounting.Kind == "attic" ? null : work.Apply(StrikeExposure.PointFormula, "tip of the mast", job.AntennaHeight()).Number;
+        double? mast = job.Mounting.Kind == MountKind.Attic ? null : work.Apply(StrikeExposure.PointFormula, "tip of the mast", job.AntennaHeight()).Number;
         if (house is null && mast is null) return null;
         var governs = mast is null || house >= mast ? "house" : "mast";
         var area = Math.Max(house ?? 0, mast ?? 0);

@@ -1,7 +1,5 @@
 using InstallPacket.Calc.Bonding;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Bonding;
 
@@ -23,7 +21,7 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
 
     private const double ShortestM = 0.2;
 
-    public BondSurgePlan? Plan(Part conductor, double lengthM, int coils)
+    public BondSurgePlan? Plan(BondingPart conductor, double lengthM, int coils)
     {
         if (lengthM < ShortestM || ConductorSize.AreaMm2(conductor, work) is not { } area) return null;
         var diameter = ConductorSize.DiameterM(conductor, area, work);
@@ -31,7 +29,7 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
         var stroke = Steepness("direct first stroke, 10/350", StrokeKa, StrokeFrontUs);
         var lengths = new[] { Half, Once, Twice }.Select(k => Length(k, lengthM, diameter, induced, stroke)).ToArray();
         var (coil, coilKv) = Coil(coils, diameter, induced, conductor, Term.Plan($"bonding.surge.lengths[{lengths[1].LengthM.ToString(System.Globalization.CultureInfo.InvariantCulture)}].inductance_uh", lengths[1].InductanceUh));
-        double? rise = conductor.Metal == "copper"
+        double? rise = conductor.Metal == Metal.Copper
             ? work.Apply(SurgeHeating.RiseFormula, conductor.Id, StrokeEnergy, area).Number : null;
         return new(lengths, Surge.InducedA / 1000, Surge.StrokeA / 1000, Resistive(conductor, area, lengthM), coil, coilKv, rise, rise > SurgeHeating.MeltingRiseK);
     }
@@ -58,10 +56,10 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
         return (coil, Kilovolts(what, coil, inducedKaPerUs));
     }
 
-    private double? Resistive(Part conductor, Term areaMm2, double lengthM)
+    private double? Resistive(BondingPart conductor, Term areaMm2, double lengthM)
     {
-        if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(metal) is not { } rho) return null;
-        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2, Term.Table($"resistivity.{metal}", rho * 1e6));
+        if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(Word.Of(metal)) is not { } rho) return null;
+        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2, Term.Table($"resistivity.{Word.Of(metal)}", rho * 1e6));
         return work.Apply(Surge.ResistiveFormula, "the mast's conductor", InducedKa, ohmPerKm, Term.Key("bonding.mast-length", lengthM));
     }
 }

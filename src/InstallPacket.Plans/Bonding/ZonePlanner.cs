@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Bonding;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Bonding;
 

@@ -1,7 +1,6 @@
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Cabling;
 
@@ -41,14 +40,17 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     /// <summary>C/N of a channel with the products of every amplifier on its way.</summary>
     public Term WithProducts(Term cnDb, StationPlan s, IReadOnlyList<Element> path, string subject, Workings into)
     {
-        Term[] ratios = [.. path.Where(e => e.Part.IsAmplifier).Select(e => CarrierToProductsDb(e, s)).OfType<Row>().Where(r => r < UnheardDb)];
+        Term[] ratios = [.. path.Where(e => e.Part is AmplifierPart).Select(e => CarrierToProductsDb(e, s)).OfType<Row>().Where(r => r < UnheardDb)];
         if (ratios.Length == 0) return cnDb;
         var together = ratios[0];
         for (var i = 1; i < ratios.Length; i++) together = into.Apply(CablingFormulas.ProductsTogether, $"{subject}, amplifier {i + 1}", together, ratios[i]);
         return into.Apply(Interference.EffectiveCnFormula, subject + ", products of amplifiers", cnDb, together);
     }
 
-    private static double Gain(Element e, double frequencyMHz) => e.Setting?.Db ?? e.Part.AmplificationDb?.At(frequencyMHz) ?? 0;
+    // Only amplifiers are asked for.
+    private static AmplifierPart Amplifier(Element e) => (AmplifierPart)e.Part;
+
+    private static double Gain(Element e, double frequencyMHz) => e.Setting?.Db ?? Amplifier(e).AmplificationDb?.At(frequencyMHz) ?? 0;
 
     private AmplifierLoad? Sum(Element e)
     {
@@ -59,8 +61,8 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         var total = inputs[0].Dbm;
         foreach (var (station, dbm) in inputs.Skip(1))
             total = _work.Apply(CablingFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", total, dbm);
-        Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : Term.Part(e.Part.Id, "amplification", e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0);
-        double? reserve = e.Part.LargestOutput is { } largest
+        Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : Term.Part(e.Part.Id, "amplification", Amplifier(e).AmplificationDb?.Points.Max(p => p.Value) ?? 0);
+        double? reserve = Amplifier(e).LargestOutput is { } largest
             ? _work.Apply(AmplifierOverload.MarginFormula, e.Id, total, gain, Term.Part(e.Part.Id, "largest-output", largest.Dbm)).Number : null;
         return new(e, inputs, total, gain, reserve);
     }
@@ -78,7 +80,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     // Slots are centres in kHz: products between bands of different grids fall beside every channel and are not counted.
     private Row? Ratio(Element e, StationPlan s)
     {
-        if (e.Part.Intercept is not { } intercept || Of(e) is not { } load || load.Inputs.Count < 2) return null;
+        if (Amplifier(e).Intercept is not { } intercept || Of(e) is not { } load || load.Inputs.Count < 2) return null;
         static int Slot(StationPlan station) => (int)Math.Round(station.FrequencyMhz * 1000);
         var carriers = load.Inputs.GroupBy(i => Slot(i.Station)).Select(g => new Carrier(g.Key, g.Max(i => i.Dbm + Gain(e, i.Station.FrequencyMhz))));
         if (new Intermodulation(carriers).CompositeDbm(Slot(s), intercept.Dbm) is not { } product) return null;

@@ -42,7 +42,7 @@ public sealed record CablingPlan(
 /// <param name="FromPort">Output of the feeding part; 0 when it has only one.</param>
 /// <param name="SettingDb">Gain to set, or null.</param>
 public sealed record ElementPlan(
-    string Id, string Part, string Name, string Kind, string Point, string From, int FromPort, string Run, string Serves, double? SettingDb)
+    string Id, string Part, string Name, PartKind Kind, string Point, string From, int FromPort, string Run, string Serves, double? SettingDb)
 {
     /// <summary>Combiner: what feeds its second input; empty for other parts.</summary>
     public string Second { get; init; } = "";

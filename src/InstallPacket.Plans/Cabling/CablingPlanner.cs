@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Cabling;
 
@@ -35,7 +34,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
             Unasked = Unasked(),
             Ladders = ladders,
             Feeds = feeds,
-            Amplifiers = [.. _chain.InOrder().Where(e => e.Part.IsAmplifier).Select(Amplifier).OfType<AmplifierPlan>()],
+            Amplifiers = [.. _chain.InOrder().Where(e => e.Part is AmplifierPart).Select(Amplifier).OfType<AmplifierPlan>()],
         };
     }
 
@@ -44,7 +43,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         if (job.Cabling.Receiver.LargestLevel is not { } largest || budgets.Max(b => b.Channel(s).LevelColdDbm) is var level && level <= largest.Dbm) return;
         var print = UnitPrinter.Of(job);
         Findings.Add(Severity.Caution, "outlet-too-strong", job.Reception.WantAt, $"the station `{s.Id}`, which nobody asked for, reaches {print.Level(level)} at an outlet with cold cable",
-            $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf("largest-level")}: see the part {job.Cabling.Receiver.Id})", "it disturbs the wanted ones all the same: put a filter for its channel in front, turn the antenna, or lower the gain");
+            $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)}: see the part {job.Cabling.Receiver.Id})", "it disturbs the wanted ones all the same: put a filter for its channel in front, turn the antenna, or lower the gain");
     }
 
     private AmplifierPlan? Amplifier(Element e)
@@ -52,7 +51,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         if (_loads.Of(e) is not { } load) return null;
         var all = reception.Stations.Where(s => s.Reckoned).Select(s => (s.Id, s.Wanted, Ratio: _loads.CarrierToProductsDb(e, s)!)).Where(p => p.Ratio is not null).ToArray();
         var products = all.Where(p => p.Wanted).OrderBy(p => p.Ratio.Number).ToArray();
-        return new(e.Id, load.GainDb, load.TotalDbm, load.TotalDbm + load.GainDb, e.Part.LargestOutput?.Dbm, load.ReserveDb, load.Inputs[0].Station.Id,
+        return new(e.Id, load.GainDb, load.TotalDbm, load.TotalDbm + load.GainDb, ((AmplifierPart)e.Part).LargestOutput?.Dbm, load.ReserveDb, load.Inputs[0].Station.Id,
             products.Length > 0 ? products[0].Id : "", products.Length > 0 ? products[0].Ratio.Number : null)
         {
             Products = [.. all.Select(p => new AmplifierProducts(p.Id, p.Ratio.Inputs[0], p.Ratio.Inputs[1]))],
@@ -90,10 +89,10 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     private TestPointPlan[] TestPoints()
     {
         var points = new List<(Element Element, bool AtInput)>(_chain.Antennas.Select(e => (e, false)));
-        points.AddRange(_chain.InOrder().Where(e => e.Part.Kind is "amplifier" or "grounding-block" or "power-inserter").Select(e => (e, false)));
-        points.AddRange(_chain.InOrder().Where(e => e.Part.Kind is "splitter" or "tap").Select(e => (e, true)));
+        points.AddRange(_chain.InOrder().Where(e => e.Part is AmplifierPart or GroundingBlockPart or PowerInserterPart).Select(e => (e, false)));
+        points.AddRange(_chain.InOrder().Where(e => e.Part is SplitterPart or TapPart).Select(e => (e, true)));
         points.AddRange(_chain.Outlets.Select(e => (e, false)));
-        return [.. points.Select((p, i) => new TestPointPlan(i + 1, p.Element.Id, p.AtInput ? "at its input" : p.Element.Part.Kind == "antenna" ? "at its terminals" : "at its output",
+        return [.. points.Select((p, i) => new TestPointPlan(i + 1, p.Element.Id, p.AtInput ? "at its input" : p.Element.Part is AntennaPart ? "at its terminals" : "at its output",
             [.. reception.Wanted.Where(s => Passes(p.Element, s)).Select(s => new TestLevel(s.Id, LevelAt(p.Element, p.AtInput, s)))]))];
     }
 

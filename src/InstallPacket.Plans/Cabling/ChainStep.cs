@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Cabling;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Cabling;
 

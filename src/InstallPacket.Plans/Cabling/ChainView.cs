@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>The chain as a tree: who feeds whom.</summary>
@@ -11,10 +9,10 @@ internal sealed class ChainView(CablingSection cabling)
     public Element Root => PathTo(Outlets.FirstOrDefault() ?? cabling.Chain[0])[0];
 
     /// <summary>All antennas in the order of the job.</summary>
-    public IEnumerable<Element> Antennas => cabling.Chain.Where(e => e.Part.Kind == "antenna");
+    public IEnumerable<Element> Antennas => cabling.Chain.Where(e => e.Part is AntennaPart);
 
     /// <summary>The outlets in the order of the job.</summary>
-    public IEnumerable<Element> Outlets => cabling.Chain.Where(e => e.Part.Kind == "outlet");
+    public IEnumerable<Element> Outlets => cabling.Chain.Where(e => e.Part is OutletPart);
 
     /// <summary>The antenna that serves a frequency.</summary>
     public Element AntennaFor(double frequencyMHz) => PathTo(Outlets.FirstOrDefault() ?? cabling.Chain[0], frequencyMHz)[0];
@@ -53,7 +51,9 @@ internal sealed class ChainView(CablingSection cabling)
         }
     }
 
-    private static string? Feeder(Element e, double? frequencyMHz) => e.Second is not null && frequencyMHz is { } f && !Holds(e.Part.FromMHz, e.Part.ToMHz, f) && Holds(e.Part.SecondFromMHz, e.Part.SecondToMHz, f) ? e.Second : e.From;
+    private static string? Feeder(Element e, double? frequencyMHz) =>
+        e is { Second: not null, Part: CombinerPart combiner } && frequencyMHz is { } f && !Holds(combiner.FromMHz, combiner.ToMHz, f)
+        && Holds(combiner.SecondFromMHz, combiner.SecondToMHz, f) ? e.Second : e.From;
 
     private static bool Holds(double? fromMHz, double? toMHz, double frequencyMHz) => frequencyMHz >= (fromMHz ?? 0) && frequencyMHz <= (toMHz ?? double.PositiveInfinity);
 }

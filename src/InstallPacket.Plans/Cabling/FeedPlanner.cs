@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Cabling;
 
@@ -13,8 +12,8 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
 
     public IReadOnlyList<FeedPlan> Plan()
     {
-        var feeds = job.Cabling.Chain.Where(e => e.Part.IsAmplifier && e.Part.SupplyV is not null).Select(Feed).OfType<FeedPlan>().ToArray();
-        foreach (var inserter in job.Cabling.Chain.Where(e => e.Part.Kind == "power-inserter")) CheckInserter(inserter);
+        var feeds = job.Cabling.Chain.Where(e => e.Part is AmplifierPart && e.Part.SupplyV is not null).Select(Feed).OfType<FeedPlan>().ToArray();
+        foreach (var inserter in job.Cabling.Chain.Where(e => e.Part is PowerInserterPart)) CheckInserter(inserter);
         return feeds;
     }
 
@@ -49,33 +48,34 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
                 {
                     if (HoldsInserter(next)) blocked ??= at;
                 }
-                else if (next.Part.Kind == "power-inserter") reached.Add([.. way, next]);
+                else if (next.Part is PowerInserterPart) reached.Add([.. way, next]);
                 else Visit(next, [.. way, next]);
             }
         }
     }
 
-    private bool HoldsInserter(Element e) => e.Part.Kind == "power-inserter" || chain.FedBy(e).Any(HoldsInserter);
+    private bool HoldsInserter(Element e) => e.Part is PowerInserterPart || chain.FedBy(e).Any(HoldsInserter);
 
     private FeedPlan Reckon(Element amplifier, IReadOnlyList<Element> way)
     {
         var (inserter, nominal) = (way[^1], amplifier.Part.SupplyV!.Value);
+        var (part, source) = ((AmplifierPart)amplifier.Part, (PowerInserterPart)inserter.Part);
         var supply = inserter.Part.SupplyV ?? nominal;
         if (Math.Abs(supply - nominal) > 0.5)
             findings.Add(Severity.Stop, "supply-mismatch", inserter.At, $"{inserter.Id} gives {UnitText.Write(supply, 0, "V")}, and {amplifier.Id} needs {UnitText.Write(nominal, 0, "V")}",
                 "inserter and amplifier belong together", "choose an inserter of the amplifier's voltage");
-        if (amplifier.Part.DrawsMa is { } draws && inserter.Part.LargestCurrentMa is { } most && draws > most)
-            findings.Add(Severity.Stop, "supply-overloaded", inserter.At, $"{amplifier.Id} draws {UnitText.Write(draws, 0, "mA")}", $"{inserter.Id} gives {UnitText.Write(most, 0, "mA")} ({inserter.Part.ProvenanceOf("largest-current")})", "choose a stronger supply");
+        if (part.DrawsMa is { } draws && source.LargestCurrentMa is { } most && draws > most)
+            findings.Add(Severity.Stop, "supply-overloaded", inserter.At, $"{amplifier.Id} draws {UnitText.Write(draws, 0, "mA")}", $"{inserter.Id} gives {UnitText.Write(most, 0, "mA")} ({source.ProvenanceOf(PowerInserterPartKeys.LargestCurrent)})", "choose a stronger supply");
         var ohm = LoopOhm(amplifier, way);
-        double? arrives = ohm is { } r && amplifier.Part.DrawsMa is { } ma
+        double? arrives = ohm is { } r && part.DrawsMa is { } ma
             ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, Term.Part(inserter.Part.Id, "supply", supply), Term.Part(amplifier.Part.Id, "draws", ma).In(0.001),
                 Term.Plan($"cabling.feeds[{amplifier.Id}].loop_ohm", r)).Number : null;
-        var least = amplifier.Part.LeastSupplyV ?? LeastShare * nominal;
+        var least = part.LeastSupplyV ?? LeastShare * nominal;
         if (arrives is { } v && v < least)
             findings.Add(Severity.Stop, "supply-low", amplifier.At, $"{UnitText.Write(v, 1, "V")} arrive at {amplifier.Id}, {UnitText.Write(supply, 1, "V")} less the drop over {UnitText.Write(ohm!.Value, 1, "ohm")}",
-                amplifier.Part.LeastSupplyV is null ? $"{UnitText.Write(least, 1, "V")}, a tenth below {UnitText.Write(nominal, 0, "V")} (common practice; the part does not state `least-supply`)" : $"{amplifier.Part.Id} works from {UnitText.Write(least, 1, "V")} ({amplifier.Part.ProvenanceOf("least-supply")})",
+                part.LeastSupplyV is null ? $"{UnitText.Write(least, 1, "V")}, a tenth below {UnitText.Write(nominal, 0, "V")} (common practice; the part does not state `least-supply`)" : $"{amplifier.Part.Id} works from {UnitText.Write(least, 1, "V")} ({part.ProvenanceOf(AmplifierPartKeys.LeastSupply)})",
                 "shorten the run, use cable with a solid copper centre, or a supply of higher voltage if the amplifier allows it");
-        return new FeedPlan(amplifier.Id, inserter.Id, supply, amplifier.Part.DrawsMa, ohm, arrives, least, [.. way.Select(e => e.Id)]);
+        return new FeedPlan(amplifier.Id, inserter.Id, supply, part.DrawsMa, ohm, arrives, least, [.. way.Select(e => e.Id)]);
     }
 
     // Unknown as soon as one cable on the way does not say its resistance.
@@ -99,7 +99,7 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
         for (var i = way.Count - 2; i >= 0; i--)
         {
             var e = way[i];
-            if (e.Part.IsAmplifier && e.Part.SupplyV is not null) return;
+            if (e.Part is AmplifierPart && e.Part.SupplyV is not null) return;
             if (e.Part.ShortsPower)
             {
                 findings.Add(Severity.Stop, "supply-shorted", inserter.At, $"{inserter.Id} feeds its current into {e.Id} ({e.Part.Name}), which is a short for it", "the amplifier must come before any part that shorts DC", "move the amplifier, or leave the inserter out");
@@ -107,7 +107,7 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
             }
             if (!e.Part.PassesPower(way[i + 1].FromPort)) break;
         }
-        if (!way.Any(e => e.Part.IsAmplifier && e.Part.SupplyV is not null))
+        if (!way.Any(e => e.Part is AmplifierPart && e.Part.SupplyV is not null))
             findings.Add(Severity.Stop, "supply-unused", inserter.At, $"no amplifier that is fed through its cable stands on the antenna side of {inserter.Id}",
                 "an inserter sends its current toward the antenna", "put it on the house side of the amplifier, or leave it out");
     }

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Cabling;
 
@@ -67,7 +66,7 @@ internal sealed class OutletRules(Job job, ReceptionPlan reception, FindingList 
         if (channel.LevelColdDbm > largest.Dbm)
             findings.Add(Severity.Caution, "outlet-too-strong", want.At,
                 $"`{want.Value}` reaches {print.Level(channel.LevelColdDbm)} at outlet {outlet.Id} ({outlet.Serves}) with cold cable",
-                $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf("largest-level")}: see the part {job.Cabling.Receiver.Id})",
+                $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)}: see the part {job.Cabling.Receiver.Id})",
                 "lower the amplifier's setting, leave the amplifier out, or add an attenuator");
     }
 }

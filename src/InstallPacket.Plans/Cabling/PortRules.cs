@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Cabling;
 
@@ -11,7 +10,7 @@ internal sealed class PortRules(Job job, ChainView chain, FindingList findings)
         foreach (var e in job.Cabling.Chain.Where(e => e.Part.Outputs > 1))
         {
             var open = OpenPorts(e);
-            if (e.Part.Kind == "splitter" && open == e.Part.Outputs - 1)
+            if (e.Part is SplitterPart && open == e.Part.Outputs - 1)
                 findings.Add(Severity.Caution, "splitter-needless", e.At, $"{e.Id} splits for one output only", $"it costs {UnitText.Write(e.Part.LossTo(1, 600) ?? 0, 1, "dB")} at 600 MHz and gives nothing; a television on its own needs no splitter (common practice)", "leave it out, and join the cables with a barrel");
             else if (open > 0)
                 findings.Add(Severity.Note, "port-open", e.At, $"{open} of {e.Part.Outputs} outputs of {e.Id} feed nothing",

@@ -1,8 +1,6 @@
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Cabling;
 
@@ -36,7 +34,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
             var second = path[i - 1].Id == e.Second;
             if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(Lossy($"run {run}", e, RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
             // The last element of a path is looked at behind its own socket or its first output; the others behind the output that goes on.
-            var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort : e.Part.Kind == "outlet" ? 0 : 1;
+            var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort : e.Part is OutletPart ? 0 : 1;
             steps.Add(PartStep(e, output, frequencyMHz));
         }
         return steps;
@@ -76,16 +74,16 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     private Term RunLoss(RunPlan run, double frequencyMHz, double celsius)
     {
         var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
-        var outdoor = run.Lies("outside", "attic", "conduit", "buried", "span");
+        var outdoor = run.Lies(CableWay.Outside, CableWay.Attic, CableWay.Conduit, CableWay.Buried, CableWay.Span);
         Term temperature = !outdoor || celsius.Equals(ReferenceC) ? Indoors : Term.Key(celsius.Equals(job.Cabling.HotC) ? "cabling.temperature.hot" : "cabling.temperature.cold", celsius);
         return CableLoss(cable, $"run {run.Id}", Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM), frequencyMHz, temperature);
     }
 
-    private Term CableLoss(Part cable, string subject, Term lengthM, double frequencyMHz, Term celsius)
+    private Term CableLoss(CablePart cable, string subject, Term lengthM, double frequencyMHz, Term celsius)
     {
         if (cable.AttenuationDbPer100M is not { } curve)
         {
-            Missing(cable, "attenuation");
+            Missing(cable, CablePartKeys.Attenuation);
             return Unknown;
         }
         if (!Covers(cable, curve, frequencyMHz)) return Unknown;
@@ -105,17 +103,17 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
 
     private ChainStep PartStep(Element e, int output, double frequencyMHz)
     {
-        var (part, label) = (e.Part, $"{e.Id} {e.Part.Kind}");
-        if (part.IsAmplifier)
+        var label = $"{e.Id} {Word.Of(e.Part.Kind)}";
+        if (e.Part is AmplifierPart part)
         {
-            if (part.AmplificationDb is null) Missing(part, "amplification");
-            if (part.NoiseFigureDb is null) Missing(part, "noise-figure");
+            if (part.AmplificationDb is null) Missing(part, AmplifierPartKeys.Amplification);
+            if (part.NoiseFigureDb is null) Missing(part, PartKeys.NoiseFigure);
             Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : Term.Part(part.Id, "amplification", part.AmplificationDb?.At(frequencyMHz) ?? 0);
             return new(label, e, gain, Term.Part(part.Id, "noise-figure", part.NoiseFigureDb?.At(frequencyMHz) ?? 0), output);
         }
-        var loss = part.LossTo(output, frequencyMHz);
-        if (loss is null) Missing(part, "loss");
-        return Lossy(label, e, Term.Part(part.Id, "loss", loss ?? 0), output);
+        var loss = e.Part.LossTo(output, frequencyMHz);
+        if (loss is null) Missing(e.Part, PassiveKeys.Loss);
+        return Lossy(label, e, Term.Part(e.Part.Id, "loss", loss ?? 0), output);
     }
 
     private bool Covers(Part cable, FrequencyCurve curve, double frequencyMHz)
@@ -130,9 +128,9 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         return false;
     }
 
-    private void Missing(Part part, string figure) =>
-        _findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure}`", "without it no level can be reckoned",
-            $"add `{figure}` to the part from the maker's sheet");
+    private void Missing(Part part, Key figure) =>
+        _findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure.Name}`", "without it no level can be reckoned",
+            $"add `{figure.Name}` to the part from the maker's sheet");
 
     // A passive part at 290 K adds noise equal to its loss.
     private static ChainStep Lossy(string label, Element e, Term lossDb, int output = 0) => new(label, e, lossDb.In(-1), lossDb, output);

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Cabling;
 
@@ -17,24 +16,24 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
         foreach (var e in job.Cabling.Chain.Where(e => e.Run is not null && e.From is not null)) CheckRipple(e);
     }
 
-    private void CheckService(Sourced<string> service)
+    private void CheckService(Sourced<SharedService> service)
     {
-        var words = job.Cabling.AlsoCarries.Select(s => s.Value).ToArray();
-        var amplifier = job.Cabling.Chain.FirstOrDefault(e => e.Part.IsAmplifier);
+        var services = job.Cabling.AlsoCarries.Select(s => s.Value).ToArray();
+        var amplifier = job.Cabling.Chain.FirstOrDefault(e => e.Part is AmplifierPart);
         switch (service.Value)
         {
-            case "operator":
+            case SharedService.Operator:
                 findings.Add(Severity.Stop, "operator-shared", service.At, "this tree also carries the plant of a cable operator", "both use 54 to 1002 MHz, and an antenna on the plant radiates the operator's signals (memory: practice and the law on leakage)",
                     "keep two trees with two labels; cut the antenna's tree off from the operator's, cap the open end, and note it for the customer");
                 break;
-            case "moca" when words.Contains("satellite"):
+            case SharedService.Moca when services.Contains(SharedService.Satellite):
                 findings.Add(Severity.Stop, "moca-satellite", service.At, "this tree carries MoCA and satellite", "satellite uses 950 to 2150 MHz, MoCA 1125 to 1675 MHz: they overlap (read: the shared range)", "give one of them cables of its own");
                 break;
-            case "moca" when amplifier is not null && !chain.FedBy(amplifier).Any(e => e.Part.Kind == "filter"):
+            case SharedService.Moca when amplifier is not null && !chain.FedBy(amplifier).Any(e => e.Part is FilterPart):
                 findings.Add(Severity.Caution, "moca-amplifier", service.At, $"this tree carries MoCA, and no filter follows {amplifier.Id}", "MoCA at 1125 to 1675 MHz can overload an amplifier, and no amplifier lets it pass (read: the range; memory: the rest)",
                     "put a low-pass to 1002 MHz on the house side of the amplifier, and use splitters made for 1675 MHz");
                 break;
-            case "satellite":
+            case SharedService.Satellite:
                 findings.Add(Severity.Caution, "satellite-diplexer", service.At, "this tree also carries satellite", "950 to 2150 MHz need diplexers at both ends, and splitters, outlets and cable made for it (read: the range; memory: the rest)", "plan the diplexers and their loss as parts of the chain");
                 break;
         }
@@ -42,7 +41,7 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
 
     private void CheckExisting()
     {
-        foreach (var run in job.Routing.Runs.Where(r => r.Existing && job.Handover.ExistingInternet == "coax"))
+        foreach (var run in job.Routing.Runs.Where(r => r.Existing && job.Handover.ExistingInternet == InternetKind.Coax))
             findings.Add(Severity.Caution, "existing-coax", run.At, $"run {run.Id} uses cable that lies in the house, and an internet service uses coax here", "a shared splitter or wall plate would join the antenna to the operator's plant (common practice)",
                 "trace this cable from end to end, take it off the operator's side, cap and label that end, and leave the internet cable alone");
     }

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Quantities;
 using System.Text.Json.Nodes;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Changes;
 

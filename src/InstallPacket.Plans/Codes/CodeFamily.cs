@@ -38,7 +38,7 @@ public abstract class CodeFamily
 
     /// <summary>The distance that cable keeps from power wiring, with its rule; null where the family's table has none.</summary>
     /// <param name="way">How the cable is laid.</param>
-    public abstract RuleLimit? FromPower(string way);
+    public abstract RuleLimit? FromPower(CableWay way);
 
     /// <summary>Largest share of a conduit that cables may fill [%], with its rule.</summary>
     /// <param name="cables">How many cables share it.</param>

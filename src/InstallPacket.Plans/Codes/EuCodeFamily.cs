@@ -23,7 +23,7 @@ public sealed class EuCodeFamily : CodeFamily
 
     /// <inheritdoc/>
     // The distances stand in national rules, which the table does not hold: nothing is guessed.
-    public override RuleLimit? FromPower(string way) => null;
+    public override RuleLimit? FromPower(CableWay way) => null;
 
     /// <inheritdoc/>
     public override RuleLimit ConduitFill(int cables) => Limit(40, "conduit-fill");

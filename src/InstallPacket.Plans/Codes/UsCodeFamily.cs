@@ -23,12 +23,12 @@ public sealed class UsCodeFamily : CodeFamily
 
     /// <inheritdoc/>
     // In a raceway the distances do not apply.
-    public override RuleLimit? FromPower(string way) => way switch
+    public override RuleLimit? FromPower(CableWay way) => way switch
     {
-        "outside" or "span" => Limit(0.6096, "lead-in-low"),
-        "buried" => Limit(0.3048, "lead-in-buried"),
-        "conduit" => null,
-        _ => Limit(0.0508, "lead-in-indoor"),
+        CableWay.Outside or CableWay.Span => Limit(0.6096, "lead-in-low"),
+        CableWay.Buried => Limit(0.3048, "lead-in-buried"),
+        CableWay.Conduit => null,
+        CableWay.Attic or CableWay.Wall or CableWay.CrawlSpace => Limit(0.0508, "lead-in-indoor"),
     };
 
     /// <inheritdoc/>

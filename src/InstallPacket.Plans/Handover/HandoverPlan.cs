@@ -4,7 +4,7 @@ namespace InstallPacket.Plans.Handover;
 /// <param name="ExistingInternet">Whether an internet service uses coax here.</param>
 /// <param name="Words">A word to the customer.</param>
 /// <param name="Scan">What a scan should find.</param>
-public sealed record HandoverPlan(string ExistingInternet, string Words, IReadOnlyList<ScanRow> Scan)
+public sealed record HandoverPlan(InternetKind ExistingInternet, string Words, IReadOnlyList<ScanRow> Scan)
 {
     /// <summary>The work, step by step.</summary>
     public IReadOnlyList<WorkStep> Steps { get; init; } = [];

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Handover;
 
 /// <summary>What a scan should find, and what the customer is told.</summary>

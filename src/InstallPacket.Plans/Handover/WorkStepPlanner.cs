@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Handover;
 
 /// <summary>The steps of the work in the order of the trade, from what the plan holds and nothing else.</summary>
@@ -43,7 +41,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Begin("arrival");
         Add("hazards", mounting.Ladder is null && mounting.PowerLines.Count == 0 ? null : Shown("access-sketch"));
         Add("differences");
-        if (job.Handover.ExistingInternet != "none") Add("internet", new WorkStep(0, "", "") { Subject = job.Handover.ExistingInternet });
+        if (job.Handover.ExistingInternet != InternetKind.None) Add("internet", new WorkStep(0, "", "") { Subject = Word.Of(job.Handover.ExistingInternet) });
         foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing", OfRun(run));
         if (mounting.Ladder is not null) Add("ladder", Shown("access-sketch"));
     }
@@ -51,18 +49,18 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Ground()
     {
         Begin("ground");
-        if (mounting.Kind != "attic") Add("dry-aim", Shown("aim-card"));
-        foreach (var e in cabling.Elements.Where(e => e.Kind == "antenna")) Add("assemble", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name });
+        if (mounting.Kind != MountKind.Attic) Add("dry-aim", Shown("aim-card"));
+        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Antenna)) Add("assemble", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name });
         foreach (var run in routing.Runs.Where(r => IsAntenna(r.FromElement))) Add("first-joint", Joint(run));
     }
 
     private void Mount()
     {
         Begin("mount");
-        var figure = mounting.Kind == "attic" ? "" : "mount-sketch";
+        var figure = mounting.Kind == MountKind.Attic ? "" : "mount-sketch";
         if (mounting.Hold?.Guys.Count > 0) Add("anchors", Shown(figure) with { Count = mounting.Hold.Guys.Sum(g => g.Count) });
-        Add(mounting.Kind == "ballast" ? "lay-frame" : "level-mark", Shown(figure));
-        foreach (var f in mounting.Fixings.Where(f => f.Form != "clamp"))
+        Add(mounting.Kind == MountKind.Ballast ? "lay-frame" : "level-mark", Shown(figure));
+        foreach (var f in mounting.Fixings.Where(f => f.Form != FixingForm.Clamp))
         {
             Add("pilot", new WorkStep(0, "", "") { Subject = f.Part, Name = f.Name, Count = f.Count, Figure = figure });
             Add("fix", Fixing(f, figure));
@@ -71,7 +69,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Add("raise", Shown(figure));
         if (mounting.Hold?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.Hold.Guys.Sum(g => g.Count) });
         Add("aim", Shown("aim-card"));
-        foreach (var f in mounting.Fixings.Where(f => f.Form == "clamp")) Add("clamp", Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
+        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp", Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
     }
 
     private void Outside()
@@ -96,12 +94,12 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Inside()
     {
         Begin("inside");
-        foreach (var e in routing.Entries) Add("entry", new WorkStep(0, "", "") { Subject = e.Point, Name = e.Through, Figure = e.Figure });
+        foreach (var e in routing.Entries) Add("entry", new WorkStep(0, "", "") { Subject = e.Point, Name = Word.Of(e.Through), Figure = e.Figure });
         foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
-        foreach (var e in cabling.Elements.Where(e => e.Kind is "power-inserter")) Add("inserter", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
+        foreach (var e in cabling.Elements.Where(e => e.Kind is PartKind.PowerInserter)) Add("inserter", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
         foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
-        foreach (var e in cabling.Elements.Where(e => e.OpenPorts.Count > 0 && e.Kind != "outlet")) Add("terminators", new WorkStep(0, "", "") { Subject = e.Id, Count = e.OpenPorts.Count });
-        foreach (var e in cabling.Elements.Where(e => e.Kind == "outlet")) Add("outlet", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
+        foreach (var e in cabling.Elements.Where(e => e.OpenPorts.Count > 0 && e.Kind != PartKind.Outlet)) Add("terminators", new WorkStep(0, "", "") { Subject = e.Id, Count = e.OpenPorts.Count });
+        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Outlet)) Add("outlet", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
     }
 
     private void Power()
@@ -115,7 +113,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Begin("measure");
         foreach (var p in cabling.TestPoints)
             Add(p.Number == 1 ? "fine-aim" : "measure", new WorkStep(0, "", "") { Subject = p.Element, Name = p.Where, PointNumber = p.Number, Expect = Expected(p), Figure = cabling.Ladder is null ? "" : "level-ladder" });
-        foreach (var f in mounting.Fixings.Where(f => f.Form == "clamp")) Add("lock-aim", Fixing(f, mounting.Kind == "attic" ? "" : "mount-sketch"));
+        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("lock-aim", Fixing(f, mounting.Kind == MountKind.Attic ? "" : "mount-sketch"));
         Add("scan", new WorkStep(0, "", "") { Count = reception.Wanted.Count() });
     }
 
@@ -134,18 +132,18 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
 
     private void Device(ElementPlan e) => Add(e.SettingDb is null ? "device" : "device-set", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name, Figure = "chain-diagram" });
 
-    private static bool IsDevice(ElementPlan e) => e.Kind is "amplifier" or "splitter" or "tap" or "combiner" or "filter" or "attenuator" or "surge-protector" or "grounding-block" or "balun";
+    private static bool IsDevice(ElementPlan e) => e.Kind is PartKind.Amplifier or PartKind.Splitter or PartKind.Tap or PartKind.Combiner or PartKind.Filter or PartKind.Attenuator or PartKind.SurgeProtector or PartKind.GroundingBlock or PartKind.Balun;
 
     // What an outside run ends at stands outside; what is screwed on stands beside what feeds it.
     private bool StandsOutside(ElementPlan e)
     {
         if (e.Run.Length > 0) return routing.Runs.Any(r => r.Id == e.Run && IsOutside(r));
-        return cabling.Elements.FirstOrDefault(f => f.Id == e.From) is { } feeding && (feeding.Kind == "antenna" || StandsOutside(feeding));
+        return cabling.Elements.FirstOrDefault(f => f.Id == e.From) is { } feeding && (feeding.Kind == PartKind.Antenna || StandsOutside(feeding));
     }
 
-    private bool IsAntenna(string element) => cabling.Elements.Any(e => e.Id == element && e.Kind == "antenna");
+    private bool IsAntenna(string element) => cabling.Elements.Any(e => e.Id == element && e.Kind == PartKind.Antenna);
 
-    private static bool IsOutside(RunPlan run) => !run.Existing && run.Lies("outside", "buried", "span");
+    private static bool IsOutside(RunPlan run) => !run.Existing && run.Lies(CableWay.Outside, CableWay.Buried, CableWay.Span);
 
     private static WorkStep OfRun(RunPlan run) => new(0, "", "") { Subject = run.Id, PieceNumber = run.Number, Figure = "route-sketch" };
 

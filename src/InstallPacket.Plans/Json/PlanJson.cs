@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Json;
 
@@ -16,7 +15,15 @@ public static class PlanJson
         WriteIndented = true,
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new RoundedNumberConverter(), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
+        Converters =
+        {
+            new RoundedNumberConverter(), new WordConverter<UnitFamily>(), new WordConverter<PaperSize>(), new WordConverter<LevelUnit>(),
+            new WordConverter<ObstructionKind>(), new WordConverter<Polarisation>(), new WordConverter<PartKind>(), new WordConverter<CableWay>(),
+            new WordConverter<EntrySurface>(), new OptionalWordConverter<RoofForm>(), new OptionalWordConverter<RidgeAxis>(),
+            new WordConverter<MountKind>(), new WordConverter<Access>(), new OptionalWordConverter<FallProtection>(),
+            new OptionalWordConverter<FixingForm>(), new WordConverter<PieceKind>(), new WordConverter<StockKind>(), new WordConverter<CuttingAim>(),
+            new WordConverter<InternetKind>(), new WordConverter<Severity>(),
+        },
     });
 
     /// <summary>The whole plan.</summary>
@@ -44,7 +51,7 @@ public static class PlanJson
     /// <summary>Findings as data.</summary>
     public static JsonArray Findings(IReadOnlyList<Finding> findings) => [.. findings.Select(f => (JsonNode)new JsonObject
     {
-        ["severity"] = f.Severity.ToString().ToLowerInvariant(),
+        ["severity"] = Word.Of(f.Severity),
         ["id"] = f.Id,
         ["file"] = f.At.File,
         ["line"] = f.At.Line,

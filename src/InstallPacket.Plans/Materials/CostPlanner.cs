@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Prices what the plan uses. Spares and leftovers stay with the firm and are not in the sum.</summary>

@@ -1,11 +1,11 @@
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>How the pieces are cut from the stock.</summary>
-/// <param name="Aim"><c>least-waste</c> or <c>least-cost</c>.</param>
+/// <param name="Aim">What it seeks.</param>
 /// <param name="KeepAboveM">Leftovers of this length and more are kept.</param>
 /// <param name="Cables">One entry a kind of cable or conductor.</param>
 /// <param name="Figures">Names of the figures.</param>
-public sealed record CuttingPlan(string Aim, double KeepAboveM, IReadOnlyList<CableCutPlan> Cables, IReadOnlyList<string> Figures)
+public sealed record CuttingPlan(CuttingAim Aim, double KeepAboveM, IReadOnlyList<CableCutPlan> Cables, IReadOnlyList<string> Figures)
 {
     /// <summary>The currency as printed; empty when the job does not say.</summary>
     public string Currency { get; init; } = "";
@@ -18,11 +18,11 @@ public sealed record CuttingPlan(string Aim, double KeepAboveM, IReadOnlyList<Ca
 /// <param name="Stock">Its name in the job.</param>
 /// <param name="Part">Part name.</param>
 /// <param name="Name">What it is.</param>
-/// <param name="Kind"><c>reel</c>, <c>box</c> or <c>pre-cut</c>.</param>
+/// <param name="Kind">What it lies on.</param>
 /// <param name="PartUsed">Whether some was used.</param>
 /// <param name="LengthM">What is on each.</param>
 /// <param name="Count">How many.</param>
-public sealed record VanStockPlan(string Stock, string Part, string Name, string Kind, bool PartUsed, double LengthM, int Count);
+public sealed record VanStockPlan(string Stock, string Part, string Name, StockKind Kind, bool PartUsed, double LengthM, int Count);
 
 /// <summary>One kind of cable or conductor.</summary>
 /// <param name="Part">Part name.</param>
@@ -49,7 +49,7 @@ public sealed record CableCutPlan(
 /// <summary>One opened reel, box or length.</summary>
 /// <param name="Number">Its number in the plan.</param>
 /// <param name="Stock">Its name in the job.</param>
-/// <param name="Kind"><c>reel</c>, <c>box</c> or <c>pre-cut</c>.</param>
+/// <param name="Kind">What it lies on.</param>
 /// <param name="PartUsed">Whether some was used before.</param>
 /// <param name="LengthM">What is on it.</param>
 /// <param name="Pieces">Pieces in the order of their numbers.</param>
@@ -57,7 +57,7 @@ public sealed record CableCutPlan(
 /// <param name="Keep">Whether that goes back to the van.</param>
 /// <param name="Figure">The figure that shows it.</param>
 public sealed record StripPlan(
-    int Number, string Stock, string Kind, bool PartUsed, double LengthM, IReadOnlyList<StripPiecePlan> Pieces, double LeftM, bool Keep, string Figure);
+    int Number, string Stock, StockKind Kind, bool PartUsed, double LengthM, IReadOnlyList<StripPiecePlan> Pieces, double LeftM, bool Keep, string Figure);
 
 /// <summary>A piece on a strip.</summary>
 public sealed record StripPiecePlan(int Number, string Run, double LengthM);

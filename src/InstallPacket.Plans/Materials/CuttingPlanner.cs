@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Materials;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Materials;
 
@@ -19,7 +18,7 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
         foreach (var group in pieces.GroupBy(p => p.Piece.Cable, StringComparer.Ordinal))
             if (Cable([.. group], cables.Sum(c => c.Strips.Count)) is { } cable) cables.Add(cable);
         var sheets = cables.SelectMany(c => c.Strips).Select(s => s.Figure).Distinct(StringComparer.Ordinal);
-        return new(_materials.LeastCost ? "least-cost" : "least-waste", _materials.KeepAbove.Metres, cables, [.. sheets]) { Currency = _materials.Currency ?? "", VanList = [.. VanList(cables)] };
+        return new(_materials.Aim, _materials.KeepAbove.Metres, cables, [.. sheets]) { Currency = _materials.Currency ?? "", VanList = [.. VanList(cables)] };
     }
 
     // Stock without a count stands in the shop and is not in this list.
@@ -96,7 +95,8 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
     // The price of every length must be known; otherwise the least length is sought.
     private bool ByPrice(string part, StockLength[] stock)
     {
-        if (!_materials.LeastCost || stock.FirstOrDefault(s => s.Price is null) is not { } unpriced) return _materials.LeastCost;
+        var wanted = _materials.Aim == CuttingAim.LeastCost;
+        if (!wanted || stock.FirstOrDefault(s => s.Price is null) is not { } unpriced) return wanted;
         findings.Add(Severity.Caution, "stock-price-missing", unpriced.At, $"the stock `{unpriced.Name}` of `{part}` has no price, and the aim is least-cost", "least cost needs the price of every length",
             "add `price` (0 for what is paid already); until then the least length is opened");
         return false;

@@ -31,8 +31,24 @@ public sealed record PartFigure(string Part, string Name, string Figure, string 
 /// <summary>A piece of cable or conductor.</summary>
 public sealed record PiecePlan(int Number, string Run, string Cable, string CableName, double LengthM, string From, string To)
 {
-    /// <summary><c>run</c>, <c>fly lead</c> or <c>bonding</c>.</summary>
-    public string Kind { get; init; } = "run";
+    /// <summary>What it is for.</summary>
+    public PieceKind Kind { get; init; }
+}
+
+/// <summary>What a piece is for.</summary>
+public enum PieceKind
+{
+    /// <summary>A run.</summary>
+    Run,
+
+    /// <summary>A lead from an outlet to its receiver.</summary>
+    FlyLead,
+
+    /// <summary>A bonding conductor.</summary>
+    Bonding,
+
+    /// <summary>A guy.</summary>
+    Guy,
 }
 
 /// <summary>A sheet of labels.</summary>
@@ -48,7 +64,7 @@ public sealed record LabelSheetPlan(string Figure, int First, int Count);
 /// <param name="Count">Pieces; null when bought by length.</param>
 /// <param name="LengthM">Length; null when bought by the piece.</param>
 /// <param name="For">What it is for.</param>
-public sealed record ItemPlan(string Part, string Name, string Kind, int? Count, double? LengthM, string For)
+public sealed record ItemPlan(string Part, string Name, PartKind Kind, int? Count, double? LengthM, string For)
 {
     /// <summary>Spare share of the part; null when it states none.</summary>
     public double? SparePct { get; init; }

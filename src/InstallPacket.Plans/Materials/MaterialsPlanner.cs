@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Counts what the plan uses: pieces of cable, connectors, parts, fixings.</summary>
@@ -19,7 +16,7 @@ internal sealed class MaterialsPlanner(
     {
         foreach (var e in job.Cabling.Chain) Add(e.Part, 1, 0, e.Id);
         foreach (var run in routing.Runs.Where(r => !r.Existing)) AddRun(run);
-        foreach (var e in job.Cabling.Chain.Where(e => e.Part.Kind == "outlet")) AddFlyLead(e);
+        foreach (var e in job.Cabling.Chain.Where(e => e.Part is OutletPart)) AddFlyLead(e);
         AddTerminators();
         Add(job.Mounting.Mount, 1, 0, "mount");
         Add(job.Mounting.Mast, 1, 0, "mast");
@@ -33,12 +30,12 @@ internal sealed class MaterialsPlanner(
         ItemPlan[] items = [.. used.Select(Item).Select(packs.Of)];
         PiecePlan[] cut = [.. pieces.Select(p => p.Piece)];
         return new MaterialsPlan(
-            cut, items, [.. used.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value)))])
+            cut, items, [.. used.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value.Text)))])
         {
             Cutting = new CuttingPlanner(job, pieces, _work, _findings).Plan(),
             // Guys come last and need no label.
-            LabelSheets = [.. cut.Where(p => p.Kind != "guy").Chunk(PiecesOnSheet).Select((c, i) => new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
-            Tools = new ToolPlanner(job, routing, mounting, siting, _findings).Plan(items),
+            LabelSheets = [.. cut.Where(p => p.Kind != PieceKind.Guy).Chunk(PiecesOnSheet).Select((c, i) => new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
+            Tools = new ToolPlanner(job, routing, mounting, siting, parts, _findings).Plan(items),
             Cost = new CostPlanner(job, parts, _work, _findings).Plan(items),
             Time = new TimePlanner(job, routing, _work, _findings).Plan(cut),
             CustomerSupplies = job.Materials.CustomerSupplies,
@@ -47,12 +44,12 @@ internal sealed class MaterialsPlanner(
 
     private void AddRun(RunPlan run)
     {
-        var cable = parts.Find(run.Cable)!;
+        var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
         Add(cable, 0, run.LengthM, run.Id);
         if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, run.Id);
         // A boot is slid on before the connector; it keeps rain off the thread (memory: trade practice).
-        if (run.Lies("outside", "span") && parts.Find("weather-boot") is { } boot) Add(boot, 2, 0, run.Id);
-        if (run.Clips > 0 && parts.Find("cable-clip") is { } clip) Add(clip, run.Clips, 0, run.Id);
+        if (run.Lies(CableWay.Outside, CableWay.Span) && parts.Of(PartRole.WeatherBoot) is { } boot) Add(boot, 2, 0, run.Id);
+        if (run.Clips > 0 && parts.Of(PartRole.Clip) is { } clip) Add(clip, run.Clips, 0, run.Id);
     }
 
     private void AddBonding(BondingSection bonding)
@@ -80,7 +77,7 @@ internal sealed class MaterialsPlanner(
 
     private void AddTerminators()
     {
-        if (parts.Find("terminator-75") is not { } terminator) return;
+        if (parts.Of(PartRole.Terminator) is not { } terminator) return;
         var chain = new ChainView(job.Cabling);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part.Outputs > 1))
             if (e.Part.Outputs - chain.FedBy(e).Count() is > 0 and var open) Add(terminator, open, 0, e.Id);
@@ -93,7 +90,7 @@ internal sealed class MaterialsPlanner(
         _items[part.Id] = (part, item.Count + count, item.LengthM + lengthM, item.For);
     }
 
-    private static int Order((Part Part, int, double, List<string>) item) => Array.IndexOf(Jobs.Catalogue.PartCatalogue.Kinds.Words, item.Part.Kind);
+    private static int Order((Part Part, int, double, List<string>) item) => (int)item.Part.Kind;
 
     private static ItemPlan Item((Part Part, int Count, double LengthM, List<string> For) i) => new(
         i.Part.Id, i.Part.Name, i.Part.Kind, i.Count > 0 ? i.Count : null, i.LengthM > 0 ? i.LengthM : null, string.Join(", ", i.For));

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Materials;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Materials;
 

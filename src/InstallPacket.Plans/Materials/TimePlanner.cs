@@ -1,7 +1,6 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Materials;
 
@@ -45,21 +44,21 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, F
     private double Count(string per, IReadOnlyList<PiecePlan> pieces) => per switch
     {
         "job" or "mount" => 1,
-        "piece" => pieces.Count(p => p.Kind != "bonding"),
-        "antenna" => job.Cabling.Chain.Count(e => e.Part.Kind == "antenna"),
-        "metre outside" => Metres("outside", "span"),
-        "metre in attic or crawl space" => Metres("attic", "crawl-space"),
-        "metre in walls" => Metres("wall"),
-        "metre in conduit" => Metres("conduit"),
-        "metre buried" => Metres("buried"),
+        "piece" => pieces.Count(p => p.Kind != PieceKind.Bonding),
+        "antenna" => job.Cabling.Chain.Count(e => e.Part is AntennaPart),
+        "metre outside" => Metres(CableWay.Outside, CableWay.Span),
+        "metre in attic or crawl space" => Metres(CableWay.Attic, CableWay.CrawlSpace),
+        "metre in walls" => Metres(CableWay.Wall),
+        "metre in conduit" => Metres(CableWay.Conduit),
+        "metre buried" => Metres(CableWay.Buried),
         "entry" => routing.Entries.Count > 0 ? routing.Entries.Sum(e => Math.Max(1, e.Runs.Count)) : routing.Runs.Sum(r => r.DripLoops.Count),
-        "device" => job.Cabling.Chain.Count(e => e.Part.Kind is not ("antenna" or "outlet")),
-        "outlet" => job.Cabling.Chain.Count(e => e.Part.Kind == "outlet"),
-        "bonding conductor" => pieces.Count(p => p.Kind == "bonding"),
+        "device" => job.Cabling.Chain.Count(e => e.Part is not (AntennaPart or OutletPart)),
+        "outlet" => job.Cabling.Chain.Count(e => e.Part is OutletPart),
+        "bonding conductor" => pieces.Count(p => p.Kind == PieceKind.Bonding),
         _ => throw new InvalidOperationException($"Nothing counts '{per}'."),
     };
 
-    private double Metres(params string[] ways) => routing.Runs.Where(r => !r.Existing).Sum(r => r.LengthM * r.ShareIn(ways));
+    private double Metres(params CableWay[] ways) => routing.Runs.Where(r => !r.Existing).Sum(r => r.LengthM * r.ShareIn(ways));
 
     private double Daylight()
     {

@@ -1,14 +1,12 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Derives the tools from what the plan does: fixings, torques, connectors, ways of the cable, access.</summary>
-internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mounting, SitingPlan siting, FindingList findings)
+internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mounting, SitingPlan siting, PartLibrary parts, FindingList findings)
 {
     private static readonly IReadOnlyDictionary<string, string> Names = PlanTable.Rows("Materials/tools.csv").ToDictionary(r => r["id"], r => r["name"], StringComparer.Ordinal);
 
     public IReadOnlyList<ToolPlan> Plan(IReadOnlyList<ItemPlan> items) =>
-        [.. Holes(), .. Tightening(), .. Connectors(items), .. Ways(items), .. Bonding(), .. Measuring(), .. Access(), .. Asked()];
+        [.. Holes(), .. Tightening(), .. Connectors(items), .. Ways(items), .. Bonding(), .. Measuring(), .. WorkPlace(), .. Asked()];
 
     private static ToolPlan Tool(string id, string why) => new(id, Names[id], why);
 
@@ -18,8 +16,9 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
         if (mounting.Fixings.Count > 0) yield return Tool("drill", "holes for the mount");
         foreach (var hole in mounting.Fixings.Where(f => f.PilotM is > 0).GroupBy(f => f.PilotM!.Value))
             yield return Tool("drill-bit", string.Join(", ", hole.Select(f => f.Name))) with { SizeM = hole.Key };
-        foreach (var f in mounting.Fixings.Where(f => f.PilotM is null && f.Into.Contains("brick", StringComparison.OrdinalIgnoreCase))) yield return Tool("hammer-drill", $"{f.Name}, into {f.Into}");
-        foreach (var f in mounting.Fixings.Where(f => f.PilotM is null && !f.Name.Contains("U-bolt", StringComparison.OrdinalIgnoreCase))) yield return Tool("drill-bit-sheet", f.Name);
+        Fixing[] bare = [.. job.Mounting.Fixings.Where(f => f.Pilot is null)];
+        foreach (var f in bare.Where(f => f.Part.Form == FixingForm.Anchor)) yield return Tool("hammer-drill", $"{f.Part.Name}, into {f.Into}");
+        foreach (var f in bare.Where(f => f.Part.Role != PartRole.AntennaClamp)) yield return Tool("drill-bit-sheet", f.Part.Name);
         yield return Tool("eye-protection", "drilling");
     }
 
@@ -33,33 +32,33 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
 
     private IEnumerable<ToolPlan> Connectors(IReadOnlyList<ItemPlan> items)
     {
-        foreach (var c in items.Where(i => i.Kind == "connector")) yield return Tool("compression-tool", c.Name);
+        foreach (var c in items.Where(i => i.Kind == PartKind.Connector)) yield return Tool("compression-tool", c.Name);
         var torques = routing.Cables.Where(c => c.TorqueNm is not null).Select(c => c.TorqueNm!.Value).ToArray();
         if (torques.Length > 0) yield return Tool("connector-torque-wrench", "F connectors outdoors and on splitters") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
-        foreach (var c in items.Where(i => i.Kind == "cable")) yield return Tool("cable-stripper", c.Name);
+        foreach (var c in items.Where(i => i.Kind == PartKind.Cable)) yield return Tool("cable-stripper", c.Name);
         yield return Tool("cable-cutter", "square ends");
         yield return Tool("marker", "labels at both ends of each piece");
     }
 
     private IEnumerable<ToolPlan> Ways(IReadOnlyList<ItemPlan> items)
     {
-        bool Any(string way) => routing.Runs.Any(r => r.Lies(way) && !r.Existing);
+        bool Any(CableWay way) => routing.Runs.Any(r => r.Lies(way) && !r.Existing);
         if (routing.Runs.SelectMany(r => r.DripLoops).Any())
         {
             var widest = job.Routing.Runs.Where(r => r.DripLoops.Count > 0).Select(r => r.Cable.DiameterM).Max();
             yield return Tool("long-drill-bit", "entry, falling outward") with { SizeM = widest };
         }
-        if (Any("wall")) yield return Tool("fish-tape", "runs in walls");
-        if (Any("conduit")) yield return Tool("pulling-line", "runs in conduit");
-        if (Any("attic") || Any("crawl-space")) yield return Tool("head-lamp", "attic or crawl space");
-        if (Any("crawl-space")) yield return Tool("knee-pads", "crawl space");
-        if (items.Any(i => i.Part == "exterior-sealant")) yield return Tool("sealant-gun", "entries and holes");
+        if (Any(CableWay.Wall)) yield return Tool("fish-tape", "runs in walls");
+        if (Any(CableWay.Conduit)) yield return Tool("pulling-line", "runs in conduit");
+        if (Any(CableWay.Attic) || Any(CableWay.CrawlSpace)) yield return Tool("head-lamp", "attic or crawl space");
+        if (Any(CableWay.CrawlSpace)) yield return Tool("knee-pads", "crawl space");
+        if (items.Any(i => parts.Find(i.Part)?.Role == PartRole.Sealant)) yield return Tool("sealant-gun", "entries and holes");
     }
 
     private IEnumerable<ToolPlan> Bonding()
     {
         yield return Tool("conductor-cutter", job.Bonding.Conductor.Name);
-        yield return Tool("voltage-tester", "before shields and earth are joined" + (job.Cabling.Chain.Any(e => e.Part.Kind == "power-inserter") ? "; supply of the amplifier" : ""));
+        yield return Tool("voltage-tester", "before shields and earth are joined" + (job.Cabling.Chain.Any(e => e.Part is PowerInserterPart) ? "; supply of the amplifier" : ""));
     }
 
     private IEnumerable<ToolPlan> Measuring()
@@ -69,12 +68,12 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
         yield return Tool("camera", "mount, bonding, drip loops");
     }
 
-    private IEnumerable<ToolPlan> Access()
+    private IEnumerable<ToolPlan> WorkPlace()
     {
         if (mounting.Ladder is { } ladder) yield return Tool("ladder", "rails past the edge at the work place") with { LengthM = ladder.RailM };
-        if (mounting.Access == "platform") yield return Tool("platform", "work at height");
-        if (mounting.Access == "tower") yield return Tool("tower", "work at height");
-        if (mounting.Access == "inside") yield break;
+        if (mounting.Access == Access.Platform) yield return Tool("platform", "work at height");
+        if (mounting.Access == Access.Tower) yield return Tool("tower", "work at height");
+        if (mounting.Access == Access.Inside) yield break;
         yield return Tool("fall-arrest", "work at height");
         yield return Tool("wind-meter", "before the mast is raised");
     }

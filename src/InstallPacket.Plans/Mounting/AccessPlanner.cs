@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -13,7 +12,7 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
     public LadderSetPlan? Ladder()
     {
         var height = _mounting.WorkHeight.Metres;
-        if (_mounting.Access is not ("ladder" or "ladder-and-roof") || height <= 0) return null;
+        if (_mounting.Access is not (Access.Ladder or Access.LadderAndRoof) || height <= 0) return null;
         var working = work.Apply(LadderSet.WorkingLengthFormula, "ladder", job.WorkHeight());
         var rails = work.Apply(LadderSet.RailLengthFormula, "ladder", job.WorkHeight());
         return new LadderSetPlan(working, work.Apply(LadderSet.FootDistanceFormula, "ladder", working), rails)
@@ -25,7 +24,7 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
     /// <summary>Says what is missing against a fall from the roof.</summary>
     public void CheckFall()
     {
-        if (_mounting.Access != "ladder-and-roof" || _mounting.FallProtection?.Value is "edge" or "harness" or "platform") return;
+        if (_mounting.Access != Access.LadderAndRoof || _mounting.FallProtection?.Value is FallProtection.Edge or FallProtection.Harness or FallProtection.Platform) return;
         if (code.FallProtectionM is { } from && _mounting.WorkHeight.Metres < from) return;
         var limit = code.FallProtectionM is { } m ? $"from {_print.Length(m)} an unprotected edge needs a guard, a net or a harness (29 CFR 1926.501(b)(1))" : "national law on work at height asks for protection, in some countries at any height (ask locally)";
         var severity = _mounting.FallProtection is null ? Severity.Caution : Severity.Stop;

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -13,19 +12,19 @@ internal static class AntennaArea
     private static readonly Constant SquareCf = new("cf-slender-square", WindForce.SlenderSquareCf, "asce-7-16", Provenance.Read);
 
     /// <summary>Effective area [m2]; null when the part states neither.</summary>
-    public static double? Of(Part antenna, Workings work) => antenna.WindAreaM2 ?? (antenna.Outline.Count == 0 ? null : Outline(antenna, work));
+    public static double? Of(AntennaPart antenna, Workings work) => antenna.WindAreaM2 ?? (antenna.Outline.Count == 0 ? null : Outline(antenna, work));
 
-    private static double Outline(Part antenna, Workings work)
+    private static double Outline(AntennaPart antenna, Workings work)
     {
-        var (front, side) = (Bars(antenna, front: true, work), Bars(antenna, front: false, work));
+        var (front, side) = (Bars(antenna, BarFace.Front, work), Bars(antenna, BarFace.Side, work));
         return work.Apply(WindForce.AngleFormula, antenna.Id, Term.Part(antenna.Id, "outline", front), Term.Part(antenna.Id, "outline", side), front >= side ? AlongTheBoom : AcrossTheBoom);
     }
 
-    private static double Bars(Part antenna, bool front, Workings work) => antenna.Outline.Select((b, i) => (Bar: b, Number: i + 1)).Where(b => b.Bar.Front == front).Sum(b =>
+    private static double Bars(AntennaPart antenna, BarFace face, Workings work) => antenna.Outline.Select((b, i) => (Bar: b, Number: i + 1)).Where(b => b.Bar.Faces == face).Sum(b =>
     {
-        var (bar, cf) = (b.Bar, b.Bar.Round ? RoundCf : SquareCf);
+        var (bar, cf) = (b.Bar, b.Bar.Form == BarForm.Round ? RoundCf : SquareCf);
         Term Of(double number) => Term.Part(antenna.Id, "outline", number);
-        return work.Apply(WindForce.BarsFormula, $"{antenna.Id}, bar {b.Number}, wind {(front ? "along" : "across")} the boom",
+        return work.Apply(WindForce.BarsFormula, $"{antenna.Id}, bar {b.Number}, wind {(face == BarFace.Front ? "along" : "across")} the boom",
             Of(bar.Count), Of(bar.WidthM), Of(bar.LengthM), cf).Number;
     });
 }

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 

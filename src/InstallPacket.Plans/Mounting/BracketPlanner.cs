@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -14,7 +13,7 @@ internal sealed class BracketPlanner(Job job, Workings work, FindingList finding
     public void Check(WindPlan wind, double? weightN)
     {
         CheckSpacing(wind);
-        var brackets = _mounting.Kind == "ground-mast" ? 1 : 2;
+        var brackets = _mounting.Kind == MountKind.GroundMast ? 1 : 2;
         var count = FixingChecker.Holding(job).Sum(f => f.Count);
         var each = count / brackets;
         if (each == 0)

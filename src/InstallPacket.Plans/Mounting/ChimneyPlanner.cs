@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -24,13 +23,13 @@ internal sealed class ChimneyPlanner(Job job, Workings work, FindingList finding
             Refuse(job.Mounting.At, "the mast hangs on a chimney of which the job says nothing", "add `mounting.chimney` from a survey on the roof");
             return;
         }
-        if (stack.State.Value != "sound") Refuse(stack.State.At, $"the state of the chimney is `{stack.State.Value}`", "choose another mount");
-        if (stack.Allowed.Value != "yes") Refuse(stack.Allowed.At, $"whether the code allows it is `{stack.Allowed.Value}`", "ask the building office, or choose another mount");
+        if (stack.State.Value != ChimneyState.Sound) Refuse(stack.State.At, $"the state of the chimney is `{Word.Of(stack.State.Value)}`", "choose another mount");
+        if (stack.Allowed.Value != Permission.Yes) Refuse(stack.Allowed.At, $"whether the code allows it is `{Word.Of(stack.Allowed.Value)}`", "ask the building office, or choose another mount");
         var couple = work.Apply(ChimneyStack.StrapFormula, "straps", MountTerms.Wind("moment_nm", wind.MomentNm), Term.Key("mounting.chimney.strap-spacing", stack.StrapSpacingM));
         var push = wind.ForceN + wind.LineLoadNPerM * wind.FreeM;
         var strap = work.Apply(MountingFormulas.UpperStrap, "upper strap", couple, Of("push_n", push));
         if (job.Mounting.Mount.BreakingN is { } breaking)
-            ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf("breaking"), stack.At, "take wider straps, set them farther apart, or shorten the mast");
+            ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf(PartKeys.Breaking), stack.At, "take wider straps, set them farther apart, or shorten the mast");
         else ledger.Unknown("the strap of the chimney", job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `breaking`", "add the breaking strength of its strap");
         Foot(stack, wind, push);
     }

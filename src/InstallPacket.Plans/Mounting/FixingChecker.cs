@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -10,7 +9,7 @@ internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     /// <summary>Fixings that hold the mount; clamps of the antenna do not.</summary>
-    public static IReadOnlyList<Fixing> Holding(Job job) => [.. job.Mounting.Fixings.Where(f => f.Part.Form != "clamp")];
+    public static IReadOnlyList<Fixing> Holding(Job job) => [.. job.Mounting.Fixings.Where(f => f.Part.Form != FixingForm.Clamp)];
 
     /// <summary>Says that too few fixings are named to reckon with.</summary>
     public static void TooFew(Job job, HoldLedger ledger, int places) => ledger.Unknown(
@@ -28,12 +27,12 @@ internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
 
     private IFixingResistance? Resistance(Fixing f) => f.Part.Form switch
     {
-        "lag-screw" when job.Code == "us" => new ScrewData(job, work, ledger).Lag(f),
-        "wood-screw" when job.Code == "eu" => new ScrewData(job, work, ledger).European(f),
-        "wood-screw" => new ScrewData(job, work, ledger).ThinScrew(f),
-        "anchor" or "bolt" => Stated(f),
+        FixingForm.LagScrew when job.Code == "us" => new ScrewData(job, work, ledger).Lag(f),
+        FixingForm.WoodScrew when job.Code == "eu" => new ScrewData(job, work, ledger).European(f),
+        FixingForm.WoodScrew => new ScrewData(job, work, ledger).ThinScrew(f),
+        FixingForm.Anchor or FixingForm.Bolt => Stated(f),
         null => Unknown(f, $"the fixing `{f.Part.Id}` does not state `form`", "add `form` to the part: lag-screw, wood-screw, anchor, bolt or clamp"),
-        var form => Stated(f, $"for a {form.Replace('-', ' ')} the code family `{job.Code}` has no rule here"),
+        FixingForm.LagScrew or FixingForm.Clamp => Stated(f, $"for a {Word.Of(f.Part.Form.Value).Replace('-', ' ')} the code family `{job.Code}` has no rule here"),
     };
 
     private IFixingResistance? Stated(Fixing f, string why = "no capacity of anchors is built in")

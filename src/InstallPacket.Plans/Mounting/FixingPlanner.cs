@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -13,11 +12,11 @@ internal sealed class FixingPlanner(Job job, Workings work, FindingList findings
 
     public FixingPlan Plan(Fixing f)
     {
-        var plan = new FixingPlan(f.Part.Id, f.Part.Name, f.Count, f.Pilot?.Metres, f.Into, f.Part.TorqueNm, f.Part.TorqueNm is null ? "" : f.Part.ProvenanceOf("torque"))
+        var plan = new FixingPlan(f.Part.Id, f.Part.Name, f.Count, f.Pilot?.Metres, f.Into, f.Part.TorqueNm, f.Part.TorqueNm is null ? "" : f.Part.ProvenanceOf(PartKeys.Torque))
         {
-            Form = f.Part.Form ?? "", Stated = f.Stated ?? "",
+            Form = f.Part.Form, Stated = f.Stated ?? "",
         };
-        if (f.Part is not { Form: "lag-screw" or "wood-screw", DiameterM: { } diameter, LengthM: { } length }) return plan;
+        if (f.Part is not { Form: FixingForm.LagScrew or FixingForm.WoodScrew, DiameterM: { } diameter, LengthM: { } length }) return plan;
         TimberFits(f);
         var (least, most) = Drill(f, diameter);
         CheckPilot(f, least, most);
@@ -31,7 +30,7 @@ internal sealed class FixingPlanner(Job job, Workings work, FindingList findings
         };
     }
 
-    private WoodScrew? Thin(Fixing f) => job.Code == "us" && f.Part is { Form: "wood-screw", DiameterM: { } diameter } ? WoodScrew.Find(diameter) : null;
+    private WoodScrew? Thin(Fixing f) => job.Code == "us" && f.Part is { Form: FixingForm.WoodScrew, DiameterM: { } diameter } ? WoodScrew.Find(diameter) : null;
 
     private double Distance(Fixing f, string side, int diameters, double diameter, Calc.Sources.Formula american) => job.Code == "us"
         ? work.Apply(american, f.Part.Name, f.Part.Figure("diameter", diameter))

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -58,7 +57,7 @@ internal sealed class GuyPlanner(Job job, Workings work, FindingList findings, H
     {
         var most = sets.Max(s => s.TensionN);
         if (guys.Part.BreakingN is { } breaking)
-            ledger.Force("guy-wire", "the guy wire", most, breaking / Guys.BreakingFactor, "half its breaking strength, common practice", guys.Part.ProvenanceOf("breaking"), guys.At, "take stronger wire, four guys to a ring, or anchors farther out");
+            ledger.Force("guy-wire", "the guy wire", most, breaking / Guys.BreakingFactor, "half its breaking strength, common practice", guys.Part.ProvenanceOf(PartKeys.Breaking), guys.At, "take stronger wire, four guys to a ring, or anchors farther out");
         else ledger.Unknown("the guy wire", guys.Part.At, $"the guy `{guys.Part.Id}` does not state `breaking`", "add its breaking strength");
         if (guys.AnchorPullN is { } anchor)
             ledger.Force("guy-anchor", "the anchor of a guy: " + guys.Anchor, most, anchor, guys.Stated ?? "stated in the job: name the sheet or the test", "stated", guys.At, "take a stronger anchor, or set the anchors farther out");

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What can hurt somebody at this house, from what the survey and the plan say; the words stand in the theme.</summary>
@@ -13,67 +11,69 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
     public IReadOnlyList<HazardPlan> Plan(IReadOnlyList<PowerLinePlan> lines)
     {
         Add("overhead-wires", job.Siting.PowerLines is null ? "unknown" : lines.Count == 0 ? "none" : lines.All(l => l.Clear) ? "clear" : "near", lines.Any(l => !l.Clear));
-        if (_mounting.Access != "inside") Add("height", _mounting.Access);
+        if (_mounting.Access != Access.Inside) Add("height", Word.Of(_mounting.Access));
         Roof();
-        if (_mounting.Kind == "chimney-lashing") Add("chimney", _mounting.Chimney?.State.Value ?? "unknown", _mounting.Chimney?.State.Value != "sound");
+        if (_mounting.Kind == MountKind.ChimneyLashing) Chimney(_mounting.Chimney?.State.Value ?? ChimneyState.Unknown);
         if (_mounting.Survey?.OldMast == true) Add("old-mast", "yes");
         Materials();
         Services();
-        if (_mounting.Kind != "attic") Add("weather", _mounting.Kind);
+        if (_mounting.Kind != MountKind.Attic) Add("weather", Word.Of(_mounting.Kind));
         Lifting();
-        if (_mounting.Access != "inside") Add("falling-objects", "yes");
+        if (_mounting.Access != Access.Inside) Add("falling-objects", "yes");
         if (_mounting.Guys is not null) Add("guys", "yes");
-        if (_mounting.Kind == "ballast") Add("ballast", _mounting.Ballast?.RoofBearsPa is null ? "unknown" : "known");
-        if (_mounting.Kind == "attic" || _mounting.Access == "inside" || job.Routing.Runs.Any(r => r.Way == "attic")) Add("attic", "yes");
+        if (_mounting.Kind == MountKind.Ballast) Add("ballast", _mounting.Ballast?.RoofBearsPa is null ? "unknown" : "known");
+        if (_mounting.Kind == MountKind.Attic || _mounting.Access == Access.Inside || job.Routing.Runs.Any(r => r.Way == CableWay.Attic)) Add("attic", "yes");
         Electricity();
         return _hazards;
     }
 
     private void Add(string id, string state, bool stop = false) => _hazards.Add(new(id, state, stop));
 
+    private void Chimney(ChimneyState state) => Add("chimney", Word.Of(state), state != ChimneyState.Sound);
+
     private void Roof()
     {
-        if (_mounting.Access != "ladder-and-roof") return;
-        var state = _mounting.Survey?.Roof ?? "unknown";
-        Add("roof", state, state == "fragile");
-        if (state == "fragile")
+        if (_mounting.Access != Access.LadderAndRoof) return;
+        var state = _mounting.Survey?.Roof ?? SurfaceState.Unknown;
+        Add("roof", Word.Of(state), state == SurfaceState.Fragile);
+        if (state == SurfaceState.Fragile)
             findings.Add(Severity.Stop, "roof-fragile", _mounting.Survey!.At, "the survey calls the surface of the roof fragile, and somebody works on it", "nobody steps on a fragile roof", "work from a platform, or choose a mount that is reached without the roof");
-        if (_mounting.FallProtection?.Value == "harness") Add("rescue", "yes");
+        if (_mounting.FallProtection?.Value == FallProtection.Harness) Add("rescue", "yes");
     }
 
     private void Materials()
     {
-        var drills = FixingChecker.Holding(job).Any() || job.Routing.Runs.Any(r => r is { Way: "wall", Existing: false });
+        var drills = FixingChecker.Holding(job).Any() || job.Routing.Runs.Any(r => r is { Way: CableWay.Wall, Existing: false });
         if (!drills) return;
-        Add("drilling", _mounting.Survey?.Behind ?? "unknown");
-        var old = _mounting.Survey?.Asbestos ?? "unknown";
-        if (old == "none") return;
-        Add("asbestos", old, old == "suspected");
-        if (old == "suspected")
+        Add("drilling", Word.Of(_mounting.Survey?.Behind ?? BehindState.Unknown));
+        var old = _mounting.Survey?.Asbestos ?? AsbestosState.Unknown;
+        if (old == AsbestosState.None) return;
+        Add("asbestos", Word.Of(old), old == AsbestosState.Suspected);
+        if (old == AsbestosState.Suspected)
             findings.Add(Severity.Stop, "asbestos-suspected", _mounting.Survey!.At, "the survey suspects asbestos or lead where the plan drills", "nobody drills before it is known", "have a sample tested, or choose places and a mount that need no hole there");
     }
 
     private void Services()
     {
-        var digs = _mounting.Kind == "ground-mast" || _mounting.Guys is not null || job.Bonding.Rod is not null || job.Routing.Points.Values.Any(p => p.HeightM < 0);
+        var digs = _mounting.Kind == MountKind.GroundMast || _mounting.Guys is not null || job.Bonding.Rod is not null || job.Routing.Points.Values.Any(p => p.HeightM < 0);
         if (!digs) return;
-        var state = _mounting.Survey?.Buried ?? "unknown";
-        if (state == "none") return;
-        Add("buried", state, state == "unmarked");
-        if (state == "unmarked")
+        var state = _mounting.Survey?.Buried ?? BuriedState.Unknown;
+        if (state == BuriedState.None) return;
+        Add("buried", Word.Of(state), state == BuriedState.Unmarked);
+        if (state == BuriedState.Unmarked)
             findings.Add(Severity.Stop, "buried-unmarked", _mounting.Survey!.At, "the plan opens the ground, and the survey found buried services that nobody has marked", "no rod, anchor, post or trench before they are marked", "call the line-locating service of the place and wait for the marks");
     }
 
     private void Lifting()
     {
-        var heavy = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Any(e => e.Part.MassKg > HeavyKg);
+        var heavy = job.Cabling.Antennas.Any(a => a.MassKg > HeavyKg);
         if (_mounting.MastLength.Metres > LongMastM || heavy) Add("lifting", "yes");
     }
 
     private void Electricity()
     {
-        if (job.Handover.ExistingInternet == "coax") Add("live-internet", "yes");
-        if (job.Handover.ExistingInternet == "coax" || job.Routing.Runs.Any(r => r.Existing)) Add("stray-voltage", "yes");
-        if (job.Cabling.Chain.Any(e => e.Part.Kind is "power-inserter" or "amplifier")) Add("mains", "yes");
+        if (job.Handover.ExistingInternet == InternetKind.Coax) Add("live-internet", "yes");
+        if (job.Handover.ExistingInternet == InternetKind.Coax || job.Routing.Runs.Any(r => r.Existing)) Add("stray-voltage", "yes");
+        if (job.Cabling.Chain.Any(e => e.Part is PowerInserterPart or AmplifierPart)) Add("mains", "yes");
     }
 }

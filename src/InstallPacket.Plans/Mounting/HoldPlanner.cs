@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -16,13 +15,13 @@ internal sealed class HoldPlanner(Job job, Workings work, FindingList findings)
         if (wind is null) return null;
         var weight = Weight();
         CheckRating(wind);
-        var bracket = _mounting.Kind is "gable-bracket" or "wall-bracket" or "eave-bracket" or "ground-mast" ? new BracketPlanner(job, work, findings, _ledger) : null;
+        var bracket = _mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast ? new BracketPlanner(job, work, findings, _ledger) : null;
         bracket?.Check(wind, weight);
-        var tripod = _mounting.Kind == "tripod" ? new TripodPlanner(job, work, _ledger) : null;
+        var tripod = _mounting.Kind == MountKind.Tripod ? new TripodPlanner(job, work, _ledger) : null;
         tripod?.Check(wind);
-        var chimney = _mounting.Kind == "chimney-lashing" ? new ChimneyPlanner(job, work, findings, _ledger) : null;
+        var chimney = _mounting.Kind == MountKind.ChimneyLashing ? new ChimneyPlanner(job, work, findings, _ledger) : null;
         chimney?.Check(wind);
-        var ballast = _mounting.Kind == "ballast" ? new BallastPlanner(job, work, findings, _ledger).Plan(wind, weight) : null;
+        var ballast = _mounting.Kind == MountKind.Ballast ? new BallastPlanner(job, work, findings, _ledger).Plan(wind, weight) : null;
         var guying = new GuyPlanner(job, work, findings, _ledger);
         var guys = guying.Plan(wind, weight);
         return new HoldPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved, Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan, Column = guying.Column, Screws = _ledger.Screws };
@@ -30,13 +29,14 @@ internal sealed class HoldPlanner(Job job, Workings work, FindingList findings)
 
     private double? Weight()
     {
-        var silent = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part).Append(_mounting.Mount).FirstOrDefault(p => p.MassKg is null);
+        var masses = job.Cabling.Antennas.Select(a => (Part: (Part)a, a.MassKg)).Append((_mounting.Mount, _mounting.Mount.MassKg));
+        var silent = masses.FirstOrDefault(m => m.MassKg is null).Part;
         if (silent is not null)
         {
             _ledger.Unknown("the weight on the mount", silent.At, $"the part `{silent.Id}` does not state `mass`", "add `mass` to the part from the maker's sheet");
             return null;
         }
-        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Sum(e => e.Part.MassKg!.Value);
+        var antennas = job.Cabling.Antennas.Sum(a => a.MassKg!.Value);
         var mast = MastKg();
         (_antennasKg, _mastKg) = (antennas, mast);
         return work.Apply(MountingFormulas.Weight, "mount", MountTerms.Hold("antennas_kg", antennas), MountTerms.Hold("mast_kg", mast), Term.Part(_mounting.Mount.Id, "mass", _mounting.Mount.MassKg!.Value)).Number;
@@ -51,6 +51,6 @@ internal sealed class HoldPlanner(Job job, Workings work, FindingList findings)
     private void CheckRating(WindPlan wind)
     {
         if (_mounting.Mount.RatedN is not { } rated) return;
-        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf("rated"), _mounting.At, "take a stronger mount, or a shorter mast");
+        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf(MountPartKeys.Rated), _mounting.At, "take a stronger mount, or a shorter mast");
     }
 }

@@ -1,7 +1,6 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 

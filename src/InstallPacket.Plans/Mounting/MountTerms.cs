@@ -1,7 +1,5 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Mounting;
 

@@ -4,8 +4,8 @@ namespace InstallPacket.Plans.Mounting;
 /// <param name="Ladder">How the ladder stands; null when none is used.</param>
 /// <param name="PowerLinesKnown">Whether the survey says anything about overhead wires.</param>
 public sealed record MountingPlan(
-    string Kind, string Mount, string Mast, double MastLengthM, double FreeLengthM, string On, IReadOnlyList<FixingPlan> Fixings, double? RoofPitchDeg,
-    double WorkHeightM, string Access, LadderSetPlan? Ladder, bool PowerLinesKnown, double PowerLineRequiredM, IReadOnlyList<PowerLinePlan> PowerLines,
+    MountKind Kind, string Mount, string Mast, double MastLengthM, double FreeLengthM, string On, IReadOnlyList<FixingPlan> Fixings, double? RoofPitchDeg,
+    double WorkHeightM, Access Access, LadderSetPlan? Ladder, bool PowerLinesKnown, double PowerLineRequiredM, IReadOnlyList<PowerLinePlan> PowerLines,
     IReadOnlyList<CodeRule> Rules)
 {
     /// <summary>What the wind does to antenna and mast; null when the job does not say enough.</summary>
@@ -21,7 +21,7 @@ public sealed record MountingPlan(
     public IReadOnlyList<HazardPlan> Hazards { get; init; } = [];
 
     /// <summary>What keeps a person from falling; empty when the job does not say.</summary>
-    public string FallProtection { get; init; } = "";
+    public FallProtection? FallProtection { get; init; }
 
     /// <summary>Height from which the code family asks for fall protection; null where the law names none.</summary>
     public double? FallFromM { get; init; }
@@ -40,7 +40,7 @@ public sealed record HazardPlan(string Id, string State, bool Stop);
 public sealed record FixingPlan(string Part, string Name, int Count, double? PilotM, string Into, double? TorqueNm, string TorqueProvenance)
 {
     /// <summary>What it is; empty when the part does not say.</summary>
-    public string Form { get; init; } = "";
+    public FixingForm? Form { get; init; }
 
     /// <summary>Screw: how deep it reaches into the timber, tip not counted.</summary>
     public double? DepthM { get; init; }

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The mount: wind, what holds it, access, overhead wires, hazards.</summary>
@@ -28,8 +26,8 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
             required, wires, [.. code.RulesOf("mounting"), .. code.RulesOf("height")])
         {
             Wind = wind, Hold = new HoldPlanner(job, _work, _findings).Plan(wind), Hazards = new HazardPlanner(job, _findings).Plan(wires),
-            LongestAntennaM = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Max(e => e.Part.LengthM ?? 0),
-            FallProtection = _mounting.FallProtection?.Value ?? "", FallFromM = code.FallProtectionM,
+            LongestAntennaM = job.Cabling.Antennas.Max(a => a.LengthM ?? 0),
+            FallProtection = _mounting.FallProtection?.Value, FallFromM = code.FallProtectionM,
         };
     }
 
@@ -40,7 +38,7 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
             _findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt,
                 $"mounting.free-length is {_print.Length(_mounting.FreeLength.Metres)} of a mast of {_print.Length(_mounting.MastLength.Metres)}",
                 "the free length is a part of the mast", "correct one of the two");
-        else if (held < _mounting.MastLength.Metres / 6 && _mounting.Kind != "tripod" && _mounting.Kind != "ballast")
+        else if (held < _mounting.MastLength.Metres / 6 && _mounting.Kind != MountKind.Tripod && _mounting.Kind != MountKind.Ballast)
             _findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt,
                 $"only {_print.Length(held)} of {_print.Length(_mounting.MastLength.Metres)} of mast is held",
                 $"at least one sixth, {_print.AtLeast(_mounting.MastLength.Metres / 6)} (EN IEC 60728-11 practice, read in a secondary text)", "hold the mast at two points farther apart, or shorten it");

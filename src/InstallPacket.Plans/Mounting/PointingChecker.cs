@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -31,7 +30,7 @@ internal sealed class PointingChecker(Job job, Workings work, FindingList findin
     /// <summary>First frequency of the free mast [Hz]; null when the mass of an antenna is unknown.</summary>
     public double? Frequency(MastFrame frame, MastSection tube, MastMaterial material)
     {
-        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part.MassKg).ToArray();
+        var antennas = job.Cabling.Antennas.Select(a => a.MassKg).ToArray();
         if (antennas.Any(m => m is null)) return null;
         var top = antennas.Sum(m => m!.Value);
         TopKg = top;
@@ -43,6 +42,6 @@ internal sealed class PointingChecker(Job job, Workings work, FindingList findin
         return frequency;
     }
 
-    private double? Beam() => job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part)
+    private double? Beam() => job.Cabling.Antennas
         .Select(a => a.ToMHz is { } to ? a.BeamwidthDeg?.At(to) : null).Min();
 }

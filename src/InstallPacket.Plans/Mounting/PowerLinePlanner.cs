@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -24,7 +23,7 @@ internal sealed class PowerLinePlanner(Job job, Workings work, FindingList findi
             return [];
         }
         // Without its length the antenna would count as a point, and the distance come out too small.
-        foreach (var antenna in job.Cabling.Chain.Where(e => e.Part is { Kind: "antenna", LengthM: null }).Select(e => e.Part))
+        foreach (var antenna in job.Cabling.Antennas.Where(a => a.LengthM is null))
             if (lines.Count > 0)
                 findings.Add(Severity.Stop, "part-figure-missing", antenna.At, $"the antenna `{antenna.Id}` does not state `length`", "without it the distance to overhead wires comes out too small", "add it to the part from the maker's sheet");
         return [.. lines.Select(l => Line(l, ladder))];
@@ -47,7 +46,7 @@ internal sealed class PowerLinePlanner(Job job, Workings work, FindingList findi
 
     private double Required(string subject, Term clear)
     {
-        var antenna = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Max(e => e.Part.LengthM ?? 0);
+        var antenna = job.Cabling.Antennas.Max(a => a.LengthM ?? 0);
         Term length = Term.Plan("mounting.longest_antenna_m", antenna), mast = job.MastLength();
         var fall = work.Apply(MountingFormulas.FallRadius, "mast", mast, length);
         return work.Apply(PowerLineDistance.RequiredFormula, subject, length, mast, fall, clear);

@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Mounting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Mounting;
 
@@ -18,7 +16,7 @@ internal sealed class WindPlanner(Job job, Workings work, FindingList findings)
     /// <summary>The plan, or null when the job does not say enough; a finding then says what is missing.</summary>
     public WindPlan? Plan()
     {
-        if (_mounting.Kind == "attic") return null;
+        if (_mounting.Kind == MountKind.Attic) return null;
         if (_mounting.Wind is not { } wind)
         {
             findings.Add(Severity.Caution, "wind-unknown", _mounting.At, "the job does not say which wind the mount must stand", "no wind speed is guessed (our rule)", "look it up in the official map and write `mounting.wind`");
@@ -57,7 +55,7 @@ internal sealed class WindPlanner(Job job, Workings work, FindingList findings)
     private double? Area()
     {
         double sum = 0;
-        foreach (var antenna in job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part))
+        foreach (var antenna in job.Cabling.Antennas)
         {
             if (AntennaArea.Of(antenna, work) is not { } area)
             {
@@ -97,7 +95,7 @@ internal sealed class WindPlanner(Job job, Workings work, FindingList findings)
 
     private double CablesM()
     {
-        var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
+        var antennas = job.Cabling.Chain.Where(e => e.Part is AntennaPart).Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
         var runs = job.Cabling.Chain.SelectMany(e => new[] { (e.From, e.Run), (From: e.Second, Run: e.SecondRun) }).Where(l => l.From is { } from && antennas.Contains(from)).Select(l => l.Run);
         return job.Routing.Runs.Where(r => runs.Contains(r.Id)).Sum(r => r.Cable.DiameterM ?? 0);
     }

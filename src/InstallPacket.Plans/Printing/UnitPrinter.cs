@@ -5,14 +5,14 @@ namespace InstallPacket.Plans.Printing;
 
 /// <summary>Prints the plan's numbers in the units of the job. Rounding happens here and nowhere else.</summary>
 /// <param name="usUnits">Feet, inches, miles, Fahrenheit, pound-force inches.</param>
-/// <param name="levelUnit"><c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</param>
-public sealed class UnitPrinter(bool usUnits, string levelUnit)
+/// <param name="levelUnit">The unit of levels.</param>
+public sealed class UnitPrinter(bool usUnits, LevelUnit levelUnit)
 {
     /// <summary>The printer of a job, for its findings.</summary>
-    internal static UnitPrinter Of(Jobs.Job job) => new(job.Units == Jobs.UnitFamily.Us, job.LevelUnit);
+    internal static UnitPrinter Of(Job job) => new(job.Units == UnitFamily.Us, job.LevelUnit);
 
     /// <summary>The printer of a plan.</summary>
-    public static UnitPrinter Of(JobFacts job) => new(job.Units == "us", job.LevelUnit);
+    public static UnitPrinter Of(JobFacts job) => new(job.Units == UnitFamily.Us, job.LevelUnit);
 
     /// <summary>A length of the house, from metres: <c>4.50 m</c> or <c>14 ft 9 in</c>.</summary>
     public string Length(double metres) => usUnits ? FeetInches.Write(metres) : UnitText.Write(metres, 2, "m");
@@ -49,13 +49,18 @@ public sealed class UnitPrinter(bool usUnits, string levelUnit)
     public string LevelNumber(double dbm) => UnitText.Number(LevelIn(dbm), 1);
 
     /// <summary>The unit of levels as printed.</summary>
-    public string LevelUnit => levelUnit == "dBuV" ? "dBµV" : levelUnit;
+    public string LevelUnit => levelUnit == Jobs.LevelUnit.DBuV ? "dBµV" : Word.Of(levelUnit);
 
     /// <summary>A level, from dBm, as a number in the unit of the job.</summary>
     public double LevelIn(double dbm)
     {
         var level = Calc.Quantities.Level.FromDbm(dbm);
-        return levelUnit switch { "dBm" => level.Dbm, "dBmV" => level.DbmV, _ => level.DbuV };
+        return levelUnit switch
+        {
+            Jobs.LevelUnit.DBm => level.Dbm,
+            Jobs.LevelUnit.DBmV => level.DbmV,
+            Jobs.LevelUnit.DBuV => level.DbuV,
+        };
     }
 
     /// <summary>A ratio in decibels.</summary>

@@ -1,7 +1,6 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Reception;
 

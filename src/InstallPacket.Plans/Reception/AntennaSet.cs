@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>The antennas of the chain. Which one serves a channel, the combiner decides.</summary>

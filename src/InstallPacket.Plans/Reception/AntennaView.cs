@@ -1,8 +1,6 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Reception;
 
@@ -15,10 +13,9 @@ internal sealed class AntennaView
     public AntennaView(Element element, Sourced<Bearing>? aim, FindingList findings)
     {
         (_element, Aim) = (element, aim);
-        foreach (var (value, key) in new (object?, string)[] { (Part.GainDbi, "gain"), (Part.BeamwidthDeg, "beamwidth"), (Part.FromMHz, "from"), (Part.ToMHz, "to") })
-            if (value is null)
-                findings.Add(Severity.Stop, "part-figure-missing", Part.At, $"the antenna `{Part.Id}` does not state `{key}`", "without it nothing can be reckoned",
-                    $"add `{key}` to the part from the maker's sheet");
+        foreach (var key in Missing())
+                findings.Add(Severity.Stop, "part-figure-missing", Part.At, $"the antenna `{Part.Id}` does not state `{key.Name}`", "without it nothing can be reckoned",
+                    $"add `{key.Name}` to the part from the maker's sheet");
         if (Part.FrontToBackDb is null)
             findings.Add(Severity.Note, "front-to-back-unknown", Part.At, $"the antenna `{Part.Id}` does not state `front-to-back`",
                 "10 dB is reckoned with (memory: planning value for low VHF)", "add it from the maker's sheet");
@@ -27,7 +24,16 @@ internal sealed class AntennaView
     /// <summary>Where the job points it, or null.</summary>
     public Sourced<Bearing>? Aim { get; }
 
-    public Part Part => _element.Part;
+    public AntennaPart Part => (AntennaPart)_element.Part;
+
+    // What the arithmetic needs and the part does not state.
+    private IEnumerable<Key> Missing()
+    {
+        if (Part.GainDbi is null) yield return AntennaPartKeys.Gain;
+        if (Part.BeamwidthDeg is null) yield return AntennaPartKeys.Beamwidth;
+        if (Part.FromMHz is null) yield return ChainKeys.From;
+        if (Part.ToMHz is null) yield return ChainKeys.To;
+    }
 
     public string ElementId => _element.Id;
 

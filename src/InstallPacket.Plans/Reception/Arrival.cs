@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Plans.Reception;
 

@@ -1,9 +1,7 @@
-using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
+using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Plans.Reception;
 
@@ -91,11 +89,11 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         };
     }
 
-    private static NoiseEnvironment Environment(string surroundings) => surroundings switch
+    private static NoiseEnvironment Environment(Surroundings surroundings) => surroundings switch
     {
-        "city" => NoiseEnvironment.City,
-        "residential" => NoiseEnvironment.Residential,
-        "rural" => NoiseEnvironment.Rural,
-        _ => NoiseEnvironment.QuietRural,
+        Surroundings.City => NoiseEnvironment.City,
+        Surroundings.Residential => NoiseEnvironment.Residential,
+        Surroundings.Rural => NoiseEnvironment.Rural,
+        Surroundings.QuietRural => NoiseEnvironment.QuietRural,
     };
 }

@@ -12,7 +12,7 @@ namespace InstallPacket.Plans.Reception;
 internal readonly record struct HeadingMargin(double SignalDbm, double NoiseDbm, double MarginDb, double Chance);
 
 /// <summary>Tries headings.</summary>
-internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, string polarisation, IReadOnlyDictionary<string, IReadOnlyList<Disturber>> disturbers)
+internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polarisation polarisation, IReadOnlyDictionary<string, IReadOnlyList<Disturber>> disturbers)
 {
     /// <summary>How much weaker the other plane of polarisation is received [dB] (memory: cross-polar ratio of common antennas, 16 to 20 dB).</summary>
     public static readonly Constant CrossPolarDb = new("cross-polar-ratio", 16, "project-notes", Provenance.Memory);
@@ -63,5 +63,5 @@ internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, string 
 
     /// <summary>What the plane of polarisation costs a station [dB].</summary>
     public double PolarisationLossDb(Arrival a) =>
-        a.Station.Polarisation == "both" || a.Station.Polarisation == polarisation ? 0 : PolarisationMismatch.LossDb(90, CrossPolarDb);
+        a.Station.Polarisation == Polarisation.Both || a.Station.Polarisation == polarisation ? 0 : PolarisationMismatch.LossDb(90, CrossPolarDb);
 }

@@ -1,4 +1,5 @@
 using InstallPacket.Calc.Reception;
+using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Plans.Reception;
 

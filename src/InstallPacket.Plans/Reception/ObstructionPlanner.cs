@@ -14,7 +14,7 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
     {
         var seen = ground.Toward(a.Station) is { Whole: true } || siting.Skyline.Any(p => p.From == "measured" && Math.Abs(Bearing.Turn(p.BearingTrueDeg, a.BearingTrueDeg)) <= 1);
         var worst = (LossDb: 0.0, Name: "");
-        foreach (var o in siting.Obstructions.Where(o => !(seen && o.Kind == "hill") && Math.Abs(Bearing.Turn(o.BearingTrueDeg, a.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < a.DistanceKm * 1000))
+        foreach (var o in siting.Obstructions.Where(o => !(seen && o.Kind == ObstructionKind.Hill) && Math.Abs(Bearing.Turn(o.BearingTrueDeg, a.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < a.DistanceKm * 1000))
         {
             var (d1, d2) = (o.DistanceM, a.DistanceKm * 1000 - o.DistanceM);
             var above = HeightAboveRay(a, o, d1);
@@ -56,7 +56,7 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
 
     private static double? ThroughDb(Arrival a, ObstructionPlan o)
     {
-        if (o.Kind != "trees" || o.DepthM is not { } depth) return null;
+        if (o.Kind != ObstructionKind.Trees || o.DepthM is not { } depth) return null;
         var f = a.Channel.CentreMHz;
         return Vegetation.Through(f, depth).HighDb / (o.InLeaf ? 1 : Vegetation.InLeafFactors(f).Low);
     }

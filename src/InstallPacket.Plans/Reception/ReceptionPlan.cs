@@ -10,7 +10,7 @@ namespace InstallPacket.Plans.Reception;
 /// <param name="Polarisation">How the elements of the antenna lie.</param>
 /// <param name="Stations">Stations within reach, wanted first, then by RF channel.</param>
 public sealed record ReceptionPlan(
-    AimPlan Aim, string AntennaPart, string AntennaName, string AntennaId, double ReserveDb, double MultipathDb, string Polarisation,
+    AimPlan Aim, string AntennaPart, string AntennaName, string AntennaId, double ReserveDb, double MultipathDb, Polarisation Polarisation,
     IReadOnlyList<StationPlan> Stations)
 {
     /// <summary>Chance that is demanded of wanted stations [%].</summary>
@@ -55,7 +55,7 @@ public sealed record ReceptionPlan(
 /// <param name="Budget">The computed figures; null when not reckoned.</param>
 public sealed record StationPlan(
     string Id, string Name, string Site, bool Wanted, bool Reckoned, string WhyNot, string System, string Mode, int RfChannel, string ShowsAs,
-    string Polarisation, double FrequencyMhz, double DistanceKm, double BearingTrueDeg, double OffAimDeg, StationBudget? Budget);
+    Polarisation Polarisation, double FrequencyMhz, double DistanceKm, double BearingTrueDeg, double OffAimDeg, StationBudget? Budget);
 
 /// <summary>From field strength to the antenna terminals.</summary>
 /// <param name="FreeSpaceDbuvM">Field in free space.</param>

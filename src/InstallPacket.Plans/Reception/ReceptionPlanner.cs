@@ -1,7 +1,5 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Plans.Reception;
 
@@ -19,7 +17,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         _antennas = new(job, _findings);
         var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antennas, _work, _findings).Plan(s)).ToArray();
         CheckPolarisation(arrivals);
-        var polarisation = Polarisation(arrivals);
+        var polarisation = Plane(arrivals);
         var headings = new HeadingView(_antennas, chain, polarisation, InterferencePlanner.Of(arrivals));
         var aims = _antennas.All.Select(a => Aim(a, headings, arrivals)).ToArray();
         AimPlan For(Arrival a) => aims[_antennas.IndexOf(a.Channel.CentreMHz)].Aim;
@@ -82,13 +80,13 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
             return new DisturberPlan(d.Other.Station.Id, d.Other.Station.Name, d.Other.Station.Channel, d.Offset, ratio, d.LimitDb, d.LimitSource) { GainDbd = gain };
         }).OrderBy(d => d.RatioDb - (d.LimitDb ?? 0)).ThenBy(d => d.Station, StringComparer.Ordinal)];
 
-    private static string Polarisation(Arrival[] arrivals) =>
-        arrivals.Where(a => a.Wanted && a.Station.Polarisation != "both").GroupBy(a => a.Station.Polarisation, StringComparer.Ordinal)
-            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).FirstOrDefault()?.Key ?? "horizontal";
+    private static Polarisation Plane(Arrival[] arrivals) =>
+        arrivals.Where(a => a.Wanted && a.Station.Polarisation != Polarisation.Both).GroupBy(a => a.Station.Polarisation)
+            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key).FirstOrDefault()?.Key ?? Polarisation.Horizontal;
 
     private void CheckPolarisation(Arrival[] arrivals)
     {
-        var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != "both").Select(a => a.Station.Polarisation).Distinct(StringComparer.Ordinal).ToArray();
+        var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != Polarisation.Both).Select(a => a.Station.Polarisation).Distinct().ToArray();
         if (kinds.Length > 1)
             _findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt, "some wanted stations are horizontally polarised, others vertically",
                 "one antenna serves one polarisation; the other arrives 16 to 20 dB weaker (memory: cross-polar ratio of common antennas)",

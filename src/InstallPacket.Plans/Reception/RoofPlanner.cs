@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs;
+using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Plans.Reception;
 

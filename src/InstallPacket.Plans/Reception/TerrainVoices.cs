@@ -1,8 +1,6 @@
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Plans.Reception;
 
@@ -68,7 +66,7 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         for (var i = 0; i < distances.Length; i++) distances[i] = i * path.StepM / 1000;
         var prepared = new PreparedPath(new ZonedProfile(distances, heights, [], []), new PathEnd(mastM), new PathEnd(job.Siting.AntennaHeight.Value.Metres),
             new PathClimate(Math.Clamp((s.LatitudeDeg + job.Siting.LatitudeDeg.Value) / 2, -80, 80)));
-        var mirror = TimeMirror.Of(prepared, f, s.Polarisation == "vertical" ? WavePolarisation.Vertical : WavePolarisation.Horizontal);
+        var mirror = TimeMirror.Of(prepared, f, s.Polarisation == Polarisation.Vertical ? WavePolarisation.Vertical : WavePolarisation.Horizontal);
         var median = mirror.Median;
         var tenth = mirror.Tenth;
         ModelFigure[] figures = [.. Inner("half", median), .. Inner("tenth", tenth)];

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Routing;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Routing;
 
@@ -20,7 +19,7 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
         Slope(e);
         var cable = runs.Select(r => r.Cable.DiameterM).Max();
         var hole = Hole(e, cable);
-        var thickness = (e.Thickness ?? (e.Through == "wall" ? job.Routing.House?.Wall : null))?.Metres;
+        var thickness = (e.Thickness ?? (e.Through == EntrySurface.Wall ? job.Routing.House?.Wall : null))?.Metres;
         var sloped = thickness is not null && e.SlopeDeg.Value >= 0;
         var (wall, slope) = (Term.Plan($"routing.entries[{e.Point}].thickness_m", thickness ?? 0), Term.Key($"routing.entries.{e.Point}.slope", e.SlopeDeg.Value));
         double? length = sloped ? work.Apply(WallHole.LengthFormula, e.Point, wall, slope).Number : null;
@@ -29,7 +28,7 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
         var loop = job.Routing.Runs.FirstOrDefault(r => r.DripLoops.Contains(e.Point));
         var radius = (loop ?? runs.FirstOrDefault())?.Cable.BendRadiusM;
         return new(e.Point, number, e.Through, [.. runs.Select(r => r.Id)], hole, e.SlopeDeg.Value, thickness, length, fall, cable, loop?.DripDepth.Value.Metres,
-            radius, e.Through == "wall" && fall is not null && hole is not null && radius is not null ? "entry-" + e.Point : "");
+            radius, e.Through == EntrySurface.Wall && fall is not null && hole is not null && radius is not null ? "entry-" + e.Point : "");
     }
 
     // The runs that go on indoors from here; where the house is not described, all that touch the point and do not stay outdoors.
@@ -60,7 +59,7 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
     {
         foreach (var run in job.Routing.Runs)
         {
-            var legs = RunLeg.Of(job.Routing, run).Where(l => l.Way is "outside" or "span");
+            var legs = RunLeg.Of(job.Routing, run).Where(l => l.Way is CableWay.Outside or CableWay.Span);
             if (run.DripLoops.Contains(e.Point) || !legs.Any(l => (l.To.Name == e.Point && l.RiseM <= 0) || (l.From.Name == e.Point && l.RiseM >= 0))) continue;
             findings.Add(Severity.Caution, "entry-drip-missing", run.At, $"run {run.Id} comes down to the entry at `{e.Point}` and hangs in no drip loop before it",
                 "a drip loop at every entry unless the cable rises to it (satellite installation guide, read)", $"add `drip-loops: [{e.Point}]`, or bring the cable up to the hole from below");

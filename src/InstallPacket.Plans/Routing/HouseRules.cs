@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>Whether the description of the house holds together.</summary>

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>Where a place is, as seen from the house.</summary>
@@ -55,10 +53,10 @@ internal sealed class HouseShape(House house)
         double Along(double at, double from, double to) => 1 - Math.Abs(at - (from + to) / 2) / Math.Max(1e-9, (to - from) / 2);
         double? share = (house.Roof, house.RidgeAlong) switch
         {
-            ("flat", _) => 0,
-            ("gable", "right") => Along(y, _lower, _upper),
-            ("gable", "up") => Along(x, _left, _right),
-            ("hip", _) => Math.Min(1, new[] { x - _left, _right - x, y - _lower, _upper - y }.Min() / Math.Max(1e-9, Math.Min(_right - _left, _upper - _lower) / 2)),
+            (RoofForm.Flat, _) => 0,
+            (RoofForm.Gable, RidgeAxis.Right) => Along(y, _lower, _upper),
+            (RoofForm.Gable, RidgeAxis.Up) => Along(x, _left, _right),
+            (RoofForm.Hip, _) => Math.Min(1, new[] { x - _left, _right - x, y - _lower, _upper - y }.Min() / Math.Max(1e-9, Math.Min(_right - _left, _upper - _lower) / 2)),
             _ => null,
         };
         return share is { } s ? house.Eaves.Metres + Math.Clamp(s, 0, 1) * rise : null;

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>Runs against the body of the house: indoor points lie in it, and nothing passes a wall or the roof but through an entry.</summary>
@@ -53,5 +51,11 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
     private static double Distance(HousePoint a, Pierce p) =>
         Math.Sqrt((a.RightM - p.RightM) * (a.RightM - p.RightM) + (a.UpM - p.UpM) * (a.UpM - p.UpM) + (a.HeightM - p.HeightM) * (a.HeightM - p.HeightM));
 
-    private static string Words(string way) => way switch { "attic" => "in the attic", "wall" => "in the wall", _ => "in the crawl space" };
+    private static string Words(CableWay way) => way switch
+    {
+        CableWay.Attic => "in the attic",
+        CableWay.Wall => "in the wall",
+        CableWay.CrawlSpace => "in the crawl space",
+        CableWay.Outside or CableWay.Conduit or CableWay.Buried or CableWay.Span => throw new InvalidOperationException("Not a way inside."),
+    };
 }

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>The sides of the plan, from which the house can be looked at.</summary>

@@ -14,10 +14,10 @@ public sealed record RoutingPlan(
     IReadOnlyList<CablePlan> Cables, IReadOnlyList<CodeRule> Rules)
 {
     /// <summary>Form of the roof; empty when unknown.</summary>
-    public string Roof { get; init; } = "";
+    public RoofForm? Roof { get; init; }
 
     /// <summary>Which way the ridge of a gable runs; empty when unknown.</summary>
-    public string RidgeAlong { get; init; } = "";
+    public RidgeAxis? RidgeAlong { get; init; }
 
     /// <summary>Storeys from below.</summary>
     public IReadOnlyList<StoreyPlan> Storeys { get; init; } = [];
@@ -74,7 +74,7 @@ public sealed record PointPlan(string Name, double RightM, double UpM, double He
 /// <param name="BendRadiusM">Bend radius of that cable; null when unknown.</param>
 /// <param name="Figure">Name of its figure; empty when a measure for it is unknown.</param>
 public sealed record EntryPlan(
-    string Point, int Number, string Through, IReadOnlyList<string> Runs, double? HoleM, double SlopeDeg, double? ThicknessM, double? HoleLengthM, double? FallM,
+    string Point, int Number, EntrySurface Through, IReadOnlyList<string> Runs, double? HoleM, double SlopeDeg, double? ThicknessM, double? HoleLengthM, double? FallM,
     double? CableM, double? DripDepthM, double? BendRadiusM, string Figure);
 
 /// <summary>A conduit.</summary>
@@ -97,7 +97,7 @@ public sealed record ConduitPlan(string Name, double InsideM, IReadOnlyList<stri
 /// <param name="UprightM">What of it is upright.</param>
 /// <param name="RouteFactor">Allowance for the real route.</param>
 /// <param name="RoutedM">With the allowance.</param>
-public sealed record StretchPlan(string FromPoint, string ToPoint, string Way, double StraightM, double UprightM, double RouteFactor, double RoutedM);
+public sealed record StretchPlan(string FromPoint, string ToPoint, CableWay Way, double StraightM, double UprightM, double RouteFactor, double RoutedM);
 
 /// <summary>One run, one piece of cable.</summary>
 /// <param name="Id">Its name in the job.</param>
@@ -121,7 +121,7 @@ public sealed record StretchPlan(string FromPoint, string ToPoint, string Way, d
 /// <param name="BendRadiusM">Smallest bend radius; null when unknown.</param>
 /// <param name="Note">A word to the crew.</param>
 public sealed record RunPlan(
-    string Id, int Number, string Cable, string CableName, string Way, IReadOnlyList<string> Path, string FromElement, string ToElement, double StraightM,
+    string Id, int Number, string Cable, string CableName, CableWay Way, IReadOnlyList<string> Path, string FromElement, string ToElement, double StraightM,
     double RouteFactor, IReadOnlyList<string> DripLoops, double DripDepthM, double DripExtraM, double ServiceM, double TerminationM, double LengthM, int Clips,
     double? ClipSpacingM, double? BendRadiusM, string Note)
 {
@@ -163,10 +163,10 @@ public sealed record RunPlan(
 
     /// <summary>Whether any stretch lies in one of these ways.</summary>
     /// <param name="ways">The ways.</param>
-    public bool Lies(params string[] ways) => Stretches.Any(s => ways.Contains(s.Way)) || (Stretches.Count == 0 && ways.Contains(Way));
+    public bool Lies(params CableWay[] ways) => Stretches.Any(s => ways.Contains(s.Way)) || (Stretches.Count == 0 && ways.Contains(Way));
 
     /// <summary>The share of its length that lies in one of these ways.</summary>
-    internal double ShareIn(params string[] ways)
+    internal double ShareIn(params CableWay[] ways)
     {
         var all = Stretches.Sum(s => s.RoutedM);
         return all > 0 ? Stretches.Where(s => ways.Contains(s.Way)).Sum(s => s.RoutedM) / all : ways.Contains(Way) ? 1 : 0;

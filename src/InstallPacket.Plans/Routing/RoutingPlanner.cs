@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Routing;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Routing;
 
@@ -23,7 +21,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
             r.PlanUpDeg, Corners(r.House?.Footprint), r.House?.Eaves.Metres, r.House?.Ridge.Metres, [.. r.Points.Values.Select(p => Point(p, shape))], runs,
             [.. r.Runs.Select(run => run.Cable).Distinct().Select(Cable)], code.RulesOf("routing"))
         {
-            Roof = r.House?.Roof ?? "", RidgeAlong = r.House?.RidgeAlong ?? "",
+            Roof = r.House?.Roof, RidgeAlong = r.House?.RidgeAlong,
             Storeys = [.. (r.House?.Storeys ?? []).OrderBy(s => s.FloorM).Select(s => new StoreyPlan(s.Name, s.FloorM))],
             Rooms = [.. (r.House?.Rooms ?? []).Select(room => new RoomPlan(room.Name, room.Storey.Value, Corners(room.Corners)))],
             Sides = r.House is null ? [] : [.. PlanSide.Others.Where(side => r.Runs.Any(run => PlanSide.RunsOn(r, run, side)))],
@@ -36,10 +34,10 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
     private PointPlan Point(HousePoint p, HouseShape? shape) =>
         new(p.Name, p.RightM, p.UpM, p.HeightM, [.. job.Cabling.Chain.Where(e => e.Point == p.Name).Select(e => e.Id)]) { Room = shape?.RoomAt(p.RightM, p.UpM, p.HeightM)?.Name ?? "" };
 
-    private CablePlan Cable(Part cable)
+    private CablePlan Cable(CablePart cable)
     {
-        var connector = cable.Connector is { } id ? parts.Find(id) : null;
-        return new CablePlan(cable.Id, cable.Name, cable.BendRadiusM, connector?.Name ?? "", connector?.TorqueNm, connector?.TorqueNm is null ? "" : connector.ProvenanceOf("torque"));
+        var connector = cable.Connector is { } id ? parts.Find(id) as ConnectorPart : null;
+        return new CablePlan(cable.Id, cable.Name, cable.BendRadiusM, connector?.Name ?? "", connector?.TorqueNm, connector?.TorqueNm is null ? "" : connector.ProvenanceOf(PartKeys.Torque));
     }
 
     private ConduitPlan Conduit(Conduit conduit)

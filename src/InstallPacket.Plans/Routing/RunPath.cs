@@ -1,9 +1,7 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>A straight leg of a run and how it lies.</summary>
-internal sealed record RunLeg(HousePoint From, HousePoint To, string Way)
+internal sealed record RunLeg(HousePoint From, HousePoint To, CableWay Way)
 {
     public double LengthM => Math.Sqrt(LevelM * LevelM + RiseM * RiseM);
 
@@ -14,9 +12,9 @@ internal sealed record RunLeg(HousePoint From, HousePoint To, string Way)
     /// <summary>Steeper than 45 degrees.</summary>
     public bool Upright => Math.Abs(RiseM) > LevelM;
 
-    public bool Outdoors => Way is "outside" or "span" or "buried";
+    public bool Outdoors => Way is CableWay.Outside or CableWay.Span or CableWay.Buried;
 
-    public bool Indoors => Way is "attic" or "wall" or "crawl-space";
+    public bool Indoors => Way is CableWay.Attic or CableWay.Wall or CableWay.CrawlSpace;
 
     /// <summary>By how much the next leg turns off this one [deg].</summary>
     public double TurnDeg(RunLeg next)

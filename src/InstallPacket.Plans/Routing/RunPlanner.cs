@@ -1,7 +1,6 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Routing;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Routing;
 
@@ -70,7 +69,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
 
     private static (double UprightM, double LevelM) Clipped(StretchPlan[] stretches)
     {
-        StretchPlan[] clipped = [.. stretches.Where(s => s.Way is "outside" or "attic")];
+        StretchPlan[] clipped = [.. stretches.Where(s => s.Way is CableWay.Outside or CableWay.Attic)];
         var upright = clipped.Sum(s => s.UprightM * s.RouteFactor);
         return (upright, clipped.Sum(s => s.RoutedM) - upright);
     }
@@ -84,7 +83,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
 
     private double Sag(Run run, IReadOnlyList<RunLeg> legs)
     {
-        RunLeg[] spans = [.. legs.Where(l => l.Way == "span" && l.LengthM > 0)];
+        RunLeg[] spans = [.. legs.Where(l => l.Way == CableWay.Span && l.LengthM > 0)];
         if (spans.Length == 0) return 0;
         if (run.Dip is { } dip)
             return spans.Sum(l => work.Apply(Calc.Routing.Sag.LengthFormula, $"{run.Id}: {l.From.Name} - {l.To.Name}",
@@ -120,11 +119,11 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
     }
 
     // Allowance for the route as the cable really lies (memory: 1.05 on a visible surface, 1.10 to 1.15 fished through attic or wall).
-    private static Constant Factor(string way) => way switch
+    private static Constant Factor(CableWay way) => way switch
     {
-        "outside" or "conduit" or "buried" => OnSurface,
-        "span" => Free,
-        "attic" or "crawl-space" => InAttic,
-        _ => Fished,
+        CableWay.Outside or CableWay.Conduit or CableWay.Buried => OnSurface,
+        CableWay.Span => Free,
+        CableWay.Attic or CableWay.CrawlSpace => InAttic,
+        CableWay.Wall => Fished,
     };
 }

@@ -1,5 +1,4 @@
 using InstallPacket.Calc.Routing;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Routing;
 
@@ -20,8 +19,8 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
         {
             var legs = RunLeg.Of(job.Routing, run).Where(l => l.LengthM > 0.001).ToArray();
             if (run.Cable.BendRadiusM is { } radius && !run.Existing) Corners(run, legs, radius);
-            foreach (var leg in legs.Where(l => l.Way == "span")) Span(run, leg);
-            foreach (var leg in legs.Where(l => l.Way == "buried" && l.From.HeightM >= 0 && l.To.HeightM >= 0))
+            foreach (var leg in legs.Where(l => l.Way == CableWay.Span)) Span(run, leg);
+            foreach (var leg in legs.Where(l => l.Way == CableWay.Buried && l.From.HeightM >= 0 && l.To.HeightM >= 0))
                 findings.Add(Severity.Caution, "buried-above-ground", run.PathAt, $"run {run.Id} is buried from `{leg.From.Name}` to `{leg.To.Name}`, and neither point lies below the ground",
                     "a trench has a depth: the height of its points is below 0", "give the points of the trench a negative height, or change the way there");
             Drops(run, legs);
@@ -45,7 +44,7 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
             }
             findings.Add(Severity.Caution, "corner-too-tight", run.PathAt,
                 $"run {run.Id} goes {_print.Small(legs[i].LengthM)} from `{legs[i].From.Name}` to `{legs[i].To.Name}`, and its bends there need {(double.IsFinite(needed) ? _print.Small(needed) : "to turn back on themselves")}",
-                $"{run.Cable.Id} bends to {_print.Small(radius)} at least ({run.Cable.ProvenanceOf("bend-radius")})", "move one of the points, or leave it out of the path and let the cable sweep");
+                $"{run.Cable.Id} bends to {_print.Small(radius)} at least ({run.Cable.ProvenanceOf(CablePartKeys.BendRadius)})", "move one of the points, or leave it out of the path and let the cable sweep");
             return;
         }
     }
@@ -60,9 +59,9 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
 
     private void Drops(Run run, RunLeg[] legs)
     {
-        var needed = legs.Where(l => l.Upright && l.Way is "wall" or "conduit").Sum(l => (int)Math.Floor(Math.Abs(l.RiseM) / DropM));
+        var needed = legs.Where(l => l.Upright && l.Way is CableWay.Wall or CableWay.Conduit).Sum(l => (int)Math.Floor(Math.Abs(l.RiseM) / DropM));
         if (needed > run.Supports)
-            findings.Add(Severity.Caution, "drop-unsupported", run.PathAt, $"run {run.Id} hangs upright for {_print.Length(legs.Where(l => l.Upright && l.Way is "wall" or "conduit").Max(l => Math.Abs(l.RiseM)))} and has {run.Supports} supports on the way",
+            findings.Add(Severity.Caution, "drop-unsupported", run.PathAt, $"run {run.Id} hangs upright for {_print.Length(legs.Where(l => l.Upright && l.Way is CableWay.Wall or CableWay.Conduit).Max(l => Math.Abs(l.RiseM)))} and has {run.Supports} supports on the way",
                 $"a support every {_print.Length(DropM)} at most (industrial cable guide, read; the maker's sheet governs)", $"add supports and write `supports: {needed}`");
     }
 

@@ -1,6 +1,5 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Siting;
 

@@ -64,7 +64,7 @@ public sealed record LandmarkPlan(string What, double BearingTrueDeg);
 /// <param name="DistanceM">Distance from the antenna.</param>
 /// <param name="HeightM">Height of its top above the ground at the house.</param>
 /// <param name="AngleDeg">Elevation angle of its top, seen from the antenna.</param>
-public sealed record ObstructionPlan(string Name, string Kind, double BearingTrueDeg, double WidthDeg, double DistanceM, double HeightM, double AngleDeg)
+public sealed record ObstructionPlan(string Name, ObstructionKind Kind, double BearingTrueDeg, double WidthDeg, double DistanceM, double HeightM, double AngleDeg)
 {
     /// <summary>Trees: how deep the wood is along the path; null when the survey does not say.</summary>
     public double? DepthM { get; init; }

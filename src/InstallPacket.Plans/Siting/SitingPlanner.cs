@@ -1,7 +1,5 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Plans.Siting;
 

@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Plans.Siting;
 

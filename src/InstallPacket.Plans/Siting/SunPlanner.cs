@@ -1,7 +1,6 @@
 using System.Globalization;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Siting;
 

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Work;
 
 /// <summary>What a planner hands over: its plan, the workings behind it and what it found. A trial takes the plan and leaves the rest.</summary>

@@ -1,7 +1,5 @@
 using System.Text.RegularExpressions;
 using CsCheck;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Cli.Tests.BadJobs;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using InstallPacket.Jobs.Stations;
 using static InstallPacket.Jobs.Tests.Stations.RegulatorRows;
 
 namespace InstallPacket.Jobs.Tests.Stations;
@@ -14,12 +13,12 @@ public class RegulatorListTests
         Assert.Empty(findings);
         var s = list.Stations[0];
         Assert.Equal(("xinv-dt", "XINV-DT", "Harlow", "ATSC 1.0", "", "us-6", 21, ""), (s.Id, s.Name, s.Site, s.System, s.Mode, s.Raster, s.Channel, s.ShowsAs));
-        Assert.Equal((34.0, 318.0, 850.0, "horizontal"), (s.ErpKw, s.HaatM!.Value, s.AboveSeaM!.Value, s.Polarisation));
+        Assert.Equal((34.0, 318.0, 850.0, Polarisation.Horizontal), (s.ErpKw, s.HaatM!.Value, s.AboveSeaM!.Value, s.Polarisation));
         Assert.Equal(43 + (17 / 60.0) + (39.5 / 3600), s.LatitudeDeg, 1e-12);
         Assert.Equal(-(99 + (22 / 60.0) + (40.8 / 3600)), s.LongitudeDeg, 1e-12);
         Assert.Equal(("list.txt", 1), (s.At.File, s.At.Line));
         var other = list.Stations[1];
-        Assert.Equal(("xzed-tv", "Harlow", 0.5, null, "both"), (other.Id, other.Site, other.ErpKw, other.HaatM, other.Polarisation));
+        Assert.Equal(("xzed-tv", "Harlow", 0.5, null, Polarisation.Both), (other.Id, other.Site, other.ErpKw, other.HaatM, other.Polarisation));
         Assert.Contains("No height above average terrain from 1 to 3000 m in the list; `haat_m` is empty: xzed-tv.", list.Remarks);
     }
 

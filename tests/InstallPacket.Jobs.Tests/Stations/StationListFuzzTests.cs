@@ -1,6 +1,5 @@
 using CsCheck;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Stations;
 using static InstallPacket.Jobs.Tests.Stations.RegulatorRows;
 
 namespace InstallPacket.Jobs.Tests.Stations;
@@ -44,7 +43,7 @@ public class StationListFuzzTests
         var pattern = Gen.Select(Gen.Int[0, 359].Array[2, 8], Gen.Int[-600, 0]).Select((b, g) => b.Distinct().ToArray() is { Length: > 1 } some ? new TransmitterPattern(some.Select((x, i) => ((double)x, i == 0 ? 0 : g / 10.0))) : null);
         Gen.Select(text, text, Gen.Double[1, 89], Gen.Double[-180, 180], Gen.Double[0.01, 5000], Gen.Double[1, 3000], Gen.Bool, pattern).Sample((name, site, north, east, erp, haat, high, p) =>
         {
-            var s = new Station("x-1", name, site, "DVB-T2", "64QAM 3/5", "eu-8", 33, "", Math.Round(north, 6), Math.Round(east, 6), Math.Round(erp, 6), high ? null : Math.Round(haat, 2), high ? 12.5 : null, "both", new("list.csv", 2, 1)) { Pattern = p };
+            var s = new Station("x-1", name, site, "DVB-T2", "64QAM 3/5", "eu-8", 33, "", Math.Round(north, 6), Math.Round(east, 6), Math.Round(erp, 6), high ? null : Math.Round(haat, 2), high ? 12.5 : null, Polarisation.Both, new("list.csv", 2, 1)) { Pattern = p };
             var findings = new FindingList();
             var read = StationListReader.Read(new JobFile("list.csv", FileState.Present, StationListWriter.Text([s], ["a \"remark\"\nof two lines, with a comma"])), findings);
             Assert.Empty(findings.Sorted);

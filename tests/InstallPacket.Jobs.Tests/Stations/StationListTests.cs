@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using CsCheck;
 using InstallPacket.Calc.Reception;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Jobs.Tests.Stations;
 

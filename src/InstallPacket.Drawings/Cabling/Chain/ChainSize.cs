@@ -54,10 +54,10 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
     private static (string First, IReadOnlyList<string> Lines) Words(ChainNode node, ChainSetting setting, ITextMeasure measure)
     {
         if (node.Element is not { } e) return (node.Into.Length > 0 ? $"to {node.Into}, second input" : "terminator", []);
-        var kind = e.Kind.Replace('-', ' ');
-        if (e.Kind == "outlet" && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0 ? $"{kind}, {e.Serves}" : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
+        var kind = Word.Of(e.Kind).Replace('-', ' ');
+        if (e.Kind == PartKind.Outlet && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0 ? $"{kind}, {e.Serves}" : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
         var serves = e.Serves.Length == 0 ? [] : TextWrap.Lines(e.Serves, SizeMm, false, ServesMm, 2, measure);
-        if (e.Kind == "outlet") return (kind, serves);
+        if (e.Kind == PartKind.Outlet) return (kind, serves);
         var set = e.SettingDb is { } db ? ["set " + UnitPrinter.Ratio(db)] : Array.Empty<string>();
         var second = e.Second.Length > 0 ? ["second input: " + e.Second] : Array.Empty<string>();
         return ("", [.. TextWrap.Lines(kind, SizeMm, false, KindMm, 2, measure), .. second, .. set, .. serves]);

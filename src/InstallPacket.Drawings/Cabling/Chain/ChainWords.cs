@@ -21,7 +21,7 @@ internal static class ChainWords
 
     private static string Part(Plan plan, ElementPlan e, UnitPrinter print)
     {
-        var text = $"{e.Id} {e.Kind.Replace('-', ' ')}";
+        var text = $"{e.Id} {Word.Of(e.Kind).Replace('-', ' ')}";
         if (e.Serves.Length > 0) text += $" ({e.Serves})";
         if (e.From.Length > 0) text += $" fed from {e.From}{(e.FromPort > 0 ? " output " + ChainSize.Port(e.FromPort) : "")}";
         text += plan.Routing.Runs.FirstOrDefault(r => r.Id == e.Run) is { } run ? $" by {run.Id}, {print.Cable(run.LengthM)}" : e.From.Length > 0 ? ", screwed on" : "";

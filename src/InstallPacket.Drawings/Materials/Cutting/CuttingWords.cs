@@ -6,7 +6,7 @@ namespace InstallPacket.Drawings.Materials.Cutting;
 internal static class CuttingWords
 {
     public static string Heading(StripPlan strip, UnitPrinter print) =>
-        FormattableString.Invariant($"Strip {strip.Number}: {strip.Stock} ({strip.Kind}{(strip.PartUsed ? ", part-used" : "")}), {print.Cable(strip.LengthM)}");
+        FormattableString.Invariant($"Strip {strip.Number}: {strip.Stock} ({Word.Of(strip.Kind)}{(strip.PartUsed ? ", part-used" : "")}), {print.Cable(strip.LengthM)}");
 
     public static string Pieces(StripPlan strip, UnitPrinter print) =>
         string.Join("; ", strip.Pieces.Select(p => FormattableString.Invariant($"{p.Number}: {print.Cable(p.LengthM)}"))) + "; " + Rest(strip, print);

@@ -14,15 +14,24 @@ internal sealed class FixingPainter(SheetCanvas canvas, Plan plan)
         var y = box.Top + 3;
         canvas.Text(new(new(box.Left, y), "Fixings", 3.8, Strong: true));
         y += 3;
-        if (Holding().Sum(f => f.Count) is > 0 and var count && plan.Mounting.Kind is not ("ballast" or "chimney-lashing")) y = Plate(box, y, count) + 4;
+        if (Holding().Sum(f => f.Count) is > 0 and var count && plan.Mounting.Kind is not (MountKind.Ballast or MountKind.ChimneyLashing)) y = Plate(box, y, count) + 4;
         foreach (var f in plan.Mounting.Fixings) y = Words(box, y, f) + 2;
     }
 
-    private IEnumerable<FixingPlan> Holding() => plan.Mounting.Fixings.Where(f => f.Form != "clamp");
+    private IEnumerable<FixingPlan> Holding() => plan.Mounting.Fixings.Where(f => f.Form != FixingForm.Clamp);
+
+    // Brackets come in pairs; a ground mast has one above its foot, a tripod has three feet.
+    private static int Plates(MountKind kind) => kind switch
+    {
+        MountKind.GroundMast => 1,
+        MountKind.Tripod => 3,
+        MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket => 2,
+        MountKind.ChimneyLashing or MountKind.Ballast or MountKind.Attic => 2,
+    };
 
     private double Plate(PaperBox box, double top, int count)
     {
-        var plates = plan.Mounting.Kind switch { "ground-mast" => 1, "tripod" => 3, _ => 2 };
+        var plates = Plates(plan.Mounting.Kind);
         var each = Math.Max(1, count / plates);
         var (columns, rows) = each % 2 == 0 ? (2, each / 2) : (1, each);
         var (width, height) = (columns == 2 ? 22.0 : 12.0, 8.0 + 5 * Math.Min(rows, 4));

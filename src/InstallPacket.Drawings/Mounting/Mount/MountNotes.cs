@@ -38,5 +38,5 @@ internal static class MountNotes
         return notes;
     }
 
-    private static string Name(MountingPlan m, MastSupport s) => m.Kind == "ground-mast" && s.HeightM < 0.05 ? "foot" : s.Name;
+    private static string Name(MountingPlan m, MastSupport s) => m.Kind == MountKind.GroundMast && s.HeightM < 0.05 ? "foot" : s.Name;
 }

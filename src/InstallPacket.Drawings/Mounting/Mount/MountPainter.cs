@@ -13,7 +13,7 @@ internal sealed class MountPainter(SheetCanvas canvas, Plan plan, MountView view
     {
         Ground();
         if (view.WallM is { } wall) Wall(wall);
-        if (_m.Kind == "chimney-lashing") Stack();
+        if (_m.Kind == MountKind.ChimneyLashing) Stack();
         Guys();
         Feet();
         var (foot, head) = (view.Side.At(0, 0), view.Side.At(0, _m.MastLengthM));
@@ -25,7 +25,7 @@ internal sealed class MountPainter(SheetCanvas canvas, Plan plan, MountView view
 
     private void Ground()
     {
-        if (_m.Kind is not ("ground-mast" or "ballast" or "tripod")) return;
+        if (_m.Kind is not (MountKind.GroundMast or MountKind.Ballast or MountKind.Tripod)) return;
         var (left, right) = (view.Side.X(0) - 26, view.Side.X(0) + 26);
         var y = view.Side.Y(0);
         canvas.Line(new(Ink.Line, 0.6), new(left, y), new(right, y));
@@ -36,7 +36,7 @@ internal sealed class MountPainter(SheetCanvas canvas, Plan plan, MountView view
     {
         // A wall as high as the brackets need, or the post behind the stand-off of a ground mast.
         var (x, top) = (view.Side.X(wallM), view.Side.Y(view.Supports[1].HeightM) - 6);
-        var box = new PaperBox(x - 3.5, top, x, view.Side.Y(0) + (_m.Kind == "ground-mast" ? 0 : 4));
+        var box = new PaperBox(x - 3.5, top, x, view.Side.Y(0) + (_m.Kind == MountKind.GroundMast ? 0 : 4));
         canvas.Line(new(Ink.Line, 0.6), new(x, box.Top), new(x, box.Bottom));
         Hatch.Draw(canvas, box, new(Ink.Faint, 0.25), 2.5);
     }
@@ -62,13 +62,13 @@ internal sealed class MountPainter(SheetCanvas canvas, Plan plan, MountView view
 
     private void Feet()
     {
-        if (_m.Kind == "ballast" && _m.Hold?.Ballast is { } ballast)
+        if (_m.Kind == MountKind.Ballast && _m.Hold?.Ballast is { } ballast)
         {
             var (left, right, y) = (view.Side.X(-ballast.SideM / 2), view.Side.X(ballast.SideM / 2), view.Side.Y(0));
             canvas.Box(new(left, y - 1.2, right, y), new(Ink.Line, 0.4), Fill.Paper);
             foreach (var x in new[] { left, right - 6 }) canvas.Box(new(x, y - 4.4, x + 6, y - 1.2), new(Ink.Line, 0.4), Fill.Tint);
         }
-        if (_m.Kind is not ("ballast" or "tripod")) return;
+        if (_m.Kind is not (MountKind.Ballast or MountKind.Tripod)) return;
         // Legs from the upper clamp of the frame down to its feet.
         var top = view.Side.At(0, view.Supports[1].HeightM);
         var reach = _m.Hold?.Ballast?.SideM / 2 ?? 0.45;
@@ -78,7 +78,7 @@ internal sealed class MountPainter(SheetCanvas canvas, Plan plan, MountView view
     private void Support(MastSupport s)
     {
         var at = view.Side.At(0, s.HeightM);
-        if (view.WallM is { } wall && !(_m.Kind == "ground-mast" && s.HeightM < 0.05)) canvas.Line(new(Ink.Line, 1.1), new(view.Side.X(wall), at.Y), at);
+        if (view.WallM is { } wall && !(_m.Kind == MountKind.GroundMast && s.HeightM < 0.05)) canvas.Line(new(Ink.Line, 1.1), new(view.Side.X(wall), at.Y), at);
         canvas.Box(PaperBox.Around(at, 1.5, 1.0), new(Ink.Line, 0.4), Fill.Solid);
     }
 

@@ -28,7 +28,7 @@ internal static class AimWords
                 + (aim.LandmarkTurnDeg is { } turn ? $"; from it turn {UnitText.Number(Math.Abs(turn), 0)}° to the {(turn < 0 ? "left" : "right")}." : "."));
         if (siting.Obstructions.Count > 0)
             words.Add("In the way: " + string.Join("; ", siting.Obstructions.Select(o =>
-                $"{o.Name} ({o.Kind}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, {print.Length(o.DistanceM)} away, {print.Length(o.HeightM)} high")) + ".");
+                $"{o.Name} ({Word.Of(o.Kind)}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, {print.Length(o.DistanceM)} away, {print.Length(o.HeightM)} high")) + ".");
         return string.Join(" ", words);
     }
 

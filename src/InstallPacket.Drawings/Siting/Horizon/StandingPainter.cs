@@ -32,11 +32,11 @@ internal sealed class StandingPainter(SheetCanvas canvas, Plan plan, StripScale 
         top, new(top.X + 1.1, top.Y + height), new(top.X - 1.1, top.Y + height));
 
     /// <summary>An obstruction: trees hatched, a building plain, a hill dashed, all else dotted.</summary>
-    public static void Box(SheetCanvas canvas, string kind, PaperBox box, bool cut)
+    public static void Box(SheetCanvas canvas, ObstructionKind kind, PaperBox box, bool cut)
     {
-        var pen = new Pen(Ink.Warning, 0.6, kind switch { "hill" => Dash.Dashed, "other" => Dash.Dotted, _ => Dash.Solid });
+        var pen = new Pen(Ink.Warning, 0.6, Outline(kind));
         canvas.Box(box, pen with { WeightMm = 0 }, Fill.Paper);
-        if (kind == "trees") Hatch.Draw(canvas, box, new(Ink.Warning, 0.25), 2);
+        if (kind == ObstructionKind.Trees) Hatch.Draw(canvas, box, new(Ink.Warning, 0.25), 2);
         canvas.Line(pen, new(box.Left, box.Bottom), new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom));
         if (cut) Teeth(canvas, box);
     }
@@ -47,6 +47,13 @@ internal sealed class StandingPainter(SheetCanvas canvas, Plan plan, StripScale 
         var top = Math.Min(scale.Y(Math.Min(o.AngleDeg, scale.CutDeg)), scale.Field.Bottom - LeastMm);
         foreach (var (left, right) in scale.Spans(o.BearingTrueDeg - o.WidthDeg / 2, o.WidthDeg)) Box(canvas, o.Kind, new(left, top, right, scale.Field.Bottom), cut);
     }
+
+    private static Dash Outline(ObstructionKind kind) => kind switch
+    {
+        ObstructionKind.Hill => Dash.Dashed,
+        ObstructionKind.Other => Dash.Dotted,
+        ObstructionKind.Trees or ObstructionKind.Building => Dash.Solid,
+    };
 
     // A torn upper edge: the thing goes on above the strip.
     private static void Teeth(SheetCanvas canvas, PaperBox box)

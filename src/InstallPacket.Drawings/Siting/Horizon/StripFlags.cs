@@ -26,5 +26,5 @@ internal static class StripFlags
 
     private static Flag Obstruction(ObstructionPlan o, StripScale scale) => new(
         new(scale.X(o.BearingTrueDeg), Math.Min(scale.Y(Math.Min(o.AngleDeg, scale.CutDeg)), scale.Field.Bottom - 0.8)), o.Name,
-        [(o.Kind == "other" ? "top " : o.Kind + ", top ") + StripWords.Angle(o.AngleDeg)], Ink: Ink.Warning);
+        [(o.Kind == ObstructionKind.Other ? "top " : Word.Of(o.Kind) + ", top ") + StripWords.Angle(o.AngleDeg)], Ink: Ink.Warning);
 }

@@ -14,11 +14,11 @@ internal sealed class StripLegend(SheetCanvas canvas, Plan plan, StripScale scal
             if (plan.Siting.Skyline.Any(p => p.From == from)) yield return new(words, at => Skyline(from, at));
         if (plan.Siting.Skyline.Count == 0 || plan.Siting.Skyline.Any(p => p.AngleDeg is null))
             yield return new("left open: skyline unknown", at => canvas.Text(new(new(at.X + SampleMm / 2, at.Y + 1.1), "?", 3.2, Ink.Faint, Anchor.Middle)));
-        foreach (var kind in new[] { "trees", "building", "hill", "other" })
+        foreach (var kind in Enum.GetValues<ObstructionKind>())
             if (plan.Siting.Obstructions.Any(o => o.Kind == kind))
-                yield return new(kind == "other" ? "something else near by" : kind, at => StandingPainter.Box(canvas, kind, new(at.X + 1, at.Y - 1.8, at.X + SampleMm - 1, at.Y + 1.8), false));
+                yield return new(kind == ObstructionKind.Other ? "something else near by" : Word.Of(kind), at => StandingPainter.Box(canvas, kind, new(at.X + 1, at.Y - 1.8, at.X + SampleMm - 1, at.Y + 1.8), false));
         if (plan.Siting.Obstructions.Any(o => o.AngleDeg > scale.CutDeg))
-            yield return new("goes on above", at => StandingPainter.Box(canvas, "building", new(at.X + 1, at.Y - 1.8, at.X + SampleMm - 1, at.Y + 1.8), true));
+            yield return new("goes on above", at => StandingPainter.Box(canvas, ObstructionKind.Building, new(at.X + 1, at.Y - 1.8, at.X + SampleMm - 1, at.Y + 1.8), true));
         foreach (var (state, words) in new[] { ((bool?)true, "site in sight"), (false, "site behind ground"), (null, plan.Siting.PathsLeftOut.Count > 0 ? "site, ground toward it not looked at" : "site, ground toward it unknown") })
             if (plan.Siting.Sites.FirstOrDefault(s => StandingPainter.InSight(plan, s) == state) is { } site)
                 yield return new(words, at => StandingPainter.Tower(canvas, new(at.X + SampleMm / 2, at.Y - 2.3), 4.6, state, true));

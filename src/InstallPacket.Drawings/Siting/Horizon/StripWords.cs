@@ -35,7 +35,7 @@ internal static class StripWords
         if (siting.Sites.Count > 0) words.Add("Sites: " + string.Join("; ", siting.Sites.Select(s => Site(plan, s))) + ".");
         if (siting.Obstructions.Count > 0)
             words.Add("The survey saw: " + string.Join("; ", siting.Obstructions.Select(o =>
-                $"{o.Name} ({o.Kind}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, its top {Angle(o.AngleDeg)}")) + ".");
+                $"{o.Name} ({Word.Of(o.Kind)}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, its top {Angle(o.AngleDeg)}")) + ".");
         if (siting.Landmark is { } mark) words.Add($"Landmark: {mark.What} at {UnitPrinter.Bearing(mark.BearingTrueDeg)} true.");
         return string.Join(" ", words);
     }

@@ -15,7 +15,7 @@ internal sealed class ProfileAxis(SheetCanvas canvas, Plan plan, PathPlan path, 
     private const double RowMm = 6;
     private const double ColumnMm = 16;
 
-    private bool Us => plan.Job.Units == "us";
+    private bool Us => plan.Job.Units == UnitFamily.Us;
 
     public void Draw()
     {

@@ -17,7 +17,7 @@ internal sealed class ProfileFlags(Plan plan, PathPlan path, ProfileScale scale)
     public IReadOnlyList<Flag> Flags()
     {
         var flags = new List<Flag> { new(scale.At(0, path.AntennaM), "antenna", [_print.Height(path.AntennaM) + " above the sea"]) };
-        flags.AddRange(Near.Take(MostNear).Select(o => new Flag(Top(o), o.Name, [$"{(o.Kind == "other" ? "" : o.Kind + ", ")}{_print.Length(o.DistanceM)} away", "top " + StripWords.Angle(o.AngleDeg)], Ink: Ink.Warning)));
+        flags.AddRange(Near.Take(MostNear).Select(o => new Flag(Top(o), o.Name, [$"{(o.Kind == ObstructionKind.Other ? "" : Word.Of(o.Kind) + ", ")}{_print.Length(o.DistanceM)} away", "top " + StripWords.Angle(o.AngleDeg)], Ink: Ink.Warning)));
         flags.AddRange(path.Edges.Select(e => new Flag(scale.At(e.DistanceKm, e.CurvedM), e.What, [$"{_print.Distance(e.DistanceKm)}, {_print.Height(e.GroundM)}"], Strong: true)));
         if (path.InSight)
             flags.Add(new(scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), "tightest spot", [$"{_print.Distance(path.Tightest.DistanceKm)}, {_print.Height(path.Tightest.GroundM)}"], Strong: true));

@@ -38,7 +38,7 @@ internal sealed class ProfileWords(Plan plan, PathPlan path)
             words.Add("Edges that govern: " + string.Join("; ", path.Edges.Select(e => $"{e.What} at {_print.Distance(e.DistanceKm)}, {_print.Height(e.GroundM)} above the sea, {StripWords.Angle(e.AngleDeg)}")) + ".");
         if (path.Obstructions.Count > 0)
             words.Add("Near the house: " + string.Join("; ", path.Obstructions.Select(name => plan.Siting.Obstructions.First(o => o.Name == name))
-                .Select(o => $"{o.Name} ({o.Kind}), {_print.Length(o.DistanceM)} away, its top {StripWords.Angle(o.AngleDeg)}")) + ".");
+                .Select(o => $"{o.Name} ({Word.Of(o.Kind)}), {_print.Length(o.DistanceM)} away, its top {StripWords.Angle(o.AngleDeg)}")) + ".");
         return string.Join(" ", words);
     }
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>
 /// Reads the regulator's query list of television stations in its text form: one record a line, fields between vertical bars. Makes
@@ -92,6 +92,7 @@ public static class RegulatorList
         var names = sites.Zip(StationNames.Sites([.. sites.Select(s => cities[s].ToArray())])).ToDictionary(s => s.First, s => s.Second);
         return [.. kept.Zip(ids).Select(k => new Station(
             k.Second, k.First.Station.CallSign, names[k.First.Site], System, "", Raster, k.First.Station.Channel, "", k.First.Station.LatitudeDeg, k.First.Station.LongitudeDeg,
-            k.First.Station.ErpKw, k.First.Station.HaatM, k.First.Station.AboveSeaM, k.First.Station.HasVerticalPower ? "both" : "horizontal", new(file.Path, k.First.Station.Record.Line, 1)))];
+            k.First.Station.ErpKw, k.First.Station.HaatM, k.First.Station.AboveSeaM, k.First.Station.HasVerticalPower ? Polarisation.Both : Polarisation.Horizontal,
+            new(file.Path, k.First.Station.Record.Line, 1)))];
     }
 }

@@ -1,6 +1,4 @@
-using InstallPacket.Jobs.Reading;
-
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>Numbers as the regulator's list writes them: <c>34.     kW</c>, <c>318.</c>, <c>.5</c>.</summary>
 internal static class RegulatorNumber

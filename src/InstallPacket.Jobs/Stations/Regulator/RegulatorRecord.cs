@@ -1,4 +1,4 @@
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>
 /// One line of the regulator's query list: it starts and ends with <c>|</c>, fields between are padded with blanks. Positions 1, 3, 4,

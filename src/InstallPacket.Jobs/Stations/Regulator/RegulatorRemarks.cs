@@ -1,4 +1,4 @@
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>What the regulator's list does not tell, in words for whoever takes stations from it.</summary>
 internal static class RegulatorRemarks

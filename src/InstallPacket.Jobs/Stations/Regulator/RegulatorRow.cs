@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Reception;
 
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>Reads one record of the regulator's list, field by field. The first fault in the order of the fields is reported.</summary>
 internal sealed class RegulatorRow(string file, RegulatorRecord record, FindingList findings)

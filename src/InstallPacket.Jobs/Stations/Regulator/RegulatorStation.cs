@@ -1,4 +1,4 @@
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>A station of the regulator's list that can be used.</summary>
 /// <param name="Record">Its record.</param>

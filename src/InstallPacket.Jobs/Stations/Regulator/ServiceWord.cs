@@ -1,4 +1,4 @@
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>The words by which the regulator's list names the kind of a station. Which of them are digital is recalled.</summary>
 internal static class ServiceWord

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Siting;
 
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>Puts transmitters that stand close together into sites.</summary>
 internal static class SiteGroups

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace InstallPacket.Jobs.Stations;
+namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>Names for the stations and sites of a list that has call signs and cities only.</summary>
 internal static class StationNames

@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Cabling.Cures;
 
@@ -22,7 +20,9 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
     {
         if (!reception.Wanted.Any() || cabling.Outlets.Count == 0) return cabling;
         var today = _bench.Try(job);
-        var windows = job.Cabling.Chain.Where(e => e.Part is { IsAmplifier: true, LeastAmplificationDb: not null, AmplificationDb: not null }).Select(e => Window(e, today)).ToArray();
+        var windows = (from e in job.Cabling.Chain
+                       where e.Part is AmplifierPart { LeastAmplificationDb: not null, AmplificationDb: not null }
+                       select Window(e, (AmplifierPart)e.Part, today)).ToArray();
         if (today.Weight == 0) return cabling with { Windows = windows };
         var trials = Turned().Concat(new TrialSource(job, _chain, parts).All()).Take(MostTrials + 1).ToArray();
         return cabling with { Windows = windows, Cures = [.. Cures(trials.Take(MostTrials), today)], TrialsCut = trials.Length > MostTrials };
@@ -52,10 +52,10 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
     private static (string, SourceSpan) Key(Finding f) => (f.Id, f.At);
 
     // The run of settings with the fewest faults that holds today's setting, or the longest such run.
-    private GainWindow Window(Element e, Outcome today)
+    private GainWindow Window(Element e, AmplifierPart part, Outcome today)
     {
-        var set = e.Setting?.Db ?? e.Part.AmplificationDb!.Points.Max(p => p.Value);
-        var tried = TrialSource.Range(e.Part).Select(db => (Db: db, _bench.Try(ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db))).Weight)).ToArray();
+        var set = e.Setting?.Db ?? part.AmplificationDb!.Points.Max(p => p.Value);
+        var tried = TrialSource.Range(part).Select(db => (Db: db, _bench.Try(ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db))).Weight)).ToArray();
         var least = tried.Select(t => t.Weight).Append(today.Weight).Min();
         var runs = Runs([.. tried.Where(t => t.Weight == least).Select(t => t.Db)]);
         var (from, to) = runs.Length == 0 ? (set, set) : runs.FirstOrDefault(r => r.From <= set && set <= r.To, runs.MaxBy(r => r.To - r.From));

@@ -1,6 +1,3 @@
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
-
 namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>A job with one thing changed.</summary>

@@ -1,5 +1,3 @@
-using InstallPacket.Jobs;
-
 namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>What a chain comes to: the margins of the wanted stations and what is wrong with it.</summary>

@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Quantities;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Parts;
 
 namespace InstallPacket.Plans.Cabling.Cures;
 
@@ -16,13 +14,13 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
 
     private IEnumerable<Trial> Settings() =>
         from e in job.Cabling.Chain
-        where e.Part is { IsAmplifier: true, LeastAmplificationDb: not null, AmplificationDb: not null }
-        from db in Range(e.Part)
+        where e.Part is AmplifierPart { LeastAmplificationDb: not null, AmplificationDb: not null }
+        from db in Range((AmplifierPart)e.Part)
         where db != e.Setting?.Db
         select new Trial($"set {e.Id} to {UnitText.Write(db, 0, "dB")}", ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db)), []);
 
     /// <summary>The settings of a variable amplifier, whole decibels.</summary>
-    public static IEnumerable<double> Range(Part part)
+    public static IEnumerable<double> Range(AmplifierPart part)
     {
         for (var db = Math.Ceiling(part.LeastAmplificationDb ?? 0); db <= part.AmplificationDb!.Points.Max(p => p.Value); db++) yield return db;
     }
@@ -30,30 +28,30 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
     // An amplifier for an amplifier with the same supply; a splitter or a tap for either, with enough outputs.
     private IEnumerable<Trial> Exchanges() =>
         from e in job.Cabling.Chain
-        where e.Part.Kind is "amplifier" or "splitter" or "tap"
-        from other in _library
+        where e.Part is AmplifierPart or SplitterPart or TapPart
+        from other in _library.OfType<ChainPart>()
         where (other.Kind == e.Part.Kind || (Splits(other) && Splits(e.Part))) && other.Id != e.Part.Id && other.SupplyV == e.Part.SupplyV && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max()
         select new Trial($"use `{other.Id}` for {e.Id}", ChainEdit.Exchange(job, e, other), [other]);
 
-    private static bool Splits(Part part) => part.Kind is "splitter" or "tap";
+    private static bool Splits(ChainPart part) => part is SplitterPart or TapPart;
 
     private IEnumerable<Trial> Removals()
     {
-        foreach (var e in job.Cabling.Chain.Where(e => e.Part.IsAmplifier))
+        foreach (var e in job.Cabling.Chain.Where(e => e.Part is AmplifierPart))
             if (Without(e) is { } without) yield return new($"leave {e.Id} out", without, []);
     }
 
     // An amplifier that is fed through its cable goes together with its inserter.
     private Job? Without(Element amplifier)
     {
-        var inserter = job.Cabling.Chain.FirstOrDefault(i => i.Part.Kind == "power-inserter" && amplifier.Part.SupplyV is not null && chain.PathTo(i).Contains(amplifier));
+        var inserter = job.Cabling.Chain.FirstOrDefault(i => i.Part is PowerInserterPart && amplifier.Part.SupplyV is not null && chain.PathTo(i).Contains(amplifier));
         var shorter = inserter is null ? job : ChainEdit.Remove(job, inserter);
         return shorter is null ? null : ChainEdit.Remove(shorter, shorter.Cabling.Chain.First(e => e.Id == amplifier.Id));
     }
 
     private IEnumerable<Trial> Cables() =>
-        from cable in _library
-        where cable.Kind == "cable" && cable.AttenuationDbPer100M is not null && cable.TolerancePct == 0
+        from cable in _library.OfType<CablePart>()
+        where cable.AttenuationDbPer100M is not null && cable.TolerancePct == 0
         from run in job.Routing.Runs
         where run.Cable.Id != cable.Id
         select new Trial($"lay {run.Id} in `{cable.Id}`",
@@ -61,41 +59,39 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
 
     private IEnumerable<Trial> Pads() =>
         from e in job.Cabling.Chain
-        where e.Part.Kind is "amplifier" or "outlet" && e.From is not null
-        from pad in _library
-        where pad.Kind == "attenuator"
+        where e.Part is AmplifierPart or OutletPart && e.From is not null
+        from pad in _library.OfType<AttenuatorPart>()
         select new Trial($"put `{pad.Id}` in front of {e.Id}", ChainEdit.InsertBefore(job, e, "NEW-P", pad), [pad]);
 
     private IEnumerable<Trial> Filters() =>
         from e in job.Cabling.Chain
-        where e.Part.IsAmplifier && e.From is not null
-        from filter in _library
-        where filter.Kind == "filter"
+        where e.Part is AmplifierPart && e.From is not null
+        from filter in _library.OfType<FilterPart>()
         select new Trial($"put `{filter.Id}` in front of {e.Id}", ChainEdit.InsertBefore(job, e, "NEW-F", filter), [filter]);
 
     // A masthead amplifier with the inserter that feeds it; a mains-fed one down the cable makes way for it.
     private IEnumerable<Trial> AtTheAntenna()
     {
         var root = chain.Root;
-        if (chain.FedBy(root).Any(e => e.Part.IsAmplifier && e.Part.SupplyV is not null)) yield break;
-        foreach (var amplifier in _library.Where(p => p.IsAmplifier && p.SupplyV is not null))
+        if (chain.FedBy(root).Any(e => e.Part is AmplifierPart && e.Part.SupplyV is not null)) yield break;
+        foreach (var amplifier in _library.OfType<AmplifierPart>().Where(p => p.SupplyV is not null))
         {
-            if (_library.FirstOrDefault(p => p.Kind == "power-inserter" && p.SupplyV == amplifier.SupplyV) is not { } inserter) continue;
+            if (_library.OfType<PowerInserterPart>().FirstOrDefault(p => p.SupplyV == amplifier.SupplyV) is not { } inserter) continue;
             if (Fed(ChainEdit.InsertBehind(job, root, Amplifier, amplifier), inserter) is { } added) yield return new($"add `{amplifier.Id}` at the antenna, with `{inserter.Id}`", added, [amplifier, inserter]);
-            foreach (var old in job.Cabling.Chain.Where(e => e.Part.IsAmplifier && e.Part.SupplyV is null))
+            foreach (var old in job.Cabling.Chain.Where(e => e.Part is AmplifierPart && e.Part.SupplyV is null))
                 if (ChainEdit.Remove(job, old) is { } without && Fed(ChainEdit.InsertBehind(without, root, Amplifier, amplifier), inserter) is { } moved)
                     yield return new($"use `{amplifier.Id}` at the antenna instead of {old.Id}, with `{inserter.Id}`", moved, [amplifier, inserter]);
         }
     }
 
     // The inserter goes in front of the first part that would block its current.
-    private static Job? Fed(Job job, Part inserter)
+    private static Job? Fed(Job job, PowerInserterPart inserter)
     {
         var chain = new ChainView(job.Cabling);
         var at = job.Cabling.Chain.First(e => e.Id == Amplifier);
         while (chain.FedBy(at).ToArray() is [var next])
         {
-            if (next.Part.Kind == "outlet" || next.Part.Outputs > 1 || !next.Part.PassesPower(1)) return ChainEdit.InsertBefore(job, next, Inserter, inserter);
+            if (next.Part is OutletPart || next.Part.Outputs > 1 || !next.Part.PassesPower(1)) return ChainEdit.InsertBefore(job, next, Inserter, inserter);
             at = next;
         }
         return null;

@@ -1,8 +1,5 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
-using InstallPacket.Jobs.Terrain;
 
 namespace InstallPacket.Plans.Siting.Ground;
 

@@ -1,8 +1,6 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Stations;
 
 namespace InstallPacket.Plans.Siting.Ground;
 

@@ -1,6 +1,4 @@
 using InstallPacket.Calc.Siting;
-using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
 
 namespace InstallPacket.Plans.Siting.Ground;
 

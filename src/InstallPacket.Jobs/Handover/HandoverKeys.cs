@@ -1,0 +1,30 @@
+namespace InstallPacket.Jobs.Handover;
+
+/// <summary>The keys of <c>prepared-by</c> and <c>customer</c>.</summary>
+internal static class PartyKeys
+{
+    private static readonly KeyList Keys = new();
+
+    public static readonly Key<string> Name = Keys.Required("name", new TextKind(80), "Name.");
+
+    public static readonly Key<string> Address = Keys.Optional("address", new TextKind(200), "Address.");
+
+    public static readonly Key<string> Phone = Keys.Optional("phone", new TextKind(40), "Telephone.");
+
+    public static readonly Key<string> Note = Keys.Optional("note", new TextKind(300), "Anything to know.");
+
+    public static GroupKind Group => Keys.Group;
+}
+
+/// <summary>The keys of <c>prepared-by</c>, <c>customer</c> and <c>handover</c>.</summary>
+internal static class HandoverKeys
+{
+    private static readonly KeyList Keys = new();
+
+    public static readonly Key<InternetKind> ExistingInternet = Keys.Default(
+        "existing-internet", new WordKind<InternetKind>(), "Whether an internet service uses coax in this house.", "none");
+
+    public static readonly Key<string> Words = Keys.Optional("words", new TextKind(600), "A word to the customer.");
+
+    public static GroupKind Group => Keys.Group;
+}

@@ -1,0 +1,51 @@
+namespace InstallPacket.Jobs;
+
+/// <summary>The keys of a job file.</summary>
+internal static class JobKeys
+{
+    private static readonly KeyList Keys = new();
+
+    public static readonly Key<int> Format = Keys.Required(
+        "format", new IntegerKind(KeyCatalogue.Format, KeyCatalogue.Format), "The job format that the file is written in.");
+
+    public static readonly Key<string> Title = Keys.Required("title", new TextKind(120), "What the job is, in one line.");
+
+    public static readonly Key<DateOnly> Date = Keys.Required(
+        "date", new DateKind(), "The planned day of work; the magnetic declination is computed for it.");
+
+    public static readonly Key<string> Code = Keys.Required(
+        "code", new TableWordKind("us", "eu"), "The code family whose rules the packet quotes.");
+
+    public static readonly Key<UnitFamily> Units = Keys.Required("units", new WordKind<UnitFamily>(), "The units that the packet prints.");
+
+    public static readonly Key<PaperSize> Paper = Keys.Optional(
+        "paper", new WordKind<PaperSize>(), "The paper of the PDF; `letter` for code `us`, `a4` otherwise, when absent.");
+
+    public static readonly Key<LevelUnit> LevelUnit = Keys.Default(
+        "level-unit", new WordKind<LevelUnit>(), "The unit in which levels are printed.", "dBuV");
+
+    public static readonly Key<CheckedGroup> PreparedBy = Keys.Required(
+        "prepared-by", PartyKeys.Group, "The firm that plans and installs.");
+
+    public static readonly Key<CheckedGroup> Customer = Keys.Required("customer", PartyKeys.Group, "For whom.");
+
+    public static readonly Key<CheckedGroup> Siting = Keys.Required(
+        "siting", SitingKeys.Group, "Where the antenna stands and what stands in its way.");
+
+    public static readonly Key<CheckedGroup> Reception = Keys.Required("reception", ReceptionKeys.Group, "Which transmitters are wanted.");
+
+    public static readonly Key<CheckedGroup> Cabling = Keys.Required(
+        "cabling", CablingKeys.Group, "The chain of parts from the antenna to the outlets.");
+
+    public static readonly Key<CheckedGroup> Routing = Keys.Required("routing", RoutingKeys.Group, "Where the cable runs in the house.");
+
+    public static readonly Key<CheckedGroup> Mounting = Keys.Required("mounting", MountingKeys.Group, "What holds the antenna.");
+
+    public static readonly Key<CheckedGroup> Bonding = Keys.Required("bonding", BondingKeys.Group, "How mast and cable are bonded.");
+
+    public static readonly Key<CheckedGroup> Materials = Keys.Optional("materials", MaterialsKeys.Group, "What else to bring.");
+
+    public static readonly Key<CheckedGroup> Handover = Keys.Optional("handover", HandoverKeys.Group, "What the customer is told.");
+
+    public static GroupKind Group => Keys.Group;
+}

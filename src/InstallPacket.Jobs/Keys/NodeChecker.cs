@@ -1,0 +1,147 @@
+namespace InstallPacket.Jobs.Keys;
+
+/// <summary>Checks a node tree against the key catalogue and keeps what is sound. Collects every finding of the file.</summary>
+internal sealed class NodeChecker(FindingList findings)
+{
+    private readonly ScalarChecker _scalars = new(findings);
+
+    /// <summary>Every reference met on the way, to be resolved when all definitions are known.</summary>
+    public List<UseOfName> Uses { get; } = [];
+
+    /// <summary>The names written into each map, by its key; also those whose value had a finding, so that a use of them is no second finding.</summary>
+    public Dictionary<Key, string[]> Defined { get; } = [];
+
+    public CheckedGroup Group(YamlMap map, GroupKind kind, string path)
+    {
+        var written = map.Entries.ToDictionary(e => e.Key.Value, e => e.Value, StringComparer.Ordinal);
+        kind = kind.For(key => written.GetValueOrDefault(key.Name) is YamlScalar word ? word.Value : null);
+        var group = new CheckedGroup(map.Named);
+        var meant = Strange(map, kind, path);
+        foreach (var key in kind.Keys)
+        {
+            if (written.TryGetValue(key.Name, out var node))
+            {
+                group.Write(key);
+                if (Value(node, key, Join(path, key.Name)) is { } value) group.Set(key, value, node is YamlMap inner ? inner.Named : node.At);
+            }
+            else if (key.Default is not null)
+            {
+                var given = new YamlScalar(map.At, key.Default, false);
+                if (Value(given, key, Join(path, key.Name)) is { } value) group.Set(key, value, map.At);
+            }
+            else if (key.Required && !meant.Contains(key.Name)) ReportMissing(map, key, path);
+            else if (key.Kind is GroupKind optional && !optional.Keys.Any(k => k.Required))
+                group.Set(key, Group(new YamlMap(map.At, []), optional, Join(path, key.Name)), map.At); // so that its defaults exist
+        }
+        return group;
+    }
+
+    // Reports what is no key here; gives the keys that were meant.
+    private HashSet<string> Strange(YamlMap map, GroupKind kind, string path)
+    {
+        var meant = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var entry in map.Entries.Where(e => !kind.Keys.Any(k => k.Name == e.Key.Value)))
+        {
+            if (kind.Elsewhere(entry.Key.Value) is { Count: > 0 } others) ReportForeign(entry.Key, others, path);
+            else if (ReportUnknown(entry, kind, path) is { } key) meant.Add(key);
+        }
+        return meant;
+    }
+
+    private object? Value(YamlNode node, Key key, string path) => key.Kind is IMapKind named && node is YamlMap map
+        ? Map(map, named, path, Defined[key] = [.. map.Entries.Select(e => e.Key.Value)]) : Value(node, key.Kind, path);
+
+    private object? Value(YamlNode node, KeyKind kind, string path) => kind switch
+    {
+        GroupKind group => node is YamlMap map ? Group(map, group, path) : WrongShape(node, path, "a group of keys"),
+        IMapKind named => WrongShape(node, path, $"a map from {named.What} names to values"),
+        IListKind list => node is YamlList items ? List(items, list, path) : WrongShape(node, path, "a list, for example `[a, b]`"),
+        CurveKind curve => node is YamlMap map ? _scalars.Curve(map, curve, path) : Scalar(node, kind, path),
+        PositionKind position => Position(node, position, path),
+        _ => Scalar(node, kind, path),
+    };
+
+    private object? Scalar(YamlNode node, KeyKind kind, string path)
+    {
+        if (node is not YamlScalar scalar) return WrongShape(node, path, ScalarChecker.Expectation(kind));
+        var value = _scalars.Read(scalar, kind, path);
+        if (value is string name && kind is ReferenceKind reference) Uses.Add(new(reference, name, path, scalar.At));
+        return value;
+    }
+
+    private object Map(YamlMap map, IMapKind kind, string path, string[] names)
+    {
+        var entries = new List<Entry<object>>();
+        foreach (var (key, node) in map.Entries)
+        {
+            if (!IsName(key.Value))
+                findings.Add(Severity.Stop, "name-unfit", key.At, $"`{key.Value}` does not fit as a name under {path}",
+                    "letters, digits and hyphens, at most 40 characters, a letter or digit first", "rename it; it is printed on labels and lists");
+            else if (Value(node, kind.Item, Join(path, key.Value)) is { } value) entries.Add(new(key.Value, value, key.At));
+        }
+        CheckCount(map, path, names.Length, kind.Min, kind.Max);
+        return kind.Bind(entries);
+    }
+
+    private object List(YamlList list, IListKind kind, string path)
+    {
+        var items = new List<Sourced<object>>();
+        for (var i = 0; i < list.Items.Count; i++)
+            if (Value(list.Items[i], kind.Item, $"{path}[{i + 1}]") is { } value) items.Add(new(value, list.Items[i].At));
+        CheckCount(list, path, list.Items.Count, kind.Min, kind.Max);
+        return kind.Bind(items);
+    }
+
+    private double[]? Position(YamlNode node, PositionKind kind, string path)
+    {
+        if (node is not YamlList list || list.Items.Count != kind.Axes.Length)
+        {
+            WrongShape(node, path, $"{kind.Axes.Length} lengths in brackets: [{string.Join(", ", kind.Axes)}]");
+            return null;
+        }
+        var length = new QuantityKind(Calc.Quantities.Dimension.Length, -500, 500, "m");
+        var values = list.Items.Select((item, i) => Scalar(item, length, $"{path}[{kind.Axes[i]}]")).ToArray();
+        return values.All(v => v is double) ? [.. values.Cast<double>()] : null;
+    }
+
+    private object? WrongShape(YamlNode node, string path, string expected)
+    {
+        var found = node switch { YamlMap => "a map", YamlList l => $"a list of {l.Items.Count}", YamlScalar s => $"`{s.Value}`", _ => "nothing" };
+        findings.Add(Severity.Stop, "wrong-type", node.At, $"{path} holds {found}", $"expected {expected}", "see `installpacket explain " + KeyPath.Plain(path) + "`");
+        return null;
+    }
+
+    private void CheckCount(YamlNode node, string path, int count, int min, int max)
+    {
+        if (count < min || count > max)
+            findings.Add(Severity.Stop, "wrong-count", node.At, $"{path} has {Entries(count)}", $"from {min} to {Entries(max)}", count < min ? "add what is missing" : "remove entries, or split the job");
+    }
+
+    private void ReportForeign(YamlScalar key, IReadOnlyList<string> others, string path) =>
+        findings.Add(Severity.Caution, "key-of-other-kind", key.At, $"{Join(path, key.Value)} is not a key of this kind; it is not used",
+            $"`{key.Value}` belongs to the kinds: {string.Join(", ", others)}", "remove it, or correct `kind`");
+
+    // Gives the key that was meant, if one is near: then it is not missing as well.
+    private string? ReportUnknown(KeyValuePair<YamlScalar, YamlNode> entry, GroupKind kind, string path)
+    {
+        var key = entry.Key;
+        var names = kind.Keys.Select(k => k.Name).ToArray();
+        findings.Add(Severity.Stop, "unknown-key", key.At, $"{Join(path, key.Value)} is not a key",
+            "keys here: " + string.Join(", ", names), CutText(entry) ? "put the text in quotes: inside `{ }` a comma ends it" : NearestWord.Hint(key.Value, names) + "rename it or remove it");
+        return NearestWord.Of(key.Value, names);
+    }
+
+    // "{ into: studs, sound wood }" reads as a key "sound wood" without value.
+    private static bool CutText(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Key.Value.Contains(' ') && entry.Value is YamlScalar { Value: "", Quoted: false };
+
+    private void ReportMissing(YamlMap map, Key key, string path) =>
+        findings.Add(Severity.Stop, "missing-key", map.Named, $"{Join(path, key.Name)} is missing",
+            "required: " + key.Meaning, $"add `{key.Name}:` with {ScalarChecker.Expectation(key.Kind)}");
+
+    private static string Entries(int count) => count == 1 ? "1 entry" : $"{count} entries";
+
+    private static bool IsName(string name) =>
+        name.Length is > 0 and <= 40 && char.IsAsciiLetterOrDigit(name[0]) && name.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');
+
+    private static string Join(string path, string key) => path.Length == 0 ? key : path + "." + key;
+}

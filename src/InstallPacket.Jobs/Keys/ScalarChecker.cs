@@ -1,0 +1,135 @@
+using System.Globalization;
+using InstallPacket.Calc.Quantities;
+
+namespace InstallPacket.Jobs.Keys;
+
+/// <summary>Reads single values: our own grammar, so that YAML's old number forms (<c>017</c>, <c>1:30</c>, <c>yes</c>) cannot surprise.</summary>
+internal sealed class ScalarChecker(FindingList findings)
+{
+    /// <summary>The value, or null after a finding.</summary>
+    public object? Read(YamlScalar scalar, KeyKind kind, string path) => kind switch
+    {
+        TextKind text => Text(scalar, text, path),
+        IWordKind word => Read(scalar, word, path),
+        IntegerKind whole => Number(scalar, whole.Min, whole.Max, true, path) is { } n ? (int)n : null,
+        NumberKind number => Number(scalar, number.Min, number.Max, false, path),
+        QuantityKind quantity => Quantity(scalar, quantity.Dimension, quantity.Min, quantity.Max, quantity.RangeUnit, path),
+        CurveKind curve => Quantity(scalar, curve.Dimension, curve.Min, curve.Max, curve.RangeUnit, path) is { } v ? FrequencyCurve.Constant(v) : null,
+        DateKind => Date(scalar, path),
+        CoordinateKind coordinate => Direction.Coordinate(scalar.Value, coordinate.Latitude) ?? Wrong(scalar, kind, path),
+        BearingKind => Direction.Bearing(scalar.Value) ?? Wrong(scalar, kind, path),
+        ReferenceKind or PathKind => scalar.Value.Length is > 0 and <= 100 ? scalar.Value : Wrong(scalar, kind, path),
+        _ => throw new InvalidOperationException($"{kind.GetType().Name} is not a single value."),
+    };
+
+    /// <summary>A map from frequency to value.</summary>
+    public FrequencyCurve? Curve(YamlMap map, CurveKind kind, string path)
+    {
+        var points = new List<(double, double)>();
+        foreach (var (key, node) in map.Entries)
+        {
+            var at = Quantity(key, Dimension.Frequency, 1, 5000, "MHz", $"{path} frequency");
+            if (node is not YamlScalar scalar) { Wrong(new(node.At, "a list or a map", false), kind, path); continue; }
+            if (at is not { } f || Quantity(scalar, kind.Dimension, kind.Min, kind.Max, kind.RangeUnit, $"{path}.{key.Value}") is not { } v) continue;
+            if (points.TrueForAll(p => p.Item1 != f)) points.Add((f, v));
+            else findings.Add(Severity.Stop, "duplicate-key", key.At, $"{path} states `{key.Value}` a second time, in another unit", "each frequency once", "keep one of the two");
+        }
+        return points.Count == map.Entries.Count && points.Count > 0 ? new FrequencyCurve(points) : null;
+    }
+
+    /// <summary>What a key holds, as a phrase.</summary>
+    public static string Expectation(KeyKind kind) => kind switch
+    {
+        TextKind t => $"text of at most {t.MaxCharacters} characters",
+        IWordKind w => Words(w),
+        IntegerKind i when i.Min == i.Max => $"the number {i.Min}",
+        IntegerKind i => $"a whole number from {i.Min} to {i.Max}",
+        NumberKind n => string.Create(CultureInfo.InvariantCulture, $"a number from {n.Min} to {n.Max}"),
+        QuantityKind q => string.Create(CultureInfo.InvariantCulture, $"a value from {q.Min} to {q.Max} {q.RangeUnit}, in {UnitTable.Names(q.Dimension)}"),
+        CurveKind c => string.Create(CultureInfo.InvariantCulture,
+            $"a value from {c.Min} to {c.Max} {c.RangeUnit} in {UnitTable.Names(c.Dimension)}, or a map from frequencies to such values"),
+        DateKind => "a day as YYYY-MM-DD",
+        CoordinateKind c => c.Latitude ? "decimal degrees with N or S, for example `44.9512 N`" : "decimal degrees with E or W, for example `93.1204 W`",
+        BearingKind => "a bearing with its north, for example `214 deg true`",
+        ReferenceKind r => r.Target == ReferenceTarget.Element ? "the name of an element" : "the name of a " + r.Target.ToString().ToLowerInvariant(),
+        PathKind => "a file name in the job's own folder or in _shared/stations",
+        PositionKind p => "lengths in brackets: [" + string.Join(", ", p.Axes) + "]",
+        IListKind l => "a list; each item is " + Expectation(l.Item),
+        IMapKind m => $"a map of {m.What} names",
+        GroupKind => "a group of keys",
+        _ => throw new InvalidOperationException(kind.GetType().Name),
+    };
+
+    private string? Text(YamlScalar scalar, TextKind kind, string path)
+    {
+        var value = scalar.Value.Trim();
+        if (value.Length > 0 && value.Length <= kind.MaxCharacters && (scalar.Quoted || value is not ("~" or "null"))) return value;
+        var found = value.Length > kind.MaxCharacters ? $"{path} has {value.Length} characters" : value.Length == 0 ? $"{path} is empty" : $"{path} is `{value}`, which YAML reads as nothing";
+        findings.Add(Severity.Stop, "wrong-type", scalar.At, found, "expected " + Expectation(kind), value.Length > kind.MaxCharacters ? "shorten it" : "write the text, in quotes if need be; remove the key if it may be left out");
+        return null;
+    }
+
+    private static string Words(IWordKind kind) => "one of: " + string.Join(", ", kind.Words);
+
+    private object? Read(YamlScalar scalar, IWordKind kind, string path)
+    {
+        if (kind.Read(scalar.Value) is { } value) return value;
+        findings.Add(Severity.Stop, "unknown-word", scalar.At, $"{path} is `{scalar.Value}`", Words(kind),
+            NearestWord.Hint(scalar.Value, kind.Words) + "use one of the words listed");
+        return null;
+    }
+
+    private double? Number(YamlScalar scalar, double min, double max, bool whole, string path)
+    {
+        var expected = whole ? Expectation(new IntegerKind((int)min, (int)max)) : Expectation(new NumberKind(min, max));
+        if (!Direction.PlainNumber(scalar.Value, out var value) || (whole && value != Math.Floor(value)))
+        {
+            findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", "expected " + expected, whole ? "write digits only, without a unit" : "write a plain number with a dot");
+            return null;
+        }
+        if (value >= min && value <= max) return value;
+        findings.Add(Severity.Stop, "out-of-range", scalar.At, $"{path} is {scalar.Value}", "allowed: " + expected, "correct the value");
+        return null;
+    }
+
+    private double? Quantity(YamlScalar scalar, Dimension dimension, double min, double max, string rangeUnit, string path)
+    {
+        var units = UnitTable.Names(dimension);
+        var reading = UnitText.Read(scalar.Value, dimension);
+        switch (reading.Problem)
+        {
+            case UnitProblem.UnitMissing:
+                findings.Add(Severity.Stop, "unit-missing", scalar.At, $"{path} is `{scalar.Value}` without a unit", $"a value with its unit: {units}",
+                    $"write `{scalar.Value} {rangeUnit}` if that is what you mean");
+                return null;
+            case UnitProblem.UnitUnknown:
+                findings.Add(Severity.Stop, "unit-unknown", scalar.At, $"{path} is `{scalar.Value}`: the unit `{reading.Unit}` does not fit here", $"units here: {units}",
+                    NearestWord.Hint(reading.Unit, UnitTable.For(dimension).Select(u => u.Name)) + "write one of the units listed");
+                return null;
+            case UnitProblem.NotANumber:
+                findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", $"expected a number with its unit: {units}",
+                    scalar.Value.Contains(',') ? "write decimals with a dot" : dimension == Dimension.Length ? "write for example `4.5 m`, `14 ft 6 in` or `1/4 in`"
+                        : string.Create(CultureInfo.InvariantCulture, $"write a number, a space and the unit, for example `{Math.Min(10, max)} {rangeUnit}`"));
+                return null;
+        }
+        var unit = UnitTable.For(dimension).First(u => u.Name == rangeUnit);
+        const double slack = 1e-9;
+        if (reading.Value >= (min * unit.Factor) + unit.Offset - slack && reading.Value <= (max * unit.Factor) + unit.Offset + slack) return reading.Value;
+        findings.Add(Severity.Stop, "out-of-range", scalar.At, $"{path} is {scalar.Value}",
+            string.Create(CultureInfo.InvariantCulture, $"allowed: {min} to {max} {rangeUnit}"), "correct the value or its unit");
+        return null;
+    }
+
+    private DateOnly? Date(YamlScalar scalar, string path)
+    {
+        if (DateOnly.TryParseExact(scalar.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
+        Wrong(scalar, new DateKind(), path);
+        return null;
+    }
+
+    private object? Wrong(YamlScalar scalar, KeyKind kind, string path)
+    {
+        findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", "expected " + Expectation(kind), "write it in that form");
+        return null;
+    }
+}

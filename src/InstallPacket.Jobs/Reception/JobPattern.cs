@@ -1,0 +1,30 @@
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Reception;
+
+namespace InstallPacket.Jobs.Reception;
+
+/// <summary>The pattern of a directional transmitter as a job writes it: a list of bearings and gains.</summary>
+internal static class JobPattern
+{
+    /// <summary>The pattern; null when there is none, or after a finding.</summary>
+    public static TransmitterPattern? Read(Entry<CheckedGroup> transmitter, FindingList findings)
+    {
+        var points = new List<(double BearingDeg, double GainDb)>();
+        foreach (var (group, at) in transmitter.Value.Items(TransmitterKeys.Pattern))
+        {
+            if (group.Maybe(PatternPointKeys.Bearing) is not { } bearing || group.Maybe(PatternPointKeys.Gain) is not { } gain) return null;
+            if (bearing.Value.North != North.True)
+                return Refuse(findings, bearing.At, $"reception.transmitters.{transmitter.Name}.pattern counts a bearing from magnetic north", "bearings of a transmitter's pattern count from true north", "write `deg true`");
+            if (points.Exists(p => p.BearingDeg == bearing.Value.Degrees))
+                return Refuse(findings, bearing.At, $"reception.transmitters.{transmitter.Name}.pattern states {UnitText.Write(bearing.Value.Degrees, 1, "deg")} again", "each bearing once; 360 deg is 0 deg", "keep one of the two");
+            points.Add((bearing.Value.Degrees, gain.Value));
+        }
+        return points.Count < TransmitterPattern.FewestPoints ? null : new TransmitterPattern(points);
+    }
+
+    private static TransmitterPattern? Refuse(FindingList findings, SourceSpan at, string found, string limit, string remedy)
+    {
+        findings.Add(Severity.Stop, "pattern-unfit", at, found, limit, remedy);
+        return null;
+    }
+}

@@ -1,0 +1,43 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using InstallPacket.Calc.Quantities;
+
+namespace InstallPacket.Jobs.Text;
+
+/// <summary>Reads coordinates, bearings and plain numbers.</summary>
+internal static partial class Direction
+{
+    /// <summary>Degrees, north and east positive; null when it does not read.</summary>
+    public static object? Coordinate(string text, bool latitude)
+    {
+        var match = CoordinateForm().Match(text.Trim());
+        if (!match.Success || !PlainNumber(match.Groups["number"].Value, out var value)) return null;
+        var letter = match.Groups["letter"].Value[0];
+        if (value < 0 || value > (latitude ? 90 : 180) || !(latitude ? "NS" : "EW").Contains(letter)) return null;
+        return letter is 'S' or 'W' ? -value : value;
+    }
+
+    /// <summary>A bearing with its north; null when it does not read.</summary>
+    public static object? Bearing(string text)
+    {
+        var match = BearingForm().Match(text.Trim());
+        if (!match.Success || !PlainNumber(match.Groups["number"].Value, out var value) || value < 0 || value > 360) return null;
+        return match.Groups["north"].Value == "true" ? Calc.Quantities.Bearing.FromTrue(value) : Calc.Quantities.Bearing.FromMagnetic(value);
+    }
+
+    /// <summary>A plain decimal number: digits, an optional sign, an optional dot.</summary>
+    public static bool PlainNumber(string text, out double value)
+    {
+        value = 0;
+        return NumberForm().IsMatch(text) && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value);
+    }
+
+    [GeneratedRegex(@"^(?<number>[0-9]{1,3}(\.[0-9]{1,12})?)\s*(deg\s*)?(?<letter>[NSEW])\z", RegexOptions.ExplicitCapture)]
+    private static partial Regex CoordinateForm();
+
+    [GeneratedRegex(@"^(?<number>[0-9]{1,3}(\.[0-9]{1,6})?)\s*deg\s+(?<north>true|magnetic)\z", RegexOptions.ExplicitCapture)]
+    private static partial Regex BearingForm();
+
+    [GeneratedRegex(@"^[+-]?[0-9]{1,15}(\.[0-9]{1,15})?\z")]
+    private static partial Regex NumberForm();
+}

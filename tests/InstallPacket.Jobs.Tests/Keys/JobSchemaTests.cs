@@ -1,0 +1,132 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace InstallPacket.Jobs.Tests.Keys;
+
+/// <summary>The schema for editors and the reader agree, though the one is only generated from the catalogue that the other uses.</summary>
+public class JobSchemaTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(JobSchema.Tree().ToJsonString());
+
+    public static TheoryData<string> Ids => [.. DemoJobs.Ids];
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Demo_jobs_are_valid(string id) => Assert.True(IsValid(Json(id)));
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void An_unknown_key_in_any_group_is_refused_by_both(string id)
+    {
+        foreach (var path in Groups(Json(id), KeyCatalogue.Job))
+        {
+            var job = Json(id);
+            Group(job, path)["zzz-unknown"] = "1";
+            Assert.False(IsValid(job), $"the schema allows an unknown key at {path}");
+            Assert.Contains(Findings(job), f => f.Id == "unknown-key");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_key_that_is_left_out_is_missing_for_both_or_for_neither(string id)
+    {
+        var left = 0;
+        foreach (var path in Groups(Json(id), KeyCatalogue.Job))
+        {
+            foreach (var key in Group(Json(id), path).Select(p => p.Key).ToArray())
+            {
+                var job = Json(id);
+                Group(job, path).Remove(key);
+                var missing = Findings(job).Any(f => f.Id == "missing-key");
+                Assert.True(IsValid(job) == !missing, $"{path}.{key}: the reader says missing {missing}");
+                if (missing) left++;
+            }
+        }
+        Assert.True(left > 50, $"only {left} required keys were left out");
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_list_in_place_of_any_group_or_word_is_refused_by_both(string id)
+    {
+        foreach (var path in Groups(Json(id), KeyCatalogue.Job))
+        {
+            foreach (var (key, value) in Group(Json(id), path).Where(p => p.Value is not JsonArray).ToArray())
+            {
+                var job = Json(id);
+                Group(job, path)[key] = new JsonArray(new JsonArray());
+                Assert.False(IsValid(job), $"the schema allows a list at {path}.{key}, which holds {value}");
+                Assert.Contains(Findings(job), f => f.Id == "wrong-type");
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("surroundings: residential", "surroundings: Residential")]
+    [InlineData("count: 8", "count: 0")]
+    [InlineData("count: 8", "count: 4.5")]
+    [InlineData("count: 8", "count: four")]
+    [InlineData("format: 1", "format: 2")]
+    [InlineData("want: [mux-a, mux-b, mux-c]", "want: []")]
+    [InlineData("lounge: [1.2 m, 0.4 m, 0.4 m]", "lounge: [1.2 m, 0.4 m]")]
+    [InlineData("antenna-height: 8.4 m", "antenna-height: 8.4")]
+    [InlineData("power-lines: {}", "power-lines: none")]
+    public void Bad_values_are_refused_by_both(string good, string bad)
+    {
+        var text = DemoJobs.Text("brook-terrace");
+        Assert.Contains(good, text, StringComparison.Ordinal);
+        var changed = text.Replace(good, bad, StringComparison.Ordinal);
+        Assert.False(IsValid(Convert(changed)));
+        Assert.Contains(DemoJobs.Read(changed).Findings, f => f.Severity == Severity.Stop);
+    }
+
+    private static JsonObject Json(string id) => Convert(DemoJobs.Text(id));
+
+    private static bool IsValid(JsonObject job) => Schema.Evaluate(JsonSerializer.SerializeToElement(job)).IsValid;
+
+    // JSON is YAML, so the reader reads the changed tree as it is.
+    private static IReadOnlyList<Finding> Findings(JsonObject job) => DemoJobs.Read(job.ToJsonString(new JsonSerializerOptions { WriteIndented = true })).Findings;
+
+    private static JsonObject Convert(string yaml) => (JsonObject)Node(YamlGate.Load(new JobFile("job/job.yaml", FileState.Present, yaml), new FindingList())!);
+
+    // As a YAML 1.2 editor reads plain scalars: whole numbers, numbers, otherwise text.
+    private static JsonNode Node(YamlNode node) => node switch
+    {
+        YamlMap map => new JsonObject(map.Entries.Select(e => KeyValuePair.Create(e.Key.Value, (JsonNode?)Node(e.Value)))),
+        YamlList list => new JsonArray([.. list.Items.Select(i => (JsonNode?)Node(i))]),
+        YamlScalar { Quoted: false } s when int.TryParse(s.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) => whole,
+        YamlScalar { Quoted: false } s when double.TryParse(s.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) => number,
+        YamlScalar s => s.Value,
+        _ => throw new InvalidOperationException(node.GetType().Name),
+    };
+
+    // Paths of the groups whose keys the catalogue fixes; names that the author chose are passed through.
+    private static IEnumerable<string> Groups(JsonNode? node, KeyKind kind, string path = "")
+    {
+        switch (kind)
+        {
+            case GroupKind group when node is JsonObject o:
+                yield return path;
+                foreach (var key in group.Keys.Where(k => o.ContainsKey(k.Name)))
+                    foreach (var inner in Groups(o[key.Name], key.Kind, $"{path}/{key.Name}")) yield return inner;
+                break;
+            case IMapKind map when node is JsonObject o:
+                foreach (var inner in o.SelectMany(e => Groups(e.Value, map.Item, $"{path}/{e.Key}"))) yield return inner;
+                break;
+            case IListKind list when node is JsonArray a:
+                foreach (var inner in a.SelectMany((e, i) => Groups(e, list.Item, $"{path}/{i}"))) yield return inner;
+                break;
+        }
+    }
+
+    private static JsonObject Group(JsonObject job, string path)
+    {
+        JsonNode at = job;
+        foreach (var step in path.Split('/', StringSplitOptions.RemoveEmptyEntries))
+            at = at is JsonArray list ? list[int.Parse(step, CultureInfo.InvariantCulture)]! : at[step]!;
+        return (JsonObject)at;
+    }
+}
