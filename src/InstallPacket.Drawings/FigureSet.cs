@@ -7,8 +7,9 @@ public static class FigureSet
 {
     /// <summary>All figures of a plan by identifier; a figure that a plan gives no ground for is absent.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="words">What speaks for the figures.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IReadOnlyDictionary<string, Drawing> Of(Plan plan, ITextMeasure measure)
+    public static IReadOnlyDictionary<string, Drawing> Of(Plan plan, IWords words, ITextMeasure measure)
     {
         Drawing?[] drawings =
         [

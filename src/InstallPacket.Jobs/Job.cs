@@ -41,6 +41,9 @@ public sealed record Job
     /// <summary>Unit of levels: <c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</summary>
     public required string LevelUnit { get; init; }
 
+    /// <summary>BCP 47 tag of the language of the packet; null for that of the code family.</summary>
+    public string? Language { get; init; }
+
     /// <summary>The firm.</summary>
     public required Party PreparedBy { get; init; }
 

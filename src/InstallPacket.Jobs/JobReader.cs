@@ -91,6 +91,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
             Units = g.Get<string>("units").Value == "us" ? UnitFamily.Us : UnitFamily.Metric,
             Paper = g.Maybe<string>("paper")?.Value ?? (code == "us" ? "letter" : "a4"),
             LevelUnit = g.Get<string>("level-unit").Value,
+            Language = g.Maybe<string>("language")?.Value,
             PreparedBy = SectionBinder.Party(g.Group("prepared-by")!),
             Customer = SectionBinder.Party(g.Group("customer")!),
             Siting = SectionBinder.Siting(g.Group("siting")!, terrain),

@@ -45,4 +45,4 @@ public sealed record Plan
 
 /// <summary>What job it is.</summary>
 public sealed record JobFacts(
-    string Id, string Title, DateOnly Date, string Code, string CodeName, string Units, string Paper, string LevelUnit, Party PreparedBy, Party Customer);
+    string Id, string Title, DateOnly Date, string Code, string CodeName, string Units, string Paper, string LevelUnit, string Language, Party PreparedBy, Party Customer);

@@ -68,7 +68,7 @@ public class AimCardTests
         foreach (var (id, aim) in new[] { (plan.Reception.AntennaId, plan.Reception.Aim), (more.AntennaId, more.Aim) })
         {
             Assert.Single(card.Captions(), c => c.Text == $"{id}: aim {AimHeader.Bearings(aim)}");
-            Assert.Single(card.Captions(), c => c.Text == $"{id} {UnitPrinter.Bearing(aim.TrueDeg)} true");
+            Assert.Single(card.Captions(), c => c.Text == $"{id} {UnitPrinter.Plain.Bearing(aim.TrueDeg)} true");
             Assert.Contains($"{id}: aim {AimHeader.Bearings(aim)}", card.Description, StringComparison.Ordinal);
         }
         Assert.Matches($"^A1 [0-9]+° to the right of the water tower, A2 [0-9]+° to the right$", card.Captions().Single(c => c.Text.Contains("of the water tower", StringComparison.Ordinal)).Text);
@@ -131,8 +131,8 @@ public class AimCardTests
         Assert.Equal(from, Polar.BearingDeg(Centre(card), band.Points[0]), 6);
         Assert.Equal(to, Polar.BearingDeg(Centre(card), band.Points[^1]), 6);
         Assert.All(band.Points, p => Assert.InRange((Polar.BearingDeg(Centre(card), p) - from + 360 + 1e-6) % 360, 0, width + 1e-5));
-        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Bearing(from));
-        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Bearing(to));
+        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Plain.Bearing(from));
+        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Plain.Bearing(to));
         Assert.Equal("", card.Faults());
     }
 

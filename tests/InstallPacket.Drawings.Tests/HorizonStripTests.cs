@@ -35,7 +35,7 @@ public class HorizonStripTests
         var more = Assert.Single(plan.Reception.MoreAntennas);
         var strip = HorizonStripSheet.Draw(plan, Demo.Measure)!;
         Assert.Single(strip.Captions(), c => c.Text == more.AntennaId + " aim");
-        Assert.Single(strip.Captions(), c => c.Text.Contains("aim of A1", StringComparison.Ordinal) && c.Text.Contains($"{more.AntennaId} {UnitPrinter.Bearing(more.Aim.TrueDeg)} true", StringComparison.Ordinal));
+        Assert.Single(strip.Captions(), c => c.Text.Contains("aim of A1", StringComparison.Ordinal) && c.Text.Contains($"{more.AntennaId} {UnitPrinter.Plain.Bearing(more.Aim.TrueDeg)} true", StringComparison.Ordinal));
         Assert.Contains($"{more.AntennaId}: aim {AimHeader.Bearings(more.Aim)}", strip.Description, StringComparison.Ordinal);
         // The round bearings below the strip give its scale.
         var (at60, at90) = (strip.Caption("060°").At.X, strip.Caption("090°").At.X);

@@ -10,7 +10,7 @@ internal static class EntryWords
         var print = UnitPrinter.Of(plan.Job);
         var words = new List<string>
         {
-            $"Drill {print.Drill(e.HoleM!.Value)} from outside, {UnitPrinter.Angle(e.SlopeDeg)} upward: {print.Small(e.HoleLengthM!.Value)} long, {print.Small(e.FallM!.Value)} lower outside than inside.",
+            $"Drill {print.Drill(e.HoleM!.Value)} from outside, {UnitPrinter.Plain.Angle(e.SlopeDeg)} upward: {print.Small(e.HoleLengthM!.Value)} long, {print.Small(e.FallM!.Value)} lower outside than inside.",
             "Seal top and sides.",
             "Leave the lowest point open to weep.",
         };

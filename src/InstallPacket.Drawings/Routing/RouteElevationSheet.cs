@@ -24,7 +24,7 @@ public static class RouteElevationSheet
             if (seen.Routing.Runs.Count == 0) continue;
             var scale = RouteScale.Of(seen.Routing, planToo: false);
             var frame = new PaperBox(1, y + TitleMm, WidthMm - 1, y + TitleMm + scale.ElevationHeight + 2 * RoomMm);
-            var from = $"Seen from the {side} side of the plan, {UnitPrinter.Bearing(PlanSide.BearingDeg(side, plan.Routing.PlanUpDeg))} true";
+            var from = $"Seen from the {side} side of the plan, {UnitPrinter.Plain.Bearing(PlanSide.BearingDeg(side, plan.Routing.PlanUpDeg))} true";
             RouteSketchSheet.ElevationView(canvas, seen, scale, frame, from);
             words.Add($"{from}: runs {string.Join(", ", seen.Routing.Runs.Select(r => r.Id))}.");
             y = frame.Bottom;

@@ -11,7 +11,7 @@ internal static class RouteWords
         var r = plan.Routing;
         var words = new List<string>
         {
-            $"The house from above, its plan's upward axis at {UnitPrinter.Bearing(r.PlanUpDeg)} true, and below it the same seen from the side of the plan's lower edge.",
+            $"The house from above, its plan's upward axis at {UnitPrinter.Plain.Bearing(r.PlanUpDeg)} true, and below it the same seen from the side of the plan's lower edge.",
         };
         if (r.EavesM is { } eaves) words.Add($"Eaves {print.Length(eaves)} above ground{(r.RidgeM is { } ridge ? ", ridge " + print.Length(ridge) : "")}.");
         words.Add("Runs: " + string.Join("; ", r.Runs.Select(run =>

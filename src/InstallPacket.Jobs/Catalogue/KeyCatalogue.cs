@@ -20,6 +20,7 @@ public static class KeyCatalogue
         new("units", new WordKind("us", "metric"), "The units that the packet prints.", Required: true),
         new("paper", new WordKind("letter", "a4"), "The paper of the PDF; `letter` for code `us`, `a4` otherwise, when absent."),
         new("level-unit", new WordKind("dBuV", "dBmV", "dBm"), "The unit in which levels are printed.", Default: "dBuV"),
+        new("language", new TextKind(35), "The language of the packet, by the name of its file in the theme's `words` folder; that of the code family when absent: `en-US` for `us`, `en-GB` for `eu`."),
         new("prepared-by", HandoverKeys.Party, "The firm that plans and installs.", Required: true),
         new("customer", HandoverKeys.Party, "For whom.", Required: true),
         new("siting", SitingKeys.Section, "Where the antenna stands and what stands in its way.", Required: true),

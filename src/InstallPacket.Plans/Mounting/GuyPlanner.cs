@@ -36,8 +36,8 @@ internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, Hol
         var subject = $"ring {number}";
         var angle = log.Record(MountingFormulas.GuyAngle, subject, Math.Atan2(s.RadiusM, s.RingM) * 180 / Math.PI, s.RadiusM, s.RingM);
         if (angle < Guys.LeastAngleDeg - 1e-6)
-            findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Angle(angle)} off the mast",
-                $"{UnitPrinter.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
+            findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Plain.Angle(angle)} off the mast",
+                $"{UnitPrinter.Plain.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
         // Outside 1 to 89 deg the equation runs away; the finding above, or plain sight, stops such guys.
         angle = Math.Clamp(angle, 1, 89);
         var fromWind = log.Record(Guys.WorstTensionFormula, subject, Guys.WorstTensionN(push, angle, s.Count), push, angle, s.Count);

@@ -18,8 +18,8 @@ internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings
         var tilt = MastBending.TipSlopeRad(light, tube, material.ModulusPa) * 180 / Math.PI;
         log.Record(MastBending.SlopeFormula, "top of the mast, gust of 50 mph", tilt, light.Loads[0].ForceN, light.FreeM, light.LineLoadNPerM, light.FreeM, light.SpacingM, MastSway.StiffnessNm2(tube, material.ModulusPa));
         if (Beam() is { } beam && tilt > BeamShare * beam)
-            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, $"in a gust of {UnitPrinter.Of(job).Speed(50 * 0.44704)} the antenna tilts by {UnitPrinter.Angle(tilt)}",
-                $"a quarter of its narrowest beam of {UnitPrinter.Angle(beam)} (our rule)", "shorten the free length, or take a stiffer tube");
+            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, $"in a gust of {UnitPrinter.Of(job).Speed(50 * 0.44704)} the antenna tilts by {UnitPrinter.Plain.Angle(tilt)}",
+                $"a quarter of its narrowest beam of {UnitPrinter.Plain.Angle(beam)} (our rule)", "shorten the free length, or take a stiffer tube");
         return tilt;
     }
 

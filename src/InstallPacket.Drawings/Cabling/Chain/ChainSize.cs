@@ -58,7 +58,7 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
         if (e.Kind == "outlet" && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0 ? $"{kind}, {e.Serves}" : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
         var serves = e.Serves.Length == 0 ? [] : TextWrap.Lines(e.Serves, SizeMm, false, ServesMm, 2, measure);
         if (e.Kind == "outlet") return (kind, serves);
-        var set = e.SettingDb is { } db ? ["set " + UnitPrinter.Ratio(db)] : Array.Empty<string>();
+        var set = e.SettingDb is { } db ? ["set " + UnitPrinter.Plain.Ratio(db)] : Array.Empty<string>();
         var second = e.Second.Length > 0 ? ["second input: " + e.Second] : Array.Empty<string>();
         return ("", [.. TextWrap.Lines(kind, SizeMm, false, KindMm, 2, measure), .. second, .. set, .. serves]);
     }

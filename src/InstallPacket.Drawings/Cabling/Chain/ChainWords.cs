@@ -27,7 +27,7 @@ internal static class ChainWords
         text += plan.Routing.Runs.FirstOrDefault(r => r.Id == e.Run) is { } run ? $" by {run.Id}, {print.Cable(run.LengthM)}" : e.From.Length > 0 ? ", screwed on" : "";
         if (e.Second.Length > 0)
             text += $", second input from {e.Second}" + (plan.Routing.Runs.FirstOrDefault(r => r.Id == e.SecondRun) is { } second ? $" by {second.Id}, {print.Cable(second.LengthM)}" : ", screwed on");
-        if (e.SettingDb is { } db) text += $", set {UnitPrinter.Ratio(db)}";
+        if (e.SettingDb is { } db) text += $", set {UnitPrinter.Plain.Ratio(db)}";
         if (e.OpenPorts.Count > 0) text += $", terminator on output {string.Join(", ", e.OpenPorts.Select(ChainSize.Port))}";
         return text + ".";
     }

@@ -75,7 +75,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     {
         var upper = line.Role != "weakest";
         var (now, before) = (Y(line.Steps[i]), Y(line.Steps[i - 1]));
-        var text = UnitPrinter.Margin(line.Steps[i].GainDb).Replace("\u00A0dB", "", StringComparison.Ordinal);
+        var text = UnitPrinter.Plain.Margin(line.Steps[i].GainDb).Replace("\u00A0dB", "", StringComparison.Ordinal);
         var y = upper ? Math.Min(now, before) - 1.6 : Math.Max(now, before) + 3.6;
         var caption = new Caption(new(scale.X(i) + scale.ColumnMm / 2, y), text, SizeMm, Anchor: Anchor.Middle);
         for (var tries = 0; tries < 12 && _labels.Any(PaperBox.Of(caption, canvas.Measure).Overlaps); tries++)
@@ -116,7 +116,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
         canvas.Line(new(Ink.Line, 0.2), new(scale.Field.Right, have), new(x + 3, have));
         if (Math.Abs(need - have) > 3.4) canvas.Arrow(new(x, have), new(x, need), 0.35, 1.6, Ink.Line);
         else canvas.Line(new(Ink.Line, 0.35), new(x, have), new(x, need));
-        Aside((have + need) / 2, ["margin " + UnitPrinter.Margin(weakest.MarginDb)], strong: true);
+        Aside((have + need) / 2, ["margin " + UnitPrinter.Plain.Margin(weakest.MarginDb)], strong: true);
         Aside(need, ["needed"], ink: Ink.Warning);
     }
 

@@ -21,8 +21,8 @@ internal static class LadderWords
         var print = UnitPrinter.Of(plan.Job);
         var words = new List<string> { $"Levels from the antenna to the receiver{(ladder.Outlet == plan.Cabling.Ladder?.Outlet ? " at the outlet with the smallest margin" : "")}, cable at 20 °C; margins are for hot cable. {Outlet(plan, ladder)}." };
         words.AddRange(ladder.Lines.Select(l =>
-            $"{Capital(Station(plan, l))}, margin {UnitPrinter.Margin(l.MarginDb)}: "
-            + string.Join("; ", l.Steps.Select((s, i) => s.Label + (i > 0 ? " " + UnitPrinter.Margin(s.GainDb) : "") + ", " + print.Level(s.LevelDbm))) + "."));
+            $"{Capital(Station(plan, l))}, margin {UnitPrinter.Plain.Margin(l.MarginDb)}: "
+            + string.Join("; ", l.Steps.Select((s, i) => s.Label + (i > 0 ? " " + UnitPrinter.Plain.Margin(s.GainDb) : "") + ", " + print.Level(s.LevelDbm))) + "."));
         if (ladder.Weakest is { Steps.Count: > 0 } weakest)
             words.Add($"Noise in the channel of the weakest: {string.Join("; ", weakest.Steps.Select(s => s.Label + ", " + print.Level(s.NoiseDbm)))}.");
         words.AddRange(ladder.Lines[0].Steps.Where(s => s.CeilingDbm is not null).Select(s =>

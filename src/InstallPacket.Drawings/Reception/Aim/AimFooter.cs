@@ -38,7 +38,7 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
         var wider = Math.Abs(declination) < LeastTurnDeg;
         var tip = Polar.From(foot, wider ? east ? LeastTurnDeg : -LeastTurnDeg : declination, 11.5);
         canvas.Arrow(foot, tip, 0.4, 2.6, Ink.Line);
-        string[] words = ["compass N", UnitPrinter.Angle(Math.Abs(declination)) + (east ? " east" : " west"), wider ? "(drawn wider)" : ""];
+        string[] words = ["compass N", UnitPrinter.Plain.Angle(Math.Abs(declination)) + (east ? " east" : " west"), wider ? "(drawn wider)" : ""];
         for (var i = 0; i < words.Length; i++)
             if (words[i].Length > 0) canvas.Text(new(new(Math.Max(foot.X, tip.X) + 2.5, foot.Y - 9 + 4.2 * i), words[i], 3.2));
     }

@@ -28,8 +28,8 @@ internal static class AimHeader
     public static string Reading(AimPlan aim) => "Aim " + Bearings(aim);
 
     /// <summary>A heading by both norths.</summary>
-    public static string Bearings(AimPlan aim) => UnitPrinter.Bearing(aim.TrueDeg) + " true"
-        + (aim.MagneticDeg is { } m ? ", " + UnitPrinter.Bearing(m) + " on the compass" : "");
+    public static string Bearings(AimPlan aim) => UnitPrinter.Plain.Bearing(aim.TrueDeg) + " true"
+        + (aim.MagneticDeg is { } m ? ", " + UnitPrinter.Plain.Bearing(m) + " on the compass" : "");
 
     /// <summary>The aim of each antenna; with its name when there are several.</summary>
     public static IReadOnlyList<string> Readings(Plan plan) => plan.Reception is { MoreAntennas.Count: > 0 } r

@@ -37,7 +37,7 @@ internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
         foreach (var (x, deg) in Round(30))
         {
             canvas.Line(new(Ink.Line, 0.35), new(x, bottom), new(x, bottom + 2));
-            canvas.Text(new(new(x, bottom + 10.4), UnitPrinter.Bearing(deg), SizeMm, Anchor: Anchor.Middle));
+            canvas.Text(new(new(x, bottom + 10.4), UnitPrinter.Plain.Bearing(deg), SizeMm, Anchor: Anchor.Middle));
         }
         foreach (var (x, deg) in Round(45)) canvas.Text(new(new(x, bottom + 14.6), Points[(int)Math.Round(deg / 45) % 8], SizeMm, Anchor: Anchor.Middle, Strong: true));
     }
@@ -61,7 +61,7 @@ internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
     private void Ends(AimArc arc, double y)
     {
         var (from, to, arrow) = (scale.X(arc.FromDeg), scale.X(arc.ToDeg), scale.XOfTurn(0));
-        var width = canvas.Measure.WidthMm(UnitPrinter.Bearing(arc.FromDeg), EndMm, strong: true);
+        var width = canvas.Measure.WidthMm(UnitPrinter.Plain.Bearing(arc.FromDeg), EndMm, strong: true);
         bool Under(double turnDeg) => turnDeg * scale.MmPerDeg > 10;
         var (fromUnder, toUnder) = (Under(Bearing.Wrap(scale.AimDeg - arc.FromDeg)), Under(Bearing.Wrap(arc.ToDeg - scale.AimDeg)));
         var fromLeft = fromUnder ? Math.Min(from, scale.Field.Right - 2) : Math.Min(from - 0.8, arrow - 2.6) - width;
@@ -71,7 +71,7 @@ internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
             if (fromUnder) fromLeft = toLeft + width + 0.8;
             else toLeft = fromLeft - width - 0.8;
         }
-        canvas.Text(new(new(fromLeft, y), UnitPrinter.Bearing(arc.FromDeg), EndMm, Ink.Accent, Strong: true));
-        canvas.Text(new(new(toLeft, y), UnitPrinter.Bearing(arc.ToDeg), EndMm, Ink.Accent, Strong: true));
+        canvas.Text(new(new(fromLeft, y), UnitPrinter.Plain.Bearing(arc.FromDeg), EndMm, Ink.Accent, Strong: true));
+        canvas.Text(new(new(toLeft, y), UnitPrinter.Plain.Bearing(arc.ToDeg), EndMm, Ink.Accent, Strong: true));
     }
 }

@@ -13,21 +13,21 @@ internal static class StripWords
     /// <summary>What the strip shows, with the aim of each antenna.</summary>
     public static string Heading(Plan plan)
     {
-        var aim = UnitPrinter.Bearing(plan.Reception.Aim.TrueDeg) + " true in the middle";
+        var aim = UnitPrinter.Plain.Bearing(plan.Reception.Aim.TrueDeg) + " true in the middle";
         return plan.Reception.MoreAntennas is { Count: > 0 } more
-            ? $"All round, the aim of {plan.Reception.AntennaId} {aim}, {string.Join(", ", more.Select(m => $"{m.AntennaId} {UnitPrinter.Bearing(m.Aim.TrueDeg)} true"))}"
+            ? $"All round, the aim of {plan.Reception.AntennaId} {aim}, {string.Join(", ", more.Select(m => $"{m.AntennaId} {UnitPrinter.Plain.Bearing(m.Aim.TrueDeg)} true"))}"
             : $"All round from the antenna, the aim {aim}";
     }
 
     /// <summary>An angle as people say it.</summary>
-    public static string Angle(double deg) => UnitPrinter.Angle(Math.Abs(deg)) + (Math.Round(deg, 1) < 0 ? " down" : " up");
+    public static string Angle(double deg) => UnitPrinter.Plain.Angle(Math.Abs(deg)) + (Math.Round(deg, 1) < 0 ? " down" : " up");
 
     public static string Of(Plan plan, StripScale scale)
     {
         var (siting, aim) = (plan.Siting, plan.Reception.Aim);
         var words = new List<string>
         {
-            $"All that stands around the antenna, unrolled over 360 degrees with the aim {UnitPrinter.Bearing(aim.TrueDeg)} true in the middle; {Times(scale)}.",
+            $"All that stands around the antenna, unrolled over 360 degrees with the aim {UnitPrinter.Plain.Bearing(aim.TrueDeg)} true in the middle; {Times(scale)}.",
         };
         words.AddRange(AimWords.More(plan));
         if (aim.Arc is { } arc) words.Add(AimWords.Arc(arc));
@@ -35,13 +35,13 @@ internal static class StripWords
         if (siting.Sites.Count > 0) words.Add("Sites: " + string.Join("; ", siting.Sites.Select(s => Site(plan, s))) + ".");
         if (siting.Obstructions.Count > 0)
             words.Add("The survey saw: " + string.Join("; ", siting.Obstructions.Select(o =>
-                $"{o.Name} ({o.Kind}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, its top {Angle(o.AngleDeg)}")) + ".");
-        if (siting.Landmark is { } mark) words.Add($"Landmark: {mark.What} at {UnitPrinter.Bearing(mark.BearingTrueDeg)} true.");
+                $"{o.Name} ({o.Kind}) at {UnitPrinter.Plain.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Plain.Angle(o.WidthDeg)} wide, its top {Angle(o.AngleDeg)}")) + ".");
+        if (siting.Landmark is { } mark) words.Add($"Landmark: {mark.What} at {UnitPrinter.Plain.Bearing(mark.BearingTrueDeg)} true.");
         return string.Join(" ", words);
     }
 
     private static string Site(Plan plan, SitePlan s) =>
-        $"{Number(s.Number)} {s.Name} at {UnitPrinter.Bearing(s.BearingTrueDeg)} true, {(s.ElevationDeg is { } e ? Angle(e) : "height unknown")}"
+        $"{Number(s.Number)} {s.Name} at {UnitPrinter.Plain.Bearing(s.BearingTrueDeg)} true, {(s.ElevationDeg is { } e ? Angle(e) : "height unknown")}"
         + StandingPainter.InSight(plan, s) switch { true => ", in sight", false => ", behind ground", null => "" } + (s.AnyWanted ? "" : ", no wanted station");
 
     private static string Skyline(SitingPlan siting)
@@ -49,7 +49,7 @@ internal static class StripWords
         if (siting.Skyline.Count == 0) return "The skyline is unknown.";
         var words = new List<string>();
         if (siting.Skyline.Where(p => p.AngleDeg is not null).MaxBy(p => p.AngleDeg) is { AngleDeg: { } top } highest)
-            words.Add($"The skyline is highest at {UnitPrinter.Bearing(highest.BearingTrueDeg)} true, {Angle(top)}.");
+            words.Add($"The skyline is highest at {UnitPrinter.Plain.Bearing(highest.BearingTrueDeg)} true, {Angle(top)}.");
         foreach (var (from, what) in new[] { ("measured", "It is measured"), ("tiles", "It is known by elevation tiles"), ("tiles in part", "Far tiles are missing"), ("unknown", "It is unknown") })
             if (Arcs(siting.Skyline, from) is { Length: > 0 } arcs) words.Add($"{what} {arcs}.");
         return string.Join(" ", words);
@@ -66,7 +66,7 @@ internal static class StripWords
             if (skyline[i].From != from || skyline[(i + n - 1) % n].From == from) continue;
             var end = i;
             while (skyline[(end + 1) % n].From == from) end++;
-            arcs.Add($"{UnitPrinter.Bearing(skyline[i].BearingTrueDeg)} to {UnitPrinter.Bearing(skyline[end % n].BearingTrueDeg)}");
+            arcs.Add($"{UnitPrinter.Plain.Bearing(skyline[i].BearingTrueDeg)} to {UnitPrinter.Plain.Bearing(skyline[end % n].BearingTrueDeg)}");
         }
         return arcs.Count == 0 ? "" : "from " + string.Join(", ", arcs);
     }
