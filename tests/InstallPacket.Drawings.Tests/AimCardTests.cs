@@ -93,7 +93,7 @@ public class AimCardTests
         plan = plan with { Routing = plan.Routing with { PlanUpDeg = 90 } };
         // With the plan's up pointing east, the corner that lies up of the antenna on the plan lies right of it on the card.
         var house = Draw(plan).Lines(Ink.Line, 0.9).Single();
-        var antenna = HousePlace.Antenna(plan)!;
+        var antenna = HousePlace.Antenna(Demo.On(plan))!;
         var centre = Centre(Draw(plan));
         for (var i = 0; i < house.Points.Count; i++)
         {
@@ -208,7 +208,7 @@ public class AimCardTests
         return plan with { Reception = plan.Reception with { Aim = plan.Reception.Aim with { Arc = plan.Reception.Aim.Arc! with { FromDeg = from, ToDeg = to, WidthDeg = width } } } };
     }
 
-    private static Drawing Draw(Plan plan) => AimCardSheet.Draw(plan, Demo.Measure)!;
+    private static Drawing Draw(Plan plan) => AimCardSheet.Draw(Demo.On(plan), Demo.Measure)!;
 
     private static PaperPoint Centre(Drawing card) => card.Shapes.OfType<Circle>().First(c => Math.Abs(c.RadiusMm - Ring.Outer) < 1e-9).Centre;
 }

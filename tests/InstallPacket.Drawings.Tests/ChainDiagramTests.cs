@@ -135,7 +135,7 @@ public class ChainDiagramTests
     public void Without_an_antenna_there_is_no_diagram()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Null(ChainDiagramSheet.Draw(plan with { Cabling = plan.Cabling with { Elements = [] } }, Demo.Measure));
+        Assert.Null(ChainDiagramSheet.Draw(Demo.On(plan with { Cabling = plan.Cabling with { Elements = [] } }), Demo.Measure));
     }
 
     [Fact]
@@ -194,7 +194,7 @@ public class ChainDiagramTests
         return plan with { Cabling = plan.Cabling with { Elements = elements, Feeds = [] }, Routing = plan.Routing with { Runs = runs } };
     }
 
-    private static (Plan Plan, ChainLayout Layout) LaidOut(Plan plan) => (plan, ChainDiagramSheet.Layout(plan, Demo.Measure)!.Value.Layout);
+    private static (Plan Plan, ChainLayout Layout) LaidOut(Plan plan) => (plan, ChainDiagramSheet.Layout(Demo.On(plan), Demo.Measure)!.Value.Layout);
 
-    private static Drawing Draw(Plan plan) => ChainDiagramSheet.Draw(plan, Demo.Measure)!;
+    private static Drawing Draw(Plan plan) => ChainDiagramSheet.Draw(Demo.On(plan), Demo.Measure)!;
 }

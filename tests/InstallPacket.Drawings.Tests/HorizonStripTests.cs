@@ -33,7 +33,7 @@ public class HorizonStripTests
     {
         var plan = Demo.TwoAntennas;
         var more = Assert.Single(plan.Reception.MoreAntennas);
-        var strip = HorizonStripSheet.Draw(plan, Demo.Measure)!;
+        var strip = HorizonStripSheet.Draw(Demo.On(plan), Demo.Measure)!;
         Assert.Single(strip.Captions(), c => c.Text == more.AntennaId + " aim");
         Assert.Single(strip.Captions(), c => c.Text.Contains("aim of A1", StringComparison.Ordinal) && c.Text.Contains($"{more.AntennaId} {UnitPrinter.Plain.Bearing(more.Aim.TrueDeg)} true", StringComparison.Ordinal));
         Assert.Contains($"{more.AntennaId}: aim {AimHeader.Bearings(more.Aim)}", strip.Description, StringComparison.Ordinal);
@@ -173,9 +173,9 @@ public class HorizonStripTests
     public void Without_skyline_and_obstructions_there_is_no_strip()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Null(HorizonStripSheet.Draw(plan with { Siting = plan.Siting with { Skyline = [], Obstructions = [] } }, Demo.Measure));
-        Assert.NotNull(HorizonStripSheet.Draw(plan with { Siting = plan.Siting with { Skyline = [] } }, Demo.Measure));
-        Assert.NotNull(HorizonStripSheet.Draw(plan with { Siting = plan.Siting with { Obstructions = [] } }, Demo.Measure));
+        Assert.Null(HorizonStripSheet.Draw(Demo.On(plan with { Siting = plan.Siting with { Skyline = [], Obstructions = [] } }), Demo.Measure));
+        Assert.NotNull(HorizonStripSheet.Draw(Demo.On(plan with { Siting = plan.Siting with { Skyline = [] } }), Demo.Measure));
+        Assert.NotNull(HorizonStripSheet.Draw(Demo.On(plan with { Siting = plan.Siting with { Obstructions = [] } }), Demo.Measure));
     }
 
     [Fact]
@@ -254,7 +254,7 @@ public class HorizonStripTests
 
     private static ObstructionPlan Obstruction(string name, string kind, double bearing, double width, double angle) => new(name, kind, bearing, width, 50, 10, angle);
 
-    private static Drawing Draw(Plan plan) => HorizonStripSheet.Draw(plan, Demo.Measure)!;
+    private static Drawing Draw(Plan plan) => HorizonStripSheet.Draw(Demo.On(plan), Demo.Measure)!;
 
     // A tower is a narrow triangle with its top first; the samples of the legend stand below the scales.
     private static IEnumerable<Polyline> TowerShapes(Drawing strip)

@@ -95,7 +95,7 @@ public class PathProfileTests
     public void A_long_name_gives_way_to_the_verdict()
     {
         var plan = Demo.Plan("alder-lane");
-        var sheet = PathProfileSheet.DrawAll(plan with { Siting = plan.Siting with { Paths = [plan.Siting.Paths[0] with { Site = string.Join(' ', Enumerable.Repeat("mountain", 7)) }] } }, Demo.Measure).Single();
+        var sheet = PathProfileSheet.DrawAll(Demo.On(plan with { Siting = plan.Siting with { Paths = [plan.Siting.Paths[0] with { Site = string.Join(' ', Enumerable.Repeat("mountain", 7)) }] } }), Demo.Measure).Single();
         Assert.Equal("", sheet.Faults());
         Assert.Contains(sheet.Captions(), c => c.Text.Contains('…') && c.Text.EndsWith(": ground stands in the ray", StringComparison.Ordinal));
     }
@@ -122,7 +122,7 @@ public class PathProfileTests
     public void Without_known_ground_there_is_no_profile()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Empty(PathProfileSheet.DrawAll(plan with { Siting = plan.Siting with { Paths = [] } }, Demo.Measure));
+        Assert.Empty(PathProfileSheet.DrawAll(Demo.On(plan with { Siting = plan.Siting with { Paths = [] } }), Demo.Measure));
     }
 
     [Fact]
@@ -137,7 +137,7 @@ public class PathProfileTests
     [Fact]
     public void Words_keep_apart_and_lines_stay_on_the_sheet_whatever_the_path() => Anywhere.Sample(plan =>
     {
-        var faults = PathProfileSheet.DrawAll(plan, Demo.Measure).Single().Faults();
+        var faults = PathProfileSheet.DrawAll(Demo.On(plan), Demo.Measure).Single().Faults();
         Assert.True(faults.Length == 0, faults);
     }, iter: 300);
 
@@ -173,7 +173,7 @@ public class PathProfileTests
     private static (PathPlan Path, Drawing Sheet) Draw(string job, int number)
     {
         var path = Demo.Plan(job).Siting.Paths.Single(p => p.Number == number);
-        return (path, PathProfileSheet.DrawAll(Demo.Plan(job), Demo.Measure).Single(d => d.Id == $"path-profile-{number}"));
+        return (path, PathProfileSheet.DrawAll(Demo.On(Demo.Plan(job)), Demo.Measure).Single(d => d.Id == $"path-profile-{number}"));
     }
 
     private static ProfileScale Scale(PathPlan path) => ProfileScale.Of(path, 170, 0);

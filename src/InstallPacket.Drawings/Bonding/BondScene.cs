@@ -4,7 +4,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Bonding;
 
 /// <summary>Draws the scene of the bonding sketch: mast, house, conductors, earth. Every thing has a fixed place, so that no two labels meet.</summary>
-internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
+internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords words)
 {
     private const double GroundY = 104;
     private const double DownX = 34;

@@ -9,14 +9,14 @@ internal sealed record BondEntry(int Number, string Key, string Text);
 /// <summary>The words of the bonding sketch: one numbered entry for each thing in it.</summary>
 internal sealed class BondWords
 {
-    private readonly Plan _plan;
+    private readonly SheetPlan _plan;
     private readonly UnitPrinter _print;
     private readonly List<BondEntry> _entries = [];
 
-    public BondWords(Plan plan)
+    public BondWords(SheetPlan plan)
     {
         _plan = plan;
-        _print = UnitPrinter.Of(plan.Job);
+        _print = plan.Print;
         var b = plan.Bonding;
         if (HasMast) Add("mast", $"Mast to {(b.Rod is null ? "connection" : "rod")}: {b.MastSize}, {MastLength}{Least("the conductor from the mast")}.{Route("the conductor from the mast")}");
         if (HasShield) Add("shield", $"Grounding block {b.BlockElement} to connection: {b.ShieldSize}, {ShieldLength}{Least("the conductor from the grounding block")}.{Route("the conductor from the grounding block")}");

@@ -13,7 +13,7 @@ public static class BondingSketchSheet
     /// <summary>Draws it.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing Draw(Plan plan, ITextMeasure measure)
+    public static Drawing Draw(SheetPlan plan, ITextMeasure measure)
     {
         var canvas = new SheetCanvas(measure);
         canvas.Text(new(new(2, 6), "From the mast to the earth of the building", 3.8, Strong: true));

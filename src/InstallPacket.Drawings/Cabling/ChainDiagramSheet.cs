@@ -15,7 +15,7 @@ public static class ChainDiagramSheet
     /// <summary>Draws it; null when the plan has no chain.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (Layout(plan, measure) is not { } found) return null;
         var (setting, layout) = found;
@@ -29,17 +29,17 @@ public static class ChainDiagramSheet
     }
 
     /// <summary>Where everything stands: as roomy as one page allows.</summary>
-    internal static (ChainSetting Setting, ChainLayout Layout)? Layout(Plan plan, ITextMeasure measure)
+    internal static (ChainSetting Setting, ChainLayout Layout)? Layout(SheetPlan plan, ITextMeasure measure)
     {
         var roots = ChainNode.Of(plan);
         if (roots.Count == 0) return null;
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         ChainLayout Of(ChainSetting setting) => ChainLayout.Of(roots, new(MarginMm, TopMm), WidthMm - MarginMm, node => ChainSize.Of(node, setting, print, measure));
         var roomy = Of(ChainSetting.Roomy);
         return roomy.Bottom <= PageMm ? (ChainSetting.Roomy, roomy) : (ChainSetting.Dense, Of(ChainSetting.Dense));
     }
 
-    private static IEnumerable<LegendEntry> Legend(SheetCanvas canvas, Plan plan)
+    private static IEnumerable<LegendEntry> Legend(SheetCanvas canvas, SheetPlan plan)
     {
         void Line(Pen pen, PaperPoint at) => canvas.Line(pen, at, new(at.X + FlowLegend.SampleMm, at.Y));
         yield return new(plan.Cabling.Elements.Any(e => (e.From.Length > 0 && e.Run.Length == 0) || (e.Second.Length > 0 && e.SecondRun.Length == 0)) ? "cable; without a name: screwed on" : "cable", at => Line(ChainPainter.Signal, at));

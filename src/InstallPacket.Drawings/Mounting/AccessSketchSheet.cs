@@ -10,7 +10,7 @@ public static class AccessSketchSheet
     /// <summary>Draws it; null when there is neither ladder nor wire.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Mounting.Ladder is null && plan.Mounting.PowerLines.Count == 0) return null;
         var canvas = new SheetCanvas(measure);
@@ -19,7 +19,7 @@ public static class AccessSketchSheet
         var view = AccessView.Of(plan, box with { Bottom = box.Top + AccessView.Of(plan, box).HeightMm });
         var below = view.Side.Y(0);
         canvas.Text(new(new(2, 5), "From the side", 3.8, Strong: true));
-        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 30, plan.Job);
+        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 30, plan);
         new AccessPainter(canvas, plan, view).Draw();
         var bottom = AccessMeasures.Draw(canvas, plan, view, below + 8);
         foreach (var line in AccessWords.Notes(plan))

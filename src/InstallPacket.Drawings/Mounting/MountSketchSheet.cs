@@ -11,13 +11,13 @@ public static class MountSketchSheet
     /// <summary>Draws it; null in the attic.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Mounting.Kind == "attic") return null;
         var canvas = new SheetCanvas(measure);
         var view = MountView.Of(plan, new PaperBox(38, 14, 92, HeightMm - 12));
         canvas.Text(new(new(2, 5), "From the side", 3.8, Strong: true));
-        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 26, plan.Job);
+        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 26, plan);
         new MountPainter(canvas, plan, view).Draw();
         SideNotes.Draw(canvas, MountNotes.Left(plan, view), new PaperBox(1, 12, 30, HeightMm - 8), rightOfView: false);
         SideNotes.Draw(canvas, MountNotes.Right(plan, view), new PaperBox(98, 10, 128, HeightMm - 8), rightOfView: true);

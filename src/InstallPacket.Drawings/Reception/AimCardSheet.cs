@@ -17,7 +17,7 @@ public static class AimCardSheet
     /// <summary>Draws it.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         var canvas = new SheetCanvas(measure);
         var pins = AimPins.Of(plan);

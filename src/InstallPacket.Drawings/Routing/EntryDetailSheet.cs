@@ -19,9 +19,9 @@ public static class EntryDetailSheet
     /// <summary>Draws all; an entry whose measures are unknown has no figure.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IEnumerable<Drawing?> DrawAll(Plan plan, ITextMeasure measure) => plan.Routing.Entries.Where(e => e.Figure.Length > 0).Select(e => Draw(plan, e, measure));
+    public static IEnumerable<Drawing?> DrawAll(SheetPlan plan, ITextMeasure measure) => plan.Routing.Entries.Where(e => e.Figure.Length > 0).Select(e => Draw(plan, e, measure));
 
-    private static Drawing? Draw(Plan plan, EntryPlan e, ITextMeasure measure)
+    private static Drawing? Draw(SheetPlan plan, EntryPlan e, ITextMeasure measure)
     {
         if (e.ThicknessM is not { } thickness || e.FallM is not { } fall || e.HoleM is not { } drill || e.BendRadiusM is not { } radius) return null;
         var canvas = new SheetCanvas(measure);
@@ -58,7 +58,7 @@ public static class EntryDetailSheet
             }
             y += 2;
         }
-        ScaleBar.Draw(canvas, new(WordsMm, Math.Max(y + 1, bottom - 2)), scale, 26, plan.Job);
+        ScaleBar.Draw(canvas, new(WordsMm, Math.Max(y + 1, bottom - 2)), scale, 26, plan);
         return new(e.Figure, $"Entry {e.Number} at {e.Point}", $"Section through the {e.Through} at entry {e.Number}, {e.Point}. " + string.Join(" ", words), WidthMm, Math.Max(y + 4, bottom) + 2, canvas.Shapes);
     }
 

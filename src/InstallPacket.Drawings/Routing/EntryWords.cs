@@ -5,9 +5,9 @@ namespace InstallPacket.Drawings.Routing;
 /// <summary>What to do at an entry, in the order of the marks of its figure.</summary>
 internal static class EntryWords
 {
-    public static IReadOnlyList<string> Of(Plan plan, EntryPlan e)
+    public static IReadOnlyList<string> Of(SheetPlan plan, EntryPlan e)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var words = new List<string>
         {
             $"Drill {print.Drill(e.HoleM!.Value)} from outside, {UnitPrinter.Plain.Angle(e.SlopeDeg)} upward: {print.Small(e.HoleLengthM!.Value)} long, {print.Small(e.FallM!.Value)} lower outside than inside.",

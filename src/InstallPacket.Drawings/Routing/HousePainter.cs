@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Routing;
 
 /// <summary>Draws the house, the ground, the mast and the antenna behind the runs.</summary>
-internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
+internal sealed class HousePainter(SheetCanvas canvas, SheetPlan plan)
 {
     private const double SizeMm = 3.2;
 
@@ -74,7 +74,7 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
         var r = plan.Routing;
         if (r.Outline.Count == 0) return;
         var (left, right) = (view.At(r.Outline.Min(c => c.RightM), 0, 0).X, view.At(r.Outline.Max(c => c.RightM), 0, 0).X);
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         double Level(double heightM) => view.At(0, 0, heightM).Y;
         if (r.RidgeM is { } ridge)
         {

@@ -12,7 +12,7 @@ public static class RouteElevationSheet
     /// <summary>Draws it; null when no cable runs outdoors but on the side of the plan's lower edge.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Routing.Sides.Count == 0 || plan.Routing.Outline.Count == 0) return null;
         var canvas = new SheetCanvas(measure);

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Routing;
 
 /// <summary>What the lines of the route sketch mean; only what the sketch uses.</summary>
-internal sealed class RouteLegend(SheetCanvas canvas, Plan plan)
+internal sealed class RouteLegend(SheetCanvas canvas, SheetPlan plan)
 {
     public IEnumerable<LegendEntry> Entries()
     {

@@ -13,7 +13,7 @@ public static class RouteSketchSheet
     /// <summary>Draws it; null when the plan has no runs.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Routing.Runs.Count == 0 || plan.Routing.Points.Count == 0) return null;
         var canvas = new SheetCanvas(measure);
@@ -26,7 +26,7 @@ public static class RouteSketchSheet
         return new Drawing("route-sketch", "Route sketch", RouteWords.Of(plan), WidthMm, legend + 1, canvas.Shapes);
     }
 
-    private static void PlanView(SheetCanvas canvas, Plan plan, RouteScale scale, PaperBox frame)
+    private static void PlanView(SheetCanvas canvas, SheetPlan plan, RouteScale scale, PaperBox frame)
     {
         Heading(canvas, plan, scale, frame, "From above");
         var view = RouteView.Plan(scale, frame);
@@ -42,7 +42,7 @@ public static class RouteSketchSheet
     }
 
     /// <summary>The house from the side of the plan's lower edge.</summary>
-    internal static void ElevationView(SheetCanvas canvas, Plan plan, RouteScale scale, PaperBox frame, string words = "Seen from the side of the plan's lower edge")
+    internal static void ElevationView(SheetCanvas canvas, SheetPlan plan, RouteScale scale, PaperBox frame, string words = "Seen from the side of the plan's lower edge")
     {
         Heading(canvas, plan, scale, frame, words);
         var view = RouteView.Elevation(scale, frame);
@@ -51,10 +51,10 @@ public static class RouteSketchSheet
         painter.Draw(dripLoops: true);
     }
 
-    private static void Heading(SheetCanvas canvas, Plan plan, RouteScale scale, PaperBox frame, string words)
+    private static void Heading(SheetCanvas canvas, SheetPlan plan, RouteScale scale, PaperBox frame, string words)
     {
         canvas.Text(new(new(2, frame.Top - 2), words, HeadingMm, Strong: true));
-        ScaleBar.Draw(canvas, new(96, frame.Top - 3.3), scale.MmPerMetre, 30, plan.Job);
+        ScaleBar.Draw(canvas, new(96, frame.Top - 3.3), scale.MmPerMetre, 30, plan);
     }
 
     /// <summary>The arrow to true north; its turn is the plan's own bearing, backwards.</summary>

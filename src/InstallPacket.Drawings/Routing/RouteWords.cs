@@ -5,9 +5,9 @@ namespace InstallPacket.Drawings.Routing;
 /// <summary>The route sketch in words.</summary>
 internal static class RouteWords
 {
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var r = plan.Routing;
         var words = new List<string>
         {

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Routing;
 
 /// <summary>Draws runs, dots and labels of one view.</summary>
-internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
+internal sealed class ViewPainter(SheetCanvas canvas, SheetPlan plan, RouteView view)
 {
     private const double DripMm = 1.7;
     private const double SizeMm = 3.2;

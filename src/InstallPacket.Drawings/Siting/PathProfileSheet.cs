@@ -11,9 +11,9 @@ public static class PathProfileSheet
     /// <summary>Draws one sheet for each site toward which the ground is known.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IEnumerable<Drawing> DrawAll(Plan plan, ITextMeasure measure) => plan.Siting.Paths.Select(p => Draw(plan, p, measure));
+    public static IEnumerable<Drawing> DrawAll(SheetPlan plan, ITextMeasure measure) => plan.Siting.Paths.Select(p => Draw(plan, p, measure));
 
-    private static Drawing Draw(Plan plan, PathPlan path, ITextMeasure measure)
+    private static Drawing Draw(SheetPlan plan, PathPlan path, ITextMeasure measure)
     {
         var canvas = new SheetCanvas(measure);
         var words = new ProfileWords(plan, path);

@@ -6,20 +6,20 @@ namespace InstallPacket.Drawings.Cabling.Chain;
 /// <summary>The chain diagram in words.</summary>
 internal static class ChainWords
 {
-    public static string Heading(Plan plan) => $"From the {(plan.Cabling.Elements.Count(e => e.From.Length == 0) > 1 ? "antennas" : "antenna")} to {UnitText.Number(plan.Cabling.Outlets.Count, 0)} {(plan.Cabling.Outlets.Count == 1 ? "outlet" : "outlets")}";
+    public static string Heading(SheetPlan plan) => $"From the {(plan.Cabling.Elements.Count(e => e.From.Length == 0) > 1 ? "antennas" : "antenna")} to {UnitText.Number(plan.Cabling.Outlets.Count, 0)} {(plan.Cabling.Outlets.Count == 1 ? "outlet" : "outlets")}";
 
     public static string Supply(FeedPlan feed) => $"carries the supply of {feed.Amplifier} too, {UnitText.Write(feed.SupplyV, 1, "V")} from {feed.Inserter}";
 
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var words = new List<string> { Heading(plan) + ": what feeds what, with the runs of cable between." };
         words.AddRange(plan.Cabling.Elements.Select(e => Part(plan, e, print)));
         words.AddRange(plan.Cabling.Feeds.Select(f => $"The line {string.Join(", ", f.Way)} {Supply(f)}."));
         return string.Join(" ", words);
     }
 
-    private static string Part(Plan plan, ElementPlan e, UnitPrinter print)
+    private static string Part(SheetPlan plan, ElementPlan e, UnitPrinter print)
     {
         var text = $"{e.Id} {e.Kind.Replace('-', ' ')}";
         if (e.Serves.Length > 0) text += $" ({e.Serves})";

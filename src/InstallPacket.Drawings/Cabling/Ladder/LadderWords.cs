@@ -6,19 +6,19 @@ namespace InstallPacket.Drawings.Cabling.Ladder;
 internal static class LadderWords
 {
     /// <summary>The outlet by its name and what it serves.</summary>
-    public static string Outlet(Plan plan, LadderPlan ladder)
+    public static string Outlet(SheetPlan plan, LadderPlan ladder)
     {
         var serves = plan.Cabling.Outlets.FirstOrDefault(o => o.Id == ladder.Outlet)?.Serves ?? "";
         return serves.Length == 0 || serves == ladder.Outlet ? $"Outlet {ladder.Outlet}" : $"Outlet {ladder.Outlet}, {serves}";
     }
 
     /// <summary>The channel by role, name and number.</summary>
-    public static string Station(Plan plan, LadderLine line) => plan.Reception.Stations.FirstOrDefault(s => s.Id == line.Station) is { } s
+    public static string Station(SheetPlan plan, LadderLine line) => plan.Reception.Stations.FirstOrDefault(s => s.Id == line.Station) is { } s
         ? $"{line.Role}: {s.Name}, RF {Calc.Quantities.UnitText.Number(s.RfChannel, 0)}" : $"{line.Role}: {line.Station}";
 
-    public static string Of(Plan plan, LadderPlan ladder)
+    public static string Of(SheetPlan plan, LadderPlan ladder)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var words = new List<string> { $"Levels from the antenna to the receiver{(ladder.Outlet == plan.Cabling.Ladder?.Outlet ? " at the outlet with the smallest margin" : "")}, cable at 20 °C; margins are for hot cable. {Outlet(plan, ladder)}." };
         words.AddRange(ladder.Lines.Select(l =>
             $"{Capital(Station(plan, l))}, margin {UnitPrinter.Plain.Margin(l.MarginDb)}: "

@@ -12,9 +12,9 @@ internal static class CuttingWords
         string.Join("; ", strip.Pieces.Select(p => FormattableString.Invariant($"{p.Number}: {print.Cable(p.LengthM)}"))) + "; " + Rest(strip, print);
 
     /// <summary>What a person who cannot see the figure needs to know.</summary>
-    public static string Of(Plan plan, IEnumerable<StripPlan> strips)
+    public static string Of(SheetPlan plan, IEnumerable<StripPlan> strips)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         return "The cutting plan to scale. " + string.Join(" ", strips.Select(s => $"{Heading(s, print)}: {Pieces(s, print)}."));
     }
 

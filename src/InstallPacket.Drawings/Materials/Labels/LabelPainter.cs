@@ -3,10 +3,10 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Materials.Labels;
 
 /// <summary>Draws one label: number large, run, job, this end and the other end, length; folded in two it can be read from both sides.</summary>
-internal sealed class LabelPainter(SheetCanvas canvas, JobFacts job)
+internal sealed class LabelPainter(SheetCanvas canvas, SheetPlan plan)
 {
     private const double SizeMm = 3;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
+    private readonly UnitPrinter _print = plan.Print;
 
     /// <summary>Draws it.</summary>
     /// <param name="piece">The piece.</param>
@@ -19,7 +19,7 @@ internal sealed class LabelPainter(SheetCanvas canvas, JobFacts job)
         canvas.Line(new(Ink.Faint, 0.25, Dash.Dashed), new(fold, box.Top), new(fold, box.Bottom));
         Number(piece, new(box.Left, box.Top, fold, box.Bottom));
         var (here, there) = near ? (piece.From, piece.To) : (piece.To, piece.From);
-        string[] lines = [$"this end: {here}", $"other end: {there}", $"{(piece.Kind == "run" ? "run " : "")}{piece.Run}, cut {_print.Cable(piece.LengthM)}", $"job {job.Id}"];
+        string[] lines = [$"this end: {here}", $"other end: {there}", $"{(piece.Kind == "run" ? "run " : "")}{piece.Run}, cut {_print.Cable(piece.LengthM)}", $"job {plan.Job.Id}"];
         for (var i = 0; i < lines.Length; i++)
             canvas.Text(new(new(fold + 2, box.Top + 5 + i * 5), TextWrap.Lines(lines[i], SizeMm, i == 0, box.Right - fold - 3.5, 1, canvas.Measure)[0], SizeMm, Strong: i == 0));
     }

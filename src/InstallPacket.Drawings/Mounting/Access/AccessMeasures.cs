@@ -9,9 +9,9 @@ internal static class AccessMeasures
 
     /// <summary>Draws them.</summary>
     /// <returns>The lowest millimetre that was used.</returns>
-    public static double Draw(SheetCanvas canvas, Plan plan, AccessView view, double top)
+    public static double Draw(SheetCanvas canvas, SheetPlan plan, AccessView view, double top)
     {
-        var (print, m) = (UnitPrinter.Of(plan.Job), plan.Mounting);
+        var (print, m) = (plan.Print, plan.Mounting);
         var y = top;
         if (m.Ladder is { } ladder)
         {

@@ -3,11 +3,11 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Mounting.Mount;
 
 /// <summary>The fixings: a plate from the front with its holes, and what belongs to each in words.</summary>
-internal sealed class FixingPainter(SheetCanvas canvas, Plan plan)
+internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
 {
     private const double SizeMm = 3.2;
     private const double LeadMm = 4;
-    private readonly UnitPrinter _print = UnitPrinter.Of(plan.Job);
+    private readonly UnitPrinter _print = plan.Print;
 
     public void Draw(PaperBox box)
     {

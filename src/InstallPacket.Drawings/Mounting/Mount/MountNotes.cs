@@ -5,9 +5,9 @@ namespace InstallPacket.Drawings.Mounting.Mount;
 /// <summary>The words beside the mount: forces to its right, lengths and wind to its left.</summary>
 internal static class MountNotes
 {
-    public static IReadOnlyList<SideNote> Right(Plan plan, MountView view)
+    public static IReadOnlyList<SideNote> Right(SheetPlan plan, MountView view)
     {
-        var (print, m) = (UnitPrinter.Of(plan.Job), plan.Mounting);
+        var (print, m) = (plan.Print, plan.Mounting);
         var notes = new List<SideNote> { new(view.Side.At(0, m.MastLengthM), ["antenna " + plan.Reception.AntennaId, print.Length(plan.Siting.AntennaHeightM) + " above ground"], Strong: true) };
         foreach (var s in view.Supports)
         {
@@ -21,9 +21,9 @@ internal static class MountNotes
         return notes;
     }
 
-    public static IReadOnlyList<SideNote> Left(Plan plan, MountView view)
+    public static IReadOnlyList<SideNote> Left(SheetPlan plan, MountView view)
     {
-        var (print, m) = (UnitPrinter.Of(plan.Job), plan.Mounting);
+        var (print, m) = (plan.Print, plan.Mounting);
         var notes = new List<SideNote>();
         if (m.Wind is { } wind)
         {

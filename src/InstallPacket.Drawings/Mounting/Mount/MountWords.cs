@@ -5,9 +5,9 @@ namespace InstallPacket.Drawings.Mounting.Mount;
 /// <summary>The mount sketch in words.</summary>
 internal static class MountWords
 {
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var (print, m) = (UnitPrinter.Of(plan.Job), plan.Mounting);
+        var (print, m) = (plan.Print, plan.Mounting);
         var words = new List<string> { $"{m.Mount} on {m.On}, from the side: {m.Mast}, {print.Length(m.MastLengthM)} long, {print.Length(m.FreeLengthM)} free above the upper support." };
         if (m.Wind is { } wind)
         {

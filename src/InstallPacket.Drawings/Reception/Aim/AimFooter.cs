@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Reception.Aim;
 
 /// <summary>The two norths, the scale of the house and what the lines mean.</summary>
-internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan)
+internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, SheetPlan plan)
 {
     private const double RowMm = 5.6;
     private const double SizeMm = 3.3;
@@ -56,7 +56,7 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
         if (FieldPainter.HasLobe(plan)) rows.Add(new("half-power lobe", Lobe));
         if (plan.Siting.Obstructions.Count > 0) rows.Add(new("stands in the way", Obstruction));
         if (plan.Siting.Landmark is not null) rows.Add(new("landmark", at => PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + 4, at.Y), "", 0)));
-        if (FieldPainter.Scale(plan, ring) is { } scale) rows.Add(new("", at => ScaleBar.Draw(canvas, at, scale, 18, plan.Job)));
+        if (FieldPainter.Scale(plan, ring) is { } scale) rows.Add(new("", at => ScaleBar.Draw(canvas, at, scale, 18, plan)));
         return rows;
     }
 

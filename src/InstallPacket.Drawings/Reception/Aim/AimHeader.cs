@@ -9,9 +9,9 @@ internal static class AimHeader
     private const double RowMm = 7;
 
     /// <summary>Height of the box: a line for each antenna and one for the help.</summary>
-    public static double HeightMm(Plan plan) => 10 + RowMm * (1 + plan.Reception.MoreAntennas.Count);
+    public static double HeightMm(SheetPlan plan) => 10 + RowMm * (1 + plan.Reception.MoreAntennas.Count);
 
-    public static void Draw(SheetCanvas canvas, Plan plan, double width)
+    public static void Draw(SheetCanvas canvas, SheetPlan plan, double width)
     {
         var box = new PaperBox(1.5, 1.5, width - 1.5, HeightMm(plan));
         canvas.Box(box, new(Ink.Accent, 0.7), Fill.Paper);
@@ -32,7 +32,7 @@ internal static class AimHeader
         + (aim.MagneticDeg is { } m ? ", " + UnitPrinter.Plain.Bearing(m) + " on the compass" : "");
 
     /// <summary>The aim of each antenna; with its name when there are several.</summary>
-    public static IReadOnlyList<string> Readings(Plan plan) => plan.Reception is { MoreAntennas.Count: > 0 } r
+    public static IReadOnlyList<string> Readings(SheetPlan plan) => plan.Reception is { MoreAntennas.Count: > 0 } r
         ? [r.AntennaId + ": aim " + Bearings(r.Aim), .. r.MoreAntennas.Select(m => m.AntennaId + ": aim " + Bearings(m.Aim))]
         : [Reading(plan.Reception.Aim)];
 
@@ -42,7 +42,7 @@ internal static class AimHeader
     private static string Turn(double turnDeg) => UnitText.Number(Math.Abs(turnDeg), 0) + "°" + (turnDeg < 0 ? " to the left" : " to the right");
 
     // Nobody turns a mast finer than a degree. The turn from the landmark is what still helps when steel or a current disturbs the needle.
-    private static string Help(Plan plan) => plan switch
+    private static string Help(SheetPlan plan) => plan switch
     {
         { Siting.Landmark: { } mark, Reception: { Aim.LandmarkTurnDeg: { } turn, MoreAntennas: var more } } =>
             (more.Count > 0 ? plan.Reception.AntennaId + " " : "") + Turn(turn) + " of " + mark.What

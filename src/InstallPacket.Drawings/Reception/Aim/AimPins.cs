@@ -5,9 +5,9 @@ namespace InstallPacket.Drawings.Reception.Aim;
 /// <summary>The marks that a plan puts on the ring.</summary>
 internal static class AimPins
 {
-    public static IReadOnlyList<RingPin> Of(Plan plan)
+    public static IReadOnlyList<RingPin> Of(SheetPlan plan)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var pins = new List<RingPin> { Aim(plan, PinKind.Aim, plan.Reception.AntennaId, plan.Reception.Aim) };
         pins.AddRange(plan.Reception.MoreAntennas.Select(m => Aim(plan, PinKind.SecondAim, m.AntennaId, m.Aim)));
         if (plan.Reception.Aim.Arc is { WidthDeg: < 360 } arc)
@@ -25,7 +25,7 @@ internal static class AimPins
     }
 
     // A single antenna is told by the box above; of several each says whose aim it is.
-    private static RingPin Aim(Plan plan, PinKind kind, string antenna, AimPlan aim) => new(
+    private static RingPin Aim(SheetPlan plan, PinKind kind, string antenna, AimPlan aim) => new(
         kind, aim.TrueDeg, "", plan.Reception.MoreAntennas.Count == 0 ? "" : $"{antenna} {UnitPrinter.Plain.Bearing(aim.TrueDeg)} true", []);
 
     private static string UnitText(int number) => Calc.Quantities.UnitText.Number(number, 0);

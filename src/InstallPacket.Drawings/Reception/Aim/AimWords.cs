@@ -6,9 +6,9 @@ namespace InstallPacket.Drawings.Reception.Aim;
 /// <summary>The aim card in words.</summary>
 internal static class AimWords
 {
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var (siting, aim) = (plan.Siting, plan.Reception.Aim);
         var words = new List<string>
         {
@@ -33,7 +33,7 @@ internal static class AimWords
     }
 
     /// <summary>The aims of further antennas, a sentence each.</summary>
-    public static IEnumerable<string> More(Plan plan) => plan.Reception.MoreAntennas.Select(m =>
+    public static IEnumerable<string> More(SheetPlan plan) => plan.Reception.MoreAntennas.Select(m =>
         $"{m.AntennaId}: aim {AimHeader.Bearings(m.Aim)}; half-power lobe {UnitPrinter.Plain.Angle(m.Aim.BeamwidthDeg)} wide.");
 
     /// <summary>The headings at which nothing is lost.</summary>

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Horizon;
 
 /// <summary>Draws the skyline as a silhouette; what is not known is left open and says so.</summary>
-internal sealed class SkylinePainter(SheetCanvas canvas, Plan plan, StripScale scale)
+internal sealed class SkylinePainter(SheetCanvas canvas, SheetPlan plan, StripScale scale)
 {
     private const string Word = "unknown";
     private const double SizeMm = 3.2;

@@ -4,7 +4,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Horizon;
 
 /// <summary>Draws the scales of the strip: angles at its side, bearings below it, the aim with its arc between.</summary>
-internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
+internal sealed class StripAxis(SheetCanvas canvas, SheetPlan plan, StripScale scale)
 {
     /// <summary>Height of all that stands below the field.</summary>
     public const double HeightMm = 15.5;

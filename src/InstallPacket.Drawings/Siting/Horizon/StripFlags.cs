@@ -6,7 +6,7 @@ namespace InstallPacket.Drawings.Siting.Horizon;
 internal static class StripFlags
 {
     /// <summary>Labels, and how many things have none because a sheet holds only so many.</summary>
-    public static (IReadOnlyList<Flag> Flags, int Left) Of(Plan plan, StripScale scale)
+    public static (IReadOnlyList<Flag> Flags, int Left) Of(SheetPlan plan, StripScale scale)
     {
         var flags = new List<Flag>();
         flags.AddRange(plan.Siting.Sites.OrderByDescending(s => s.AnyWanted).Select(s => Site(s, scale)));

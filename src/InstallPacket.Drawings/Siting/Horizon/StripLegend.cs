@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Horizon;
 
 /// <summary>What the marks of the strip mean; only those in use.</summary>
-internal sealed class StripLegend(SheetCanvas canvas, Plan plan, StripScale scale)
+internal sealed class StripLegend(SheetCanvas canvas, SheetPlan plan, StripScale scale)
 {
     private const double SampleMm = FlowLegend.SampleMm;
 

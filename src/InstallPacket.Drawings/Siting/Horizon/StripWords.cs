@@ -11,7 +11,7 @@ internal static class StripWords
     public static string Times(StripScale scale) => scale.Times == 1 ? "heights and widths at one scale" : $"heights drawn {Number(scale.Times)} times";
 
     /// <summary>What the strip shows, with the aim of each antenna.</summary>
-    public static string Heading(Plan plan)
+    public static string Heading(SheetPlan plan)
     {
         var aim = UnitPrinter.Plain.Bearing(plan.Reception.Aim.TrueDeg) + " true in the middle";
         return plan.Reception.MoreAntennas is { Count: > 0 } more
@@ -22,7 +22,7 @@ internal static class StripWords
     /// <summary>An angle as people say it.</summary>
     public static string Angle(double deg) => UnitPrinter.Plain.Angle(Math.Abs(deg)) + (Math.Round(deg, 1) < 0 ? " down" : " up");
 
-    public static string Of(Plan plan, StripScale scale)
+    public static string Of(SheetPlan plan, StripScale scale)
     {
         var (siting, aim) = (plan.Siting, plan.Reception.Aim);
         var words = new List<string>
@@ -40,7 +40,7 @@ internal static class StripWords
         return string.Join(" ", words);
     }
 
-    private static string Site(Plan plan, SitePlan s) =>
+    private static string Site(SheetPlan plan, SitePlan s) =>
         $"{Number(s.Number)} {s.Name} at {UnitPrinter.Plain.Bearing(s.BearingTrueDeg)} true, {(s.ElevationDeg is { } e ? Angle(e) : "height unknown")}"
         + StandingPainter.InSight(plan, s) switch { true => ", in sight", false => ", behind ground", null => "" } + (s.AnyWanted ? "" : ", no wanted station");
 

@@ -4,7 +4,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Profile;
 
 /// <summary>Draws heights above the sea, which bend with the earth, and distances from the house.</summary>
-internal sealed class ProfileAxis(SheetCanvas canvas, Plan plan, PathPlan path, ProfileScale scale)
+internal sealed class ProfileAxis(SheetCanvas canvas, SheetPlan plan, PathPlan path, ProfileScale scale)
 {
     /// <summary>Height of all that stands below the field.</summary>
     public const double BelowMm = 7;

@@ -3,11 +3,11 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Profile;
 
 /// <summary>The labels of a profile and the marks that they belong to.</summary>
-internal sealed class ProfileFlags(Plan plan, PathPlan path, ProfileScale scale)
+internal sealed class ProfileFlags(SheetPlan plan, PathPlan path, ProfileScale scale)
 {
     // Both ends and two edges have their labels before anything near the house has one.
     private const int MostNear = FlagTiers.Most - 4;
-    private readonly UnitPrinter _print = UnitPrinter.Of(plan.Job);
+    private readonly UnitPrinter _print = plan.Print;
 
     /// <summary>How many obstructions are marked without a label, because a sheet holds only so many.</summary>
     public int Nameless => Math.Max(0, path.Obstructions.Count - MostNear);

@@ -4,9 +4,9 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Profile;
 
 /// <summary>A path profile in words.</summary>
-internal sealed class ProfileWords(Plan plan, PathPlan path)
+internal sealed class ProfileWords(SheetPlan plan, PathPlan path)
 {
-    private readonly UnitPrinter _print = UnitPrinter.Of(plan.Job);
+    private readonly UnitPrinter _print = plan.Print;
 
     public string Site => UnitText.Number(path.Number, 0) + "\u00A0" + path.Site;
 
