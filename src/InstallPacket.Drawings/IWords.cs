@@ -15,6 +15,10 @@ public interface IWords
     /// <exception cref="Exception">No such text, or it asks for a value that is not among these; the message names file, line and column.</exception>
     string Say(string id, params ReadOnlySpan<(string Name, object? Value)> values);
 
+    /// <summary>A set phrase of the plan, such as <c>fly lead O1</c>, in the language; a name of the job stays as it is.</summary>
+    /// <param name="phrase">The phrase.</param>
+    string Name(string phrase);
+
     /// <summary>A list of texts in one line, as the language joins them.</summary>
     /// <param name="items">The texts.</param>
     string List(IEnumerable<string> items);

@@ -41,6 +41,19 @@ public sealed record SheetPlan(Plan Plan, IWords Words)
     /// <param name="values">Values that the text names.</param>
     public string Say(string id, params ReadOnlySpan<(string Name, object? Value)> values) => Words.Say("figures." + id, values);
 
+    /// <summary>A closed word of the plan, such as the way of a run.</summary>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="word">The word.</param>
+    public string Word(string kind, string word) => Words.Say($"values.{kind}.{word}");
+
+    /// <summary>A set phrase of the plan, or a name of the job.</summary>
+    /// <param name="phrase">The phrase.</param>
+    public string Name(string phrase) => Words.Name(phrase);
+
+    /// <summary>A bearing that says its north.</summary>
+    /// <param name="degrees">The true bearing.</param>
+    public string True(double degrees) => Say("true", ("bearing", Print.Bearing(degrees)));
+
     /// <summary>Texts in one line, as the language joins them.</summary>
     /// <param name="items">The texts.</param>
     public string List(IEnumerable<string> items) => Words.List(items);

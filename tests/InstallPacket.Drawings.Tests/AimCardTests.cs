@@ -67,9 +67,9 @@ public class AimCardTests
         var card = Draw(plan);
         foreach (var (id, aim) in new[] { (plan.Reception.AntennaId, plan.Reception.Aim), (more.AntennaId, more.Aim) })
         {
-            Assert.Single(card.Captions(), c => c.Text == $"{id}: aim {AimHeader.Bearings(aim)}");
+            Assert.Single(card.Captions(), c => c.Text == $"{id}: aim {AimHeader.Bearings(Demo.On(Demo.TwoAntennas), aim.TrueDeg, aim.MagneticDeg)}");
             Assert.Single(card.Captions(), c => c.Text == $"{id} {UnitPrinter.Plain.Bearing(aim.TrueDeg)} true");
-            Assert.Contains($"{id}: aim {AimHeader.Bearings(aim)}", card.Description, StringComparison.Ordinal);
+            Assert.Contains($"{id}: aim {AimHeader.Bearings(Demo.On(Demo.TwoAntennas), aim.TrueDeg, aim.MagneticDeg)}", card.Description, StringComparison.Ordinal);
         }
         Assert.Matches($"^A1 [0-9]+° to the right of the water tower, A2 [0-9]+° to the right$", card.Captions().Single(c => c.Text.Contains("of the water tower", StringComparison.Ordinal)).Text);
         // In the box, on the card and in the legend; the one from the middle of the ring is the longest.

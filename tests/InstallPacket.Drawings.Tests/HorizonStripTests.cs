@@ -36,7 +36,7 @@ public class HorizonStripTests
         var strip = HorizonStripSheet.Draw(Demo.On(plan), Demo.Measure)!;
         Assert.Single(strip.Captions(), c => c.Text == more.AntennaId + " aim");
         Assert.Single(strip.Captions(), c => c.Text.Contains("aim of A1", StringComparison.Ordinal) && c.Text.Contains($"{more.AntennaId} {UnitPrinter.Plain.Bearing(more.Aim.TrueDeg)} true", StringComparison.Ordinal));
-        Assert.Contains($"{more.AntennaId}: aim {AimHeader.Bearings(more.Aim)}", strip.Description, StringComparison.Ordinal);
+        Assert.Contains($"{more.AntennaId}: aim {AimHeader.Bearings(Demo.On(Demo.TwoAntennas), more.Aim.TrueDeg, more.Aim.MagneticDeg)}", strip.Description, StringComparison.Ordinal);
         // The round bearings below the strip give its scale.
         var (at60, at90) = (strip.Caption("060°").At.X, strip.Caption("090°").At.X);
         var turned = (at90 - at60) / 30;

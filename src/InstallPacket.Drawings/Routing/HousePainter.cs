@@ -86,14 +86,14 @@ internal sealed class HousePainter(SheetCanvas canvas, SheetPlan plan)
                 labels.Avoid(roof);
             }
             else canvas.Line(new(Ink.Faint, 0.35, Dash.Dashed), new(left, Level(ridge)), new(right, Level(ridge)));
-            Height(view, labels, (left, right), words, "ridge " + print.Length(ridge));
+            Height(view, labels, (left, right), words, plan.Say("route.ridge", ("height", print.Length(ridge))));
         }
         if (r.EavesM is not { } eaves) return;
         canvas.Area(new(Ink.Line, 0.5), Fill.Tint, new(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
         labels.Avoid(new PaperPoint(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
         foreach (var floor in r.Storeys.Where(s => s.FloorM > 0 && s.FloorM < eaves))
             canvas.Line(new(Ink.Faint, 0.25, Dash.Dotted), new(left, Level(floor.FloorM)), new(right, Level(floor.FloorM)));
-        Height(view, labels, (left, right), Level(eaves), "eaves " + print.Length(eaves));
+        Height(view, labels, (left, right), Level(eaves), plan.Say("route.eaves", ("height", print.Length(eaves))));
     }
 
     // Left of the house when there is room, otherwise on the line.

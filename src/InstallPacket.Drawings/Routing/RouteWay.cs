@@ -17,17 +17,6 @@ internal static class RouteWay
         _ => new(Ink.Accent, 0.7, Dash.DashDot),
     };
 
-    public static string Words(string way) => way switch
-    {
-        "outside" => "outside",
-        "span" => "hanging free",
-        "buried" => "in the ground",
-        "conduit" => "in conduit",
-        "attic" => "in the attic",
-        "wall" => "in the wall",
-        _ => "in the crawl space",
-    };
-
     /// <summary>Draws a line of cable; conduit has an open core, so that it reads as a pipe.</summary>
     public static void Draw(SheetCanvas canvas, string way, IReadOnlyList<PaperPoint> points)
     {

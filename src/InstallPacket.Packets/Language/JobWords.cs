@@ -55,6 +55,9 @@ public sealed class JobWords : IWords
     /// <inheritdoc/>
     public string List(IEnumerable<string> items) => string.Join(Words.Plain("numbers.list-comma"), items);
 
+    /// <inheritdoc/>
+    public string Name(string phrase) => Phrases.Say(phrase, Words);
+
     private static FluidValue ValueOf(object? value, string name) => value switch
     {
         null => ModelValues.Of(null, name),

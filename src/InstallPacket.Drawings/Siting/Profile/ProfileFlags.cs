@@ -16,14 +16,17 @@ internal sealed class ProfileFlags(SheetPlan plan, PathPlan path, ProfileScale s
 
     public IReadOnlyList<Flag> Flags()
     {
-        var flags = new List<Flag> { new(scale.At(0, path.AntennaM), "antenna", [_print.Height(path.AntennaM) + " above the sea"]) };
-        flags.AddRange(Near.Take(MostNear).Select(o => new Flag(Top(o), o.Name, [$"{(o.Kind == "other" ? "" : o.Kind + ", ")}{_print.Length(o.DistanceM)} away", "top " + StripWords.Angle(o.AngleDeg)], Ink: Ink.Warning)));
-        flags.AddRange(path.Edges.Select(e => new Flag(scale.At(e.DistanceKm, e.CurvedM), e.What, [$"{_print.Distance(e.DistanceKm)}, {_print.Height(e.GroundM)}"], Strong: true)));
+        var flags = new List<Flag> { new(scale.At(0, path.AntennaM), plan.Say("profile.antenna"), [plan.Say("profile.above-sea", ("height", _print.Height(path.AntennaM)))]) };
+        flags.AddRange(Near.Take(MostNear).Select(o => new Flag(Top(o), o.Name, [Away(o), plan.Say("horizon.top", ("angle", StripWords.Angle(plan, o.AngleDeg)))], Ink: Ink.Warning)));
+        flags.AddRange(path.Edges.Select(e => new Flag(scale.At(e.DistanceKm, e.CurvedM), plan.Name(e.What), [plan.List([_print.Distance(e.DistanceKm), _print.Height(e.GroundM)])], Strong: true)));
         if (path.InSight)
-            flags.Add(new(scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), "tightest spot", [$"{_print.Distance(path.Tightest.DistanceKm)}, {_print.Height(path.Tightest.GroundM)}"], Strong: true));
-        flags.Add(new(scale.At(path.DistanceKm, path.TransmitterM), "transmitter", [_print.Height(path.TransmitterM) + " above the sea"]));
+            flags.Add(new(scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), plan.Say("profile.tightest"), [plan.List([_print.Distance(path.Tightest.DistanceKm), _print.Height(path.Tightest.GroundM)])], Strong: true));
+        flags.Add(new(scale.At(path.DistanceKm, path.TransmitterM), plan.Say("profile.transmitter"), [plan.Say("profile.above-sea", ("height", _print.Height(path.TransmitterM)))]));
         return flags;
     }
+
+    private string Away(ObstructionPlan o) => o.Kind == "other" ? plan.Say("away", ("distance", _print.Length(o.DistanceM)))
+        : plan.Say("profile.kind-away", ("kind", plan.Word("obstruction", o.Kind)), ("distance", _print.Length(o.DistanceM)));
 
     /// <summary>What the labels point at, where the profile itself has no sign for it.</summary>
     public void Marks(SheetCanvas canvas)
