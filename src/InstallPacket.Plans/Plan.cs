@@ -37,7 +37,7 @@ public sealed record Plan
     public required IReadOnlyList<Finding> Findings { get; init; }
 
     /// <summary>Every computed number with its equation and inputs, in the order of computation.</summary>
-    public required IReadOnlyList<Worked> Workings { get; init; }
+    public required IReadOnlyList<Row> Workings { get; init; }
 
     /// <summary>Whether the plan must not be installed.</summary>
     public bool Stopped => Findings.Any(f => f.Severity == Severity.Stop);

@@ -16,20 +16,25 @@ public static class Planner
     {
         parts = parts.With(job.OwnParts);
         var code = CodeFamily.Of(job.Code);
-        var log = new WorkLog();
-        var findings = new FindingList();
+        var (work, findings) = (new Workings(), new FindingList());
         findings.AddRange(readFindings);
+        T Kept<T>(Planned<T> planned)
+        {
+            work.Take(planned.Work);
+            findings.AddRange(planned.Findings.Sorted);
+            return planned.Plan;
+        }
         var ground = new GroundView(job, terrain);
-        var siting = new SitingPlanner(job, ground, log, findings).Plan();
-        var routing = new RoutingPlanner(job, code, parts, log, findings).Plan();
+        var siting = Kept(new SitingPlanner(job, ground).Plan());
+        var routing = Kept(new RoutingPlanner(job, code, parts).Plan());
         var noise = new ChainNoise(job, routing);
-        var reception = new ReceptionPlanner(job, code, siting, ground, noise, log, findings).Plan();
-        ReceptionPlan Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise, new WorkLog(), new FindingList()).Plan();
-        var cabling = new CablingPlanner(job, reception, routing, log, findings).Plan();
-        cabling = new CurePlanner(job, reception, routing, parts, Receive, findings).Plan(cabling);
-        var mounting = new MountingPlanner(job, code, log, findings).Plan();
-        var bonding = new BondingPlanner(job, code, log, findings).Plan();
-        var materials = new MaterialsPlanner(job, siting, routing, mounting, parts, log, findings).Plan();
+        Planned<ReceptionPlan> Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise).Plan();
+        var reception = Kept(Receive(job));
+        var cabling = Kept(new CablingPlanner(job, reception, routing).Plan());
+        cabling = Kept(new CurePlanner(job, reception, routing, parts, changed => Receive(changed).Plan).Plan(cabling));
+        var mounting = Kept(new MountingPlanner(job, code).Plan());
+        var bonding = Kept(new BondingPlanner(job, code).Plan());
+        var materials = Kept(new MaterialsPlanner(job, siting, routing, mounting, parts).Plan());
         var handover = new HandoverPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan();
         return new Plan
         {
@@ -43,7 +48,7 @@ public static class Planner
             Materials = materials,
             Handover = handover,
             Findings = findings.Sorted,
-            Workings = log.Entries,
+            Workings = work.Rows,
         };
     }
 }

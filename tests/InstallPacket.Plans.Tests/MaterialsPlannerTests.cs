@@ -66,7 +66,7 @@ public class MaterialsPlannerTests
             // Pieces between a fifth and a half of the stock, all different: hard to prove.
             var pieces = Enumerable.Range(0, 21).Select(i => new PlacedPiece(new(i + 1, $"R{i}", "coax-6", "coax", (200 + (i * 37 + n * 101 + i * i * 13) % 300) / 10.0, "a", "b"), default)).ToArray();
             var findings = new FindingList();
-            var plan = new CuttingPlanner(stocked, pieces, new WorkLog(), findings, mostNodes: 30).Plan()!.Cables.Single();
+            var plan = new CuttingPlanner(stocked, pieces, new Workings(), findings, mostNodes: 30).Plan()!.Cables.Single();
             Assert.Equal(plan.Proved, findings.Sorted.All(f => f.Id != "cutting-not-proved"));
             if (plan.Proved) continue;
             open++;

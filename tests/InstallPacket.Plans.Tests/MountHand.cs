@@ -14,7 +14,7 @@ internal static class MountHand
 
     /// <summary>The result of the first use of a formula.</summary>
     public static double Result(this Plan plan, string formula, string subject = "") =>
-        plan.Workings.First(w => w.Formula.Id == formula && w.Subject.Contains(subject, StringComparison.Ordinal)).Result;
+        plan.Workings.First(w => w.Formula.Id == formula && w.Subject.Contains(subject, StringComparison.Ordinal)).Number;
 
     /// <summary>Area and section modulus and second moment of a tube [m].</summary>
     public static (double Area, double Modulus, double Second) Tube(double outer, double wall)

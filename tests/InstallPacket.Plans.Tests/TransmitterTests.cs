@@ -50,9 +50,9 @@ public class TransmitterTests
         var working = plan.Workings.Single(w => w.Formula.Id == "transmitter-pattern");
         // From the house the station stands in the north-east; from the station the house lies in the south-west, a little less than half a turn on.
         Assert.InRange(plan.Station("pin-27").BearingTrueDeg, 48, 52);
-        Assert.InRange(working.Inputs[0], 228, 233);
-        Assert.Equal([180, -2, 240, -5], working.Inputs.Skip(1));
-        Assert.Equal(-2 - (3 * (working.Inputs[0] - 180) / 60), working.Result, 9);
+        Assert.InRange(working.Inputs[0].Number, 228, 233);
+        Assert.Equal([180, -2, 240, -5], working.Inputs.Skip(1).Select(i => i.Number));
+        Assert.Equal(-2 - (3 * (working.Inputs[0] - 180) / 60), working.Number, 9);
     }
 
     [Fact]

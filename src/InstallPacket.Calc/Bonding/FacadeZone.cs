@@ -18,7 +18,10 @@ public static class FacadeZone
         "Antenna in the protected zone of the wall",
         "exempt = 1 when h > 2 and p < 1.5, else 0",
         new("exempt", "", "1 when no earthing conductor is asked for"), [new("h", "m", "top of antenna and mast below the roof edge"), new("p", "m", "farthest point from the wall")],
-        "en-60728-11-earthing", "as paraphrased in a manual; both conditions strict");
+        "en-60728-11-earthing", "as paraphrased in a manual; both conditions strict")
+    {
+        Method = v => IsExempt(v[0], v[1]) ? 1 : 0,
+    };
 
     /// <summary>True when both conditions hold.</summary>
     /// <param name="belowEdgeM">Top of antenna and mast below the roof edge [m]; negative above it; must be a number.</param>

@@ -12,7 +12,10 @@ public static class GroundRod
         "Resistance of one driven rod",
         "R = rho / (2 pi L) (ln(4 L / a) - 1)",
         new("R", "ohm", "resistance"), [new("rho", "ohm m", "resistivity of the soil, the same all round"), new("L", "m", "length in the soil"), new("a", "m", "radius, not diameter")],
-        "dwight-rod", "rod formula after Dwight");
+        "dwight-rod", "rod formula after Dwight")
+    {
+        Method = v => OneOhm(v[0], v[1], v[2]),
+    };
 
     /// <summary>Two rods.</summary>
     public static readonly Formula TwoFormula = new(
@@ -21,7 +24,10 @@ public static class GroundRod
         "R = rho / (4 pi L) (ln(4 L / a) - 1) + rho / (4 pi s) (1 - L^2 / (3 s^2) + 2 L^4 / (5 s^4))",
         new("R", "ohm", "resistance"),
         [new("rho", "ohm m", "resistivity of the soil"), new("L", "m", "length in the soil"), new("a", "m", "radius"), new("s", "m", "spacing, above L")],
-        "dwight-rod", "recalled: the page read prints it garbled", Provenance.Memory);
+        "dwight-rod", "recalled: the page read prints it garbled", Provenance.Memory)
+    {
+        Method = v => TwoOhm(v[0], v[1], v[2], v[3]),
+    };
 
     /// <summary>The potential.</summary>
     public static readonly Formula PotentialFormula = new(
@@ -29,7 +35,10 @@ public static class GroundRod
         "Potential of a rod in a surge, before the soil breaks down",
         "U = I R",
         new("U", "kV", "against far ground"), [new("I", "kA", "peak"), new("R", "ohm", "resistance of the rod")],
-        "project-notes", "law of resistance", Provenance.Derived);
+        "project-notes", "law of resistance", Provenance.Derived)
+    {
+        Method = v => PotentialV(v[0] * 1000, v[1]) / 1000,
+    };
 
     /// <summary>The resistance of one rod.</summary>
     /// <param name="resistivityOhmM">Resistivity of the soil [ohm m], above 0 to 1e6; outside throws.</param>

@@ -18,7 +18,10 @@ public static class StrikeExposure
         "Ground from which a block-shaped house gathers flashes",
         "A = L W + 6 H (L + W) + 9 pi H^2",
         new("A", "m2", "collection area"), [new("L", "m", "length"), new("W", "m", "width"), new("H", "m", "height")],
-        "nfpa-780", "annex L; the same by a slope of 1 : 3 in IEC 62305");
+        "nfpa-780", "annex L; the same by a slope of 1 : 3 in IEC 62305")
+    {
+        Method = v => HouseM2(v[0], v[1], v[2]),
+    };
 
     /// <summary>The tip of a mast.</summary>
     public static readonly Formula PointFormula = new(
@@ -26,7 +29,10 @@ public static class StrikeExposure
         "Ground from which the tip of a mast gathers flashes",
         "A = pi (3 H)^2",
         new("A", "m2", "collection area"), [new("H", "m", "height of the tip above the ground")],
-        "nfpa-780", "the same slope of 1 : 3, recalled for a point", Provenance.Memory);
+        "nfpa-780", "the same slope of 1 : 3, recalled for a point", Provenance.Memory)
+    {
+        Method = v => PointM2(v[0]),
+    };
 
     /// <summary>The flashes.</summary>
     public static readonly Formula StrikesFormula = new(
@@ -34,7 +40,10 @@ public static class StrikeExposure
         "Flashes to be expected at the house in a year",
         "N = Ng A C 1e-6",
         new("N", "1/year", "flashes in a year"), [new("Ng", "1/(km2 year)", "flash density"), new("A", "m2", "the larger collection area"), new("C", "", "factor of the place")],
-        "nfpa-780", "annex L");
+        "nfpa-780", "annex L")
+    {
+        Method = v => PerYear(v[0], v[1], v[2]),
+    };
 
     /// <summary>The density.</summary>
     public static readonly Formula DensityFormula = new(
@@ -42,7 +51,10 @@ public static class StrikeExposure
         "Flash density from the days with thunder",
         "Ng = 0.1 Td",
         new("Ng", "1/(km2 year)", "flash density"), [new("Td", "1/year", "days with thunder in a year")],
-        "flash-density-2008", "rule of thumb");
+        "flash-density-2008", "rule of thumb")
+    {
+        Method = v => DensityPerKm2(v[0]),
+    };
 
     /// <summary>The collection area of a house.</summary>
     /// <param name="lengthM">Length [m], not negative; outside throws.</param>

@@ -31,7 +31,10 @@ public static class Surge
         "Mean steepness of a surge current",
         "s = 0.8 I / (0.8 T)",
         new("s", "kA/us", "mean rise from 10 to 90 %"), [new("I", "kA", "peak"), new("T", "us", "front time")],
-        "project-notes", "definition of the front time", Provenance.Derived);
+        "project-notes", "definition of the front time", Provenance.Derived)
+    {
+        Method = v => SteepnessAPerS(v[0] * 1000, v[1] / 1e6) / 1e9,
+    };
 
     /// <summary>The voltage by inductance.</summary>
     public static readonly Formula VoltageFormula = new(
@@ -39,7 +42,10 @@ public static class Surge
         "Voltage along a conductor in a surge, order of magnitude",
         "U = L s",
         new("U", "kV", "voltage between its ends"), [new("L", "uH", "inductance"), new("s", "kA/us", "steepness")],
-        "project-notes", "law of induction", Provenance.Derived);
+        "project-notes", "law of induction", Provenance.Derived)
+    {
+        Method = v => VoltageV(v[0] * 1e-6, v[1] * 1e9) / 1000,
+    };
 
     /// <summary>The voltage by resistance.</summary>
     public static readonly Formula ResistiveFormula = new(
@@ -47,7 +53,10 @@ public static class Surge
         "Voltage along a conductor by its resistance",
         "U = I r l",
         new("U", "V", "voltage"), [new("I", "kA", "peak"), new("r", "ohm/km", "resistance per length"), new("l", "m", "length")],
-        "project-notes", "law of resistance", Provenance.Derived);
+        "project-notes", "law of resistance", Provenance.Derived)
+    {
+        Method = v => ResistiveV(v[0] * 1000, v[1] / 1000, v[2]),
+    };
 
     /// <summary>The action integral of the test wave.</summary>
     public static readonly Formula ActionFormula = new(

@@ -20,7 +20,10 @@ public static class SurgeHeating
         "Rise of temperature of copper in a surge",
         "dT = (exp((W/R) a r0 / (A^2 g c)) - 1) / a; a = 3.92e-3 /K, r0 = 17.8e-9 ohm m, g = 8920 kg/m3, c = 385 J/(kg K)",
         new("dT", "K", "rise of temperature"), [new("W/R", "J/ohm", "specific energy"), new("A", "mm2", "cross-section")],
-        "iec-62305-1", "annex D, recalled; one published rise is met by it", Provenance.Memory);
+        "iec-62305-1", "annex D, recalled; one published rise is met by it", Provenance.Memory)
+    {
+        Method = v => RiseK(v[0], v[1] * 1e-6),
+    };
 
     /// <summary>The rise of temperature. Above <see cref="MeltingRiseK"/> the conductor melts and the number only says by how much.</summary>
     /// <param name="energyJPerOhm">Specific energy [J/ohm], 0 to 1e7; outside throws.</param>

@@ -15,7 +15,10 @@ public static class WireGauge
         "Diameter of a wire by its American gauge",
         "d = 0.127 x 92^((36 - n) / 39)",
         new("d", "mm", "diameter"), [new("n", "", "gauge; 0 for 1/0, -1 for 2/0 and so on")],
-        "wire-table", "the rule of the gauge, recalled; seven published diameters are met by it", Provenance.Memory);
+        "wire-table", "the rule of the gauge, recalled; seven published diameters are met by it", Provenance.Memory)
+    {
+        Method = v => DiameterM(v[0]) * 1000,
+    };
 
     /// <summary>The gauge of a diameter.</summary>
     public static readonly Formula NearestFormula = new(
@@ -31,7 +34,10 @@ public static class WireGauge
         "Cross-section of a solid round wire",
         "A = pi d^2 / 4",
         new("A", "mm2", "cross-section"), [new("d", "mm", "diameter")],
-        "project-notes", "geometry", Provenance.Derived);
+        "project-notes", "geometry", Provenance.Derived)
+    {
+        Method = v => AreaM2(v[0] / 1000) * 1e6,
+    };
 
     /// <summary>The diameter of a cross-section.</summary>
     public static readonly Formula EquivalentFormula = new(
@@ -39,7 +45,10 @@ public static class WireGauge
         "Diameter of the solid round wire of a cross-section",
         "d = sqrt(4 A / pi)",
         new("d", "mm", "diameter"), [new("A", "mm2", "cross-section")],
-        "project-notes", "geometry", Provenance.Derived);
+        "project-notes", "geometry", Provenance.Derived)
+    {
+        Method = v => EquivalentDiameterM(v[0] * 1e-6) * 1000,
+    };
 
     /// <summary>The diameter of a gauge.</summary>
     /// <param name="gauge">Gauge, -3 (4/0) to 40; outside throws.</param>

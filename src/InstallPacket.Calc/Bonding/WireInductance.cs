@@ -12,7 +12,10 @@ public static class WireInductance
         "Inductance of a straight round wire in a surge",
         "L = 0.2 l (ln(4 l / d) - 1)",
         new("L", "uH", "inductance"), [new("l", "m", "length"), new("d", "m", "diameter")],
-        "wire-inductance", "high frequency: the current runs in the skin");
+        "wire-inductance", "high frequency: the current runs in the skin")
+    {
+        Method = v => StraightH(v[0], v[1]) * 1e6,
+    };
 
     /// <summary>A straight wire with direct current.</summary>
     public static readonly Formula SlowFormula = new(
@@ -28,7 +31,10 @@ public static class WireInductance
         "Inductance of one round loop of wire",
         "L = mu0 R (ln(8 R / a) - 2)",
         new("L", "uH", "inductance"), [new("R", "m", "radius of the loop"), new("a", "m", "radius of the wire")],
-        "wire-inductance", "high frequency; recalled", Provenance.Memory);
+        "wire-inductance", "high frequency; recalled", Provenance.Memory)
+    {
+        Method = v => LoopH(v[0], v[1]) * 1e6,
+    };
 
     /// <summary>A coil.</summary>
     public static readonly Formula CoilFormula = new(
@@ -36,7 +42,10 @@ public static class WireInductance
         "Inductance of coiled slack, upper estimate",
         "L = n^2 L1",
         new("L", "uH", "inductance"), [new("n", "", "turns that lie together"), new("L1", "uH", "inductance of one loop")],
-        "project-notes", "all turns share one field: an upper estimate", Provenance.Derived);
+        "project-notes", "all turns share one field: an upper estimate", Provenance.Derived)
+    {
+        Method = v => CoilH(v[0], v[1] * 1e-6) * 1e6,
+    };
 
     /// <summary>The inductance of a straight wire in a surge.</summary>
     /// <param name="lengthM">Length [m], above the diameter to 1000; outside throws.</param>

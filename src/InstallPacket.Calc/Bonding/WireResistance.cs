@@ -23,7 +23,10 @@ public static class WireResistance
         "Resistance of a conductor at 20 C",
         "r = 1000 rho / A; rho = 1/58 copper, 0.028264 aluminium, 0.0575 copper-clad steel of 30 %",
         new("r", "ohm/km", "resistance per length"), [new("A", "mm2", "cross-section"), new("rho", "ohm mm2/m", "resistivity")],
-        "wire-table", "seven published rows of copper are met by it; aluminium and copper-clad steel are recalled");
+        "wire-table", "seven published rows of copper are met by it; aluminium and copper-clad steel are recalled")
+    {
+        Method = v => OhmPerM(v[0] * 1e-6, v[1] * 1e-6) * 1000,
+    };
 
     /// <summary>The resistance of warm copper.</summary>
     public static readonly Formula WarmFormula = new(

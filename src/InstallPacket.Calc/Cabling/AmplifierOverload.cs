@@ -12,7 +12,10 @@ public static class AmplifierOverload
         "M = Pmax - (P + G)",
         new("M", "dB", "margin; 3 dB or more is wanted"),
         [new("P", "dBm", "total power of all channels at the input"), new("G", "dB", "gain"), new("Pmax", "dBm", "greatest total output")],
-        "project-notes", "level and gain", Provenance.Derived);
+        "project-notes", "level and gain", Provenance.Derived)
+    {
+        Method = v => MarginDb(v[0], v[1], v[2]),
+    };
 
     /// <summary>The margin to overload.</summary>
     /// <param name="totalInputDbm">Total power of everything at the input, radio and mobile carriers included [dBm].</param>

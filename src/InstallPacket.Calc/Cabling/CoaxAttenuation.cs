@@ -11,13 +11,14 @@ public sealed record AttenuationPoint(double FrequencyMHz, double DbPer100M);
 public static class CoaxAttenuation
 {
     /// <summary>The loss per length at a frequency.</summary>
-    public static readonly Formula PerLengthFormula = new(
+    public static readonly Formula<IReadOnlyList<AttenuationPoint>> PerLengthFormula = new Formula(
         "coax-attenuation",
         "Cable loss per length at the frequency",
         "a = a0 + (a1 - a0) (sqrt f - sqrt f0) / (sqrt f1 - sqrt f0); above the last point a1 sqrt(f / f1)",
         new("a", "dB/100 m", "loss at 20 C"),
         [new("f", "MHz", "frequency"), new("f0", "MHz", "table point below"), new("a0", "dB/100 m", "loss there"), new("f1", "MHz", "table point above"), new("a1", "dB/100 m", "loss there")],
-        "s47-coax-design", "conductor loss grows with sqrt f; interpolation rule of this project", Provenance.Derived);
+        "s47-coax-design", "conductor loss grows with sqrt f; interpolation rule of this project", Provenance.Derived)
+        .By<IReadOnlyList<AttenuationPoint>>((table, v) => DbPer100M(table, v[0]));
 
     /// <summary>The loss per length at a frequency.</summary>
     /// <param name="table">Points in rising frequency; at least one, else throws.</param>

@@ -12,7 +12,10 @@ public static class CoaxLoss
         "A = a / 100 x L x k",
         new("A", "dB", "loss of the run, connectors apart"),
         [new("a", "dB/100 m", "loss per length at 20 C"), new("L", "m", "length"), new("k", "", "factor for temperature")],
-        "project-notes", "loss grows with length", Provenance.Derived);
+        "project-notes", "loss grows with length", Provenance.Derived)
+    {
+        Method = v => Db(v[0], v[1], v[2]),
+    };
 
     /// <summary>The loss of a run, without its connectors.</summary>
     /// <param name="alphaDbPer100M">Loss per length at 20 degrees [dB per 100 m], not negative; outside throws.</param>

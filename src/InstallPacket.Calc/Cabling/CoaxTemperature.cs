@@ -11,7 +11,10 @@ public static class CoaxTemperature
         "Factor on the cable loss for its temperature",
         "k = 1 + 0.00198 (T - 20)",
         new("k", "", "factor on the loss at 20 C"), [new("T", "deg C", "temperature of the cable")],
-        "s01-coax-temperature", "0.0011 per degree Fahrenheit from 68 F");
+        "s01-coax-temperature", "0.0011 per degree Fahrenheit from 68 F")
+    {
+        Method = v => Factor(v[0]),
+    };
 
     /// <summary>The factor on the loss; only for the part of the run that is outdoors.</summary>
     /// <param name="celsius">Temperature of the cable [deg C], -40 to 70; outside throws. A dark jacket on a roof reaches 60 to 70.</param>

@@ -12,7 +12,10 @@ public static class DcFeed
         "R = (ri + ro) L / 1000",
         new("R", "ohm", "loop resistance"),
         [new("ri", "ohm/km", "centre conductor"), new("ro", "ohm/km", "shield"), new("L", "m", "length")],
-        "project-notes", "two conductors in series", Provenance.Derived);
+        "project-notes", "two conductors in series", Provenance.Derived)
+    {
+        Method = v => LoopOhm(v[0], v[1], v[2]),
+    };
 
     /// <summary>The voltage at a load of constant current.</summary>
     public static readonly Formula ConstantCurrentFormula = new(
@@ -20,7 +23,10 @@ public static class DcFeed
         "Voltage at the mast amplifier",
         "V = Vs - I R",
         new("V", "V", "voltage at the load"), [new("Vs", "V", "supply"), new("I", "A", "current"), new("R", "ohm", "loop resistance")],
-        "project-notes", "Ohm's law", Provenance.Derived);
+        "project-notes", "Ohm's law", Provenance.Derived)
+    {
+        Method = v => ConstantCurrentV(v[0], v[1], v[2]),
+    };
 
     /// <summary>The voltage at a load of constant power.</summary>
     public static readonly Formula ConstantPowerFormula = new(

@@ -11,7 +11,10 @@ public static class MismatchRipple
         "Ripple between two mismatches, peak to peak",
         "r = 20 log10((1 + k) / (1 - k)), k = 10^(-(RL1 + RL2) / 20 - A / 10)",
         new("r", "dB", "peak to peak"), [new("RL1", "dB", "return loss at one end"), new("RL2", "dB", "return loss at the other end"), new("A", "dB", "one-way loss of the cable between")],
-        "project-notes", "sum of the direct and the twice reflected wave", Provenance.Derived);
+        "project-notes", "sum of the direct and the twice reflected wave", Provenance.Derived)
+    {
+        Method = v => PeakToPeakDb(v[0], v[1], v[2]),
+    };
 
     /// <summary>The size of the twice reflected wave.</summary>
     /// <param name="returnLoss1Db">Return loss at one end [dB], not negative; outside throws.</param>

@@ -14,17 +14,21 @@ public static class CuttingStock
     private const int MostReleases = 4;
 
     /// <summary>The least cost.</summary>
-    public static readonly Formula LeastFormula = new(
+    public static readonly Formula<double> LeastFormula = new Formula(
         "cutting-least-cost",
         "Least cost of the stock that is opened",
         "C = min sum c x, over plans in which each piece is cut once and sum (l + k) <= L + k on each stock",
         new("C", "", "cost: metres of stock opened, or the price"), [new("n", "", "pieces"), new("sum l", "m", "pieces together"), new("B", "", "bound: no plan costs less")],
-        "cutting-notes", "bin completion with bounds; column generation for repeated pieces", Provenance.Derived);
+        "cutting-notes", "bin completion with bounds; column generation for repeated pieces", Provenance.Derived)
+        .By<double>((least, _) => least);
 
     /// <summary>What is thrown away.</summary>
     public static readonly Formula WasteFormula = new(
         "cutting-waste", "Share of the opened stock that is not used", "w = 100 (1 - sum l / sum L)", new("w", "%", "share"),
-        [new("sum l", "m", "pieces together"), new("sum L", "m", "stock opened")], "cutting-notes", "definition", Provenance.Derived);
+        [new("sum l", "m", "pieces together"), new("sum L", "m", "stock opened")], "cutting-notes", "definition", Provenance.Derived)
+    {
+        Method = v => WastePct(v[0], v[1]),
+    };
 
     /// <summary>Share of the opened stock that is not used [%].</summary>
     /// <param name="piecesM">Pieces together.</param>

@@ -8,12 +8,18 @@ public static class PackCount
     /// <summary>Count with spares.</summary>
     public static readonly Formula SpareFormula = new(
         "count-with-spares", "Count with spares", "m = ceiling(n (1 + s / 100))", new("m", "", "pieces or metres"),
-        [new("n", "", "wanted by the plan"), new("s", "%", "spare share of the part")], "project-notes", "trade habit of spares, rounded up", Provenance.CommonPractice);
+        [new("n", "", "wanted by the plan"), new("s", "%", "spare share of the part")], "project-notes", "trade habit of spares, rounded up", Provenance.CommonPractice)
+    {
+        Method = v => WithSpares((int)v[0], v[1]),
+    };
 
     /// <summary>Whole packs.</summary>
     public static readonly Formula PacksFormula = new(
         "whole-packs", "Packs to bring", "p = ceiling(m / k)", new("p", "", "packs"),
-        [new("m", "", "wanted with spares"), new("k", "", "in a pack")], "project-notes", "rounding up", Provenance.Derived);
+        [new("m", "", "wanted with spares"), new("k", "", "in a pack")], "project-notes", "rounding up", Provenance.Derived)
+    {
+        Method = v => Packs((int)v[0], (int)v[1]),
+    };
 
     /// <summary>Count with spares, rounded up.</summary>
     /// <param name="wanted">Wanted by the plan, not negative; outside throws.</param>

@@ -15,7 +15,10 @@ public static class AllowableStress
         "Wind load for checks by allowable stress",
         "Fa = 0.6 F",
         new("Fa", "N", "load for the check"), [new("F", "N", "load from the ultimate speed")],
-        "asce-7-combinations", "load combinations for allowable stress; holds for pressures and line loads as well", Provenance.Memory);
+        "asce-7-combinations", "load combinations for allowable stress; holds for pressures and line loads as well", Provenance.Memory)
+    {
+        Method = v => WindLoad(v[0]),
+    };
 
     /// <summary>The speed that gives the same load.</summary>
     public static readonly Formula SpeedFormula = new(

@@ -12,7 +12,10 @@ public static class AnchorUse
         "Use of an anchor by its maker's figures",
         "u = N / NR + V / VR",
         new("u", "", "demand over capacity"), [new("N", "N", "pull"), new("V", "N", "shear"), new("NR", "N", "stated for pull"), new("VR", "N", "stated for shear")],
-        "project-notes", "straight line between both, on the safe side of the approvals' curves", Provenance.Derived);
+        "project-notes", "straight line between both, on the safe side of the approvals' curves", Provenance.Derived)
+    {
+        Method = v => Of(v[0], v[1], v[2], v[3]),
+    };
 
     /// <summary>Demand over capacity.</summary>
     /// <param name="pullN">Pull [N], not negative; outside throws.</param>

@@ -21,7 +21,10 @@ public static class BallastBase
         "Weight against overturning",
         "D = 2 F h / B",
         new("D", "N", "total weight"), [new("F", "N", "ultimate wind force"), new("h", "m", "its height above the roof"), new("B", "m", "side of the square base")],
-        "project-notes", "balance of moments, D B / 2 >= F h", Provenance.Derived);
+        "project-notes", "balance of moments, D B / 2 >= F h", Provenance.Derived)
+    {
+        Method = v => OverturningN(v[0], v[1], v[2]),
+    };
 
     /// <summary>Weight against sliding.</summary>
     public static readonly Formula SlidingFormula = new(
@@ -29,7 +32,10 @@ public static class BallastBase
         "Weight against sliding",
         "D = F / mu",
         new("D", "N", "total weight"), [new("F", "N", "ultimate wind force"), new("mu", "", "friction, 0.4 unless measured")],
-        "roof-ballast", "friction 0.4 to 0.7; the least is taken");
+        "roof-ballast", "friction 0.4 to 0.7; the least is taken")
+    {
+        Method = v => SlidingN(v[0], v[1]),
+    };
 
     /// <summary>The blocks.</summary>
     public static readonly Formula BlocksFormula = new(
@@ -37,7 +43,10 @@ public static class BallastBase
         "Number of ballast blocks",
         "n = ceil((D - W) / (m g)), D the larger of the two weights",
         new("n", "", "blocks"), [new("D", "N", "weight needed"), new("W", "N", "weight of frame and antenna"), new("m", "kg", "mass of a block")],
-        "project-notes", "balance of weights", Provenance.Derived);
+        "project-notes", "balance of weights", Provenance.Derived)
+    {
+        Method = v => Blocks(v[0], v[1], v[2]),
+    };
 
     /// <summary>The pressure on the roof.</summary>
     public static readonly Formula RoofPressureFormula = new(
@@ -45,7 +54,10 @@ public static class BallastBase
         "Pressure of the ballasted frame on the roof",
         "p = (W + n m g) / B^2",
         new("p", "Pa", "mean pressure under the frame"), [new("W", "N", "weight of frame and antenna"), new("n", "", "blocks"), new("m", "kg", "mass of a block"), new("B", "m", "side of the square base")],
-        "project-notes", "weight over area", Provenance.Derived);
+        "project-notes", "weight over area", Provenance.Derived)
+    {
+        Method = v => RoofPressurePa(v[0], (int)v[1], v[2], v[3]),
+    };
 
     /// <summary>Weight against overturning by service loads.</summary>
     public static readonly Formula ServiceFormula = new(

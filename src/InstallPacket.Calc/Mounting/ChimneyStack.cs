@@ -12,7 +12,10 @@ public static class ChimneyStack
         "Pull in each leg of a chimney strap",
         "T = M / (2 s)",
         new("T", "N", "pull per leg"), [new("M", "N m", "moment of the mast"), new("s", "m", "between the straps")],
-        "project-notes", "balance of moments, both legs of a strap all the way around share", Provenance.Derived);
+        "project-notes", "balance of moments, both legs of a strap all the way around share", Provenance.Derived)
+    {
+        Method = v => StrapLegN(v[0], v[1]),
+    };
 
     /// <summary>The stress at the foot.</summary>
     public static readonly Formula TensionFormula = new(
@@ -21,7 +24,10 @@ public static class ChimneyStack
         "sigma = 6 (M + F h) / B^3 - rho g h, above 0 it tears plain masonry",
         new("sigma", "MPa", "net tension, should not be above 0"),
         [new("M", "N m", "moment of the mast at the stack's top"), new("F", "N", "wind force of mast and antenna"), new("h", "m", "height of the stack"), new("B", "m", "side of the square stack"), new("rho", "kg/m3", "density of masonry")],
-        "project-notes", "mechanics of beams; a solid stack, flues make it worse", Provenance.Derived);
+        "project-notes", "mechanics of beams; a solid stack, flues make it worse", Provenance.Derived)
+    {
+        Method = v => FootTensionPa(v[0], v[1], v[3], v[2], v[4]) / 1e6,
+    };
 
     /// <summary>The pull in each leg of a strap that goes all the way around.</summary>
     /// <param name="momentNm">Moment of the mast [N m], not negative; outside throws.</param>

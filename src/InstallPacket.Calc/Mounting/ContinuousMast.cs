@@ -27,22 +27,24 @@ public sealed record HeldMastForces(IReadOnlyList<double> MomentsNm, IReadOnlyLi
 public static class ContinuousMast
 {
     /// <summary>The moments at the supports.</summary>
-    public static readonly Formula MomentsFormula = new(
+    public static readonly Formula<double> MomentsFormula = new Formula(
         "mast-three-moments",
         "Moment of a mast held at several points, at a support",
         "M(i-1) L(i) + 2 M(i) (L(i) + L(i+1)) + M(i+1) L(i+1) = w (L(i)^3 + L(i+1)^3) / 4; M = 0 at the foot, F a + w a^2 / 2 at the highest support",
         new("M", "N m", "moment at the support"),
         [new("z", "m", "height of the support"), new("F", "N", "force at the top"), new("a", "m", "free length"), new("w", "N/m", "line load")],
-        "project-notes", "mechanics of beams, rigid supports (theorem of three moments)", Provenance.Derived);
+        "project-notes", "mechanics of beams, rigid supports (theorem of three moments)", Provenance.Derived)
+        .By<double>((moment, _) => moment);
 
     /// <summary>The force at a support.</summary>
-    public static readonly Formula ReactionFormula = new(
+    public static readonly Formula<double> ReactionFormula = new Formula(
         "mast-support-force",
         "Force of a mast held at several points, at a support",
         "R(i) = w (L(i) + L(i+1)) / 2 + (M(i) - M(i-1)) / L(i) + (M(i) - M(i+1)) / L(i+1); above the highest support F + w a",
         new("R", "N", "force, positive against the wind"),
         [new("z", "m", "height of the support"), new("F", "N", "force at the top"), new("a", "m", "free length"), new("w", "N/m", "line load")],
-        "project-notes", "mechanics of beams, rigid supports", Provenance.Derived);
+        "project-notes", "mechanics of beams, rigid supports", Provenance.Derived)
+        .By<double>((reaction, _) => reaction);
 
     /// <summary>Moments and forces of a mast.</summary>
     /// <param name="mast">Two supports at least, rising; lengths above 0 to 100 m; outside throws.</param>

@@ -37,7 +37,10 @@ public static class Guys
         "Largest tension of a guy",
         "T = H / (sin(360 deg / n) sin(phi))",
         new("T", "N", "tension"), [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"), new("n", "", "guys in the set, 3 or 4")],
-        "project-notes", "balance of forces; with three guys the wind 30 deg beside a guy pulls it 15 % harder than in line with it", Provenance.Derived);
+        "project-notes", "balance of forces; with three guys the wind 30 deg beside a guy pulls it 15 % harder than in line with it", Provenance.Derived)
+    {
+        Method = v => WorstTensionN(v[0], v[1], (int)v[2]),
+    };
 
     /// <summary>The compression of one guy.</summary>
     public static readonly Formula CompressionFormula = new(
@@ -53,7 +56,10 @@ public static class Guys
         "Largest push of the guys down the mast",
         "P = H / (cos(180 deg / n) tan(phi))",
         new("P", "N", "compression"), [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"), new("n", "", "guys in the set, 3 or 4")],
-        "project-notes", "two guys pull when the wind stands midway; twice the push of one with three guys", Provenance.Derived);
+        "project-notes", "two guys pull when the wind stands midway; twice the push of one with three guys", Provenance.Derived)
+    {
+        Method = v => WorstCompressionN(v[0], v[1], (int)v[2]),
+    };
 
     /// <summary>The Euler load.</summary>
     public static readonly Formula EulerFormula = new(
@@ -61,7 +67,10 @@ public static class Guys
         "Load at which the mast buckles",
         "Pe = pi^2 E I / (k L)^2",
         new("Pe", "N", "buckling load"), [new("E I", "N m2", "stiffness"), new("L", "m", "between the supports"), new("k", "", "1 with both ends held")],
-        "project-notes", "buckling after Euler", Provenance.Derived);
+        "project-notes", "buckling after Euler", Provenance.Derived)
+    {
+        Method = v => Math.PI * Math.PI * v[0] / Math.Pow(v[2] * v[1], 2),
+    };
 
     /// <summary>The allowable compression.</summary>
     public static readonly Formula AllowableCompressionFormula = new(
@@ -69,7 +78,10 @@ public static class Guys
         "Compression the mast may bear",
         "Pa = Pe / 1.92",
         new("Pa", "N", "allowable compression"), [new("Pe", "N", "buckling load")],
-        "aisc-360", "slender columns, allowable strength", Provenance.Memory);
+        "aisc-360", "slender columns, allowable strength", Provenance.Memory)
+    {
+        Method = v => AllowableCompressionN(v[0]),
+    };
 
     /// <summary>The anchor's distance.</summary>
     public static readonly Formula AnchorRadiusFormula = new(

@@ -11,12 +11,13 @@ public sealed record LadderRating(string Word, double CapacityKg)
     private const double PoundKg = 0.45359237;
 
     /// <summary>The rating for a load.</summary>
-    public static readonly Formula RatingFormula = new(
+    public static readonly Formula<bool> RatingFormula = new Formula(
         "ladder-duty-rating",
         "Duty rating of the ladder",
         "least of III 200, II 225, I 250, IA 300, IAA 375 lb that is not below m; EN 131: 150 kg",
         new("mr", "kg", "capacity of the rating"), [new("m", "kg", "person with clothes, tools and what is carried")],
-        "ladder-duty-ratings", "duty ratings in use in the United States; the European figure is recalled");
+        "ladder-duty-ratings", "duty ratings in use in the United States; the European figure is recalled")
+        .By<bool>((us, v) => For(v[0], us)!.CapacityKg);
 
     /// <summary>Ratings of the United States, the weakest first.</summary>
     public static readonly IReadOnlyList<LadderRating> Us =

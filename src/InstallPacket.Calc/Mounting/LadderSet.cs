@@ -17,7 +17,10 @@ public static class LadderSet
         "Working length of the ladder, foot to top support",
         "Lw = H / sin(theta), cos(theta) = 1/4",
         new("Lw", "m", "working length"), [new("H", "m", "height of the top support")],
-        "osha-1926-1053", "(b)(5)(i)");
+        "osha-1926-1053", "(b)(5)(i)")
+    {
+        Method = v => WorkingLengthM(v[0]),
+    };
 
     /// <summary>The distance of the foot.</summary>
     public static readonly Formula FootDistanceFormula = new(
@@ -25,7 +28,10 @@ public static class LadderSet
         "Distance of the ladder's foot from the wall",
         "x = Lw / 4",
         new("x", "m", "distance"), [new("Lw", "m", "working length")],
-        "osha-1926-1053", "(b)(5)(i)");
+        "osha-1926-1053", "(b)(5)(i)")
+    {
+        Method = v => FootDistanceM(v[0]),
+    };
 
     /// <summary>The length of the rails.</summary>
     public static readonly Formula RailLengthFormula = new(
@@ -33,7 +39,10 @@ public static class LadderSet
         "Length of the rails, 3 ft above the landing",
         "Lr = (H + 0.914) / sin(theta), cos(theta) = 1/4",
         new("Lr", "m", "rail length"), [new("H", "m", "height of the landing")],
-        "osha-1926-1053", "(b)(1) with (b)(5)(i)");
+        "osha-1926-1053", "(b)(1) with (b)(5)(i)")
+    {
+        Method = v => RailLengthM(v[0]),
+    };
 
     /// <summary>The size of the extension ladder.</summary>
     public static readonly Formula ExtensionSizeFormula = new(
@@ -41,7 +50,10 @@ public static class LadderSet
         "Size of an extension ladder",
         "n = least of 16, 20, ... 60 with n - overlap >= Lr; overlap 3 ft to size 36, 4 ft to 48, 5 ft to 60",
         new("n", "ft", "nominal size"), [new("Lr", "ft", "rail length needed")],
-        "osha-1926-1053", "overlap of the sections (3 ft read, the others recalled)", Provenance.Memory);
+        "osha-1926-1053", "overlap of the sections (3 ft read, the others recalled)", Provenance.Memory)
+    {
+        Method = v => ExtensionSizeFt(v[0])!.Value,
+    };
 
     /// <summary>The angle of a ladder set by the rule of one quarter [deg].</summary>
     public static double AngleDeg => Math.Acos(0.25) * 180 / Math.PI;

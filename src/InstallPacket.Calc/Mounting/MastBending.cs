@@ -17,53 +17,64 @@ public readonly record struct MastLoad(double ForceN, double HeightM);
 /// <param name="SpacingM">Between the brackets [m], 0 to 100; 0 is a mast clamped at its foot, which has no reactions of a pair.</param>
 public sealed record MastCase(IReadOnlyList<MastLoad> Loads, double LineLoadNPerM, double FreeM, double SpacingM);
 
+/// <summary>A loaded mast and its tube.</summary>
+/// <param name="Mast">The mast.</param>
+/// <param name="Tube">Its tube.</param>
+/// <param name="ModulusPa">Modulus of elasticity [Pa].</param>
+public sealed record BentMast(MastCase Mast, MastSection Tube, double ModulusPa);
+
 /// <summary>Moment, reactions, deflection of a mast at two brackets.</summary>
 public static class MastBending
 {
     private const string Mechanics = "mechanics of beams, both brackets as pins";
 
     /// <summary>The moment.</summary>
-    public static readonly Formula MomentFormula = new(
+    public static readonly Formula<MastCase> MomentFormula = new Formula(
         "mast-moment",
         "Moment of the mast at the upper bracket",
         "M = sum(F h) + w a^2 / 2",
         new("M", "N m", "moment"), [new("F", "N", "force of an antenna"), new("h", "m", "its height above the bracket"), new("w", "N/m", "line load"), new("a", "m", "free length")],
-        "project-notes", Mechanics, Provenance.Derived);
+        "project-notes", Mechanics, Provenance.Derived)
+        .By<MastCase>((mast, _) => MomentNm(mast));
 
     /// <summary>The lower reaction.</summary>
-    public static readonly Formula LowerReactionFormula = new(
+    public static readonly Formula<MastCase> LowerReactionFormula = new Formula(
         "mast-lower-reaction",
         "Force at the lower bracket",
         "Rb = M / b + wb b / 2",
         new("Rb", "N", "force, opposite to the upper one"), [new("M", "N m", "moment"), new("b", "m", "between the brackets"), new("wb", "N/m", "wind between the brackets")],
-        "project-notes", Mechanics + "; wind between the brackets would relieve this one and is added on the safe side", Provenance.Derived);
+        "project-notes", Mechanics + "; wind between the brackets would relieve this one and is added on the safe side", Provenance.Derived)
+        .By<MastCase>((mast, _) => LowerReactionN(mast));
 
     /// <summary>The upper reaction.</summary>
-    public static readonly Formula UpperReactionFormula = new(
+    public static readonly Formula<MastCase> UpperReactionFormula = new Formula(
         "mast-upper-reaction",
         "Force at the upper bracket",
         "Rt = sum(F) + w a + M / b + wb b / 2",
         new("Rt", "N", "force"),
         [new("F", "N", "forces of the antennas"), new("w", "N/m", "line load"), new("a", "m", "free length"), new("M", "N m", "moment"), new("b", "m", "between the brackets"), new("wb", "N/m", "wind between the brackets")],
-        "project-notes", Mechanics, Provenance.Derived);
+        "project-notes", Mechanics, Provenance.Derived)
+        .By<MastCase>((mast, _) => UpperReactionN(mast));
 
     /// <summary>The deflection.</summary>
-    public static readonly Formula DeflectionFormula = new(
+    public static readonly Formula<BentMast> DeflectionFormula = new Formula(
         "mast-deflection",
         "Deflection of the mast's top",
         "delta = sum(F h^2 (h + b) / (3 E I) + F h (2 b + 3 h) (a - h) / (6 E I)) + w a^3 (4 b + 3 a) / (24 E I)",
         new("delta", "mm", "deflection"),
         [new("F", "N", "force"), new("h", "m", "its height"), new("w", "N/m", "line load"), new("a", "m", "free length"), new("b", "m", "between the brackets"), new("E I", "N m2", "stiffness")],
-        "project-notes", Mechanics, Provenance.Derived);
+        "project-notes", Mechanics, Provenance.Derived)
+        .By<BentMast>((bent, _) => 1000 * TipDeflectionM(bent.Mast, bent.Tube, bent.ModulusPa));
 
     /// <summary>The slope.</summary>
-    public static readonly Formula SlopeFormula = new(
+    public static readonly Formula<BentMast> SlopeFormula = new Formula(
         "mast-slope",
         "Tilt of the mast's top",
         "theta = sum(F h (2 b + 3 h) / (6 E I)) + w a^2 (a + b) / (6 E I)",
         new("theta", "deg", "tilt"),
         [new("F", "N", "force"), new("h", "m", "its height"), new("w", "N/m", "line load"), new("a", "m", "free length"), new("b", "m", "between the brackets"), new("E I", "N m2", "stiffness")],
-        "project-notes", Mechanics, Provenance.Derived);
+        "project-notes", Mechanics, Provenance.Derived)
+        .By<BentMast>((bent, _) => TipSlopeRad(bent.Mast, bent.Tube, bent.ModulusPa) * 180 / Math.PI);
 
     /// <summary>The moment at the upper bracket, the largest of the mast.</summary>
     /// <param name="mast">The case; outside its limits throws.</param>

@@ -17,7 +17,10 @@ public static class MastStrength
         "Moment a steel mast may bear",
         "Ma = Fy Z / 1.67 when D / t <= 0.07 E / Fy",
         new("Ma", "N m", "allowable moment"), [new("Fy", "MPa", "yield strength"), new("Z", "mm3", "plastic modulus")],
-        "aisc-360", "flexure of round tubes, allowable strength", Provenance.Memory);
+        "aisc-360", "flexure of round tubes, allowable strength", Provenance.Memory)
+    {
+        Method = v => v[0] * v[1] / 1000 / 1.67,
+    };
 
     /// <summary>Steel with a thin wall.</summary>
     public static readonly Formula ElasticFormula = new(
@@ -25,7 +28,10 @@ public static class MastStrength
         "Moment a thin-walled steel mast may bear",
         "Ma = Fy S / 1.67 when D / t > 0.07 E / Fy",
         new("Ma", "N m", "allowable moment"), [new("Fy", "MPa", "yield strength"), new("S", "mm3", "section modulus")],
-        "aisc-360", "flexure of round tubes; elastic as a safe side of the code's curve", Provenance.Memory);
+        "aisc-360", "flexure of round tubes; elastic as a safe side of the code's curve", Provenance.Memory)
+    {
+        Method = v => v[0] * v[1] / 1000 / 1.67,
+    };
 
     /// <summary>Aluminium.</summary>
     public static readonly Formula AluminiumFormula = new(
@@ -33,7 +39,10 @@ public static class MastStrength
         "Moment an aluminium mast may bear",
         "Ma = Fy S / 1.65, half of it near welds",
         new("Ma", "N m", "allowable moment"), [new("Fy", "MPa", "yield strength"), new("S", "mm3", "section modulus")],
-        "aluminium-design", "allowable strength at yield", Provenance.Memory);
+        "aluminium-design", "allowable strength at yield", Provenance.Memory)
+    {
+        Method = v => v[0] * v[1] / 1000 / 1.65,
+    };
 
     /// <summary>The stress.</summary>
     public static readonly Formula StressFormula = new(
@@ -41,7 +50,10 @@ public static class MastStrength
         "Bending stress of the mast",
         "sigma = M / S",
         new("sigma", "MPa", "stress"), [new("M", "N m", "moment"), new("S", "mm3", "section modulus")],
-        "project-notes", "mechanics of beams", Provenance.Derived);
+        "project-notes", "mechanics of beams", Provenance.Derived)
+    {
+        Method = v => v[0] / v[1] * 1000,
+    };
 
     /// <summary>The utilisation.</summary>
     public static readonly Formula UtilisationFormula = new(
@@ -49,7 +61,10 @@ public static class MastStrength
         "Share of the mast's strength that is used",
         "u = M / Ma, above 1 it fails",
         new("u", "", "utilisation"), [new("M", "N m", "moment"), new("Ma", "N m", "allowable moment")],
-        "project-notes", "comparison of moments", Provenance.Derived);
+        "project-notes", "comparison of moments", Provenance.Derived)
+    {
+        Method = v => v[0] / v[1],
+    };
 
     /// <summary>The moment a mast of a material may bear, by the rule that fits metal and wall.</summary>
     /// <param name="section">Cross-section.</param>

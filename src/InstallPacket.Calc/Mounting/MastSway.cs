@@ -3,6 +3,11 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Mounting;
 
+/// <summary>A tube and its material.</summary>
+/// <param name="Section">The tube.</param>
+/// <param name="Material">The material.</param>
+public sealed record SwayingMast(MastSection Section, MastMaterial Material);
+
 /// <summary>How a mast sways: its first frequency, as a cantilever held at the upper bracket.</summary>
 public static class MastSway
 {
@@ -10,12 +15,13 @@ public static class MastSway
     private const double OwnShare = 0.2427;
 
     /// <summary>The first frequency.</summary>
-    public static readonly Formula FrequencyFormula = new(
+    public static readonly Formula<SwayingMast> FrequencyFormula = new Formula(
         "mast-frequency",
         "First frequency of the mast",
         "f1 = sqrt(3 E I / (L^3 (mt + 0.2427 m L))) / (2 pi)",
         new("f1", "Hz", "frequency"), [new("E I", "N m2", "stiffness"), new("L", "m", "free length"), new("mt", "kg", "mass at the top"), new("m", "kg/m", "mass of the mast")],
-        "project-notes", "mechanics of beams, fixed at the upper bracket", Provenance.Derived);
+        "project-notes", "mechanics of beams, fixed at the upper bracket", Provenance.Derived)
+        .By<SwayingMast>((tube, v) => FirstFrequencyHz(tube.Section, tube.Material, v[1], v[2]));
 
     /// <summary>The bending stiffness E I.</summary>
     /// <param name="section">Cross-section.</param>

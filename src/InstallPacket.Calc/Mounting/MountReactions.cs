@@ -14,7 +14,10 @@ public static class MountReactions
         "Share of a bolt in the force of a bracket",
         "T = R / n",
         new("T", "N", "pull or shear of a bolt"), [new("R", "N", "force of the bracket"), new("n", "", "bolts")],
-        "project-notes", Balance, Provenance.Derived);
+        "project-notes", Balance, Provenance.Derived)
+    {
+        Method = v => v[0] / v[1],
+    };
 
     /// <summary>The couple of the weight.</summary>
     public static readonly Formula StandoffFormula = new(
@@ -22,7 +25,10 @@ public static class MountReactions
         "Pull at the upper bracket from the weight on its standoff",
         "T = V e / b",
         new("T", "N", "pull"), [new("V", "N", "weight"), new("e", "m", "standoff from the wall"), new("b", "m", "between the brackets")],
-        "project-notes", Balance, Provenance.Derived);
+        "project-notes", Balance, Provenance.Derived)
+    {
+        Method = v => StandoffPullN(v[0], v[1], v[2]),
+    };
 
     /// <summary>The couple of wind along the wall.</summary>
     public static readonly Formula AlongWallFormula = new(
@@ -31,7 +37,10 @@ public static class MountReactions
         "T = R e / g",
         new("T", "N", "pull"),
         [new("R", "N", "force of the bracket"), new("e", "m", "standoff from the wall"), new("g", "m", "lever: between the bolts across, or from bolts in one upright line to the plate's edge")],
-        "project-notes", Balance, Provenance.Derived);
+        "project-notes", Balance, Provenance.Derived)
+    {
+        Method = v => AlongWallPullN(v[0], v[1], v[2]),
+    };
 
     /// <summary>The moment on a plate.</summary>
     public static readonly Formula PlateFormula = new(
@@ -47,7 +56,10 @@ public static class MountReactions
         "Pull of a tripod's foot, one foot upwind",
         "T = M / (1.5 r) - W / 3",
         new("T", "N", "pull, negative when it presses"), [new("M", "N m", "moment"), new("r", "m", "radius of the feet"), new("W", "N", "weight")],
-        "project-notes", Balance, Provenance.Derived);
+        "project-notes", Balance, Provenance.Derived)
+    {
+        Method = v => TripodOnePullN(v[0], v[1], v[2]),
+    };
 
     /// <summary>The tripod, two feet upwind.</summary>
     public static readonly Formula TripodTwoFormula = new(
@@ -63,7 +75,10 @@ public static class MountReactions
         "Push of a tripod's foot downwind",
         "C = M / (1.5 r) + W / 3",
         new("C", "N", "push on the roof"), [new("M", "N m", "moment"), new("r", "m", "radius of the feet"), new("W", "N", "weight")],
-        "project-notes", Balance, Provenance.Derived);
+        "project-notes", Balance, Provenance.Derived)
+    {
+        Method = v => TripodThrustN(v[0], v[1], v[2]),
+    };
 
     /// <summary>The pull or shear of a bolt when all share alike.</summary>
     /// <param name="reactionN">Force of the bracket [N], not negative; outside throws.</param>

@@ -14,7 +14,10 @@ public static class PowerLineDistance
         "Distance to keep from an overhead line",
         "c = 10 ft to 50 kV, 4 in more for each 10 kV above",
         new("c", "m", "distance"), [new("U", "kV", "voltage of the line")],
-        "osha-1910-269", "10 ft and 4 in for each 10 kV over 50");
+        "osha-1910-269", "10 ft and 4 in for each 10 kV over 50")
+    {
+        Method = v => KeepClearOf(v[0]),
+    };
 
     /// <summary>The distance of the antenna sheet.</summary>
     public static readonly Formula TwiceLengthFormula = new(
@@ -39,7 +42,10 @@ public static class PowerLineDistance
         "d = max(2 (La + Lm), Rf + c)",
         new("d", "m", "horizontal distance"),
         [new("La", "m", "length of the antenna"), new("Lm", "m", "length of the mast"), new("Rf", "m", "radius within which mast and antenna can fall"), new("c", "m", "distance to keep from the line, 10 ft up to 50 kV")],
-        "project-notes", "the larger of the antenna sheet's rule and 10 ft beyond the fall", Provenance.Derived);
+        "project-notes", "the larger of the antenna sheet's rule and 10 ft beyond the fall", Provenance.Derived)
+    {
+        Method = v => RequiredM(v[0], v[1], v[2], v[3]),
+    };
 
     /// <summary>The wanted distance; less is a reason to stop and call the utility.</summary>
     /// <param name="antennaLengthM">Length of the antenna [m], not negative; outside throws.</param>

@@ -37,13 +37,14 @@ public static class WindAsce
     public const double RigidHz = 1;
 
     /// <summary>The exposure factor.</summary>
-    public static readonly Formula ExposureFormula = new(
+    public static readonly Formula<WindExposure> ExposureFormula = new Formula(
         "wind-kz",
         "Wind exposure factor at a height",
         "Kz = c (max(z, 4.572) / zg)^(2 / alpha); in exposure B not below 0.70 where the floor is taken",
         new("Kz", "", "exposure factor"),
         [new("z", "m", "height above ground"), new("c", "", "coefficient of the edition"), new("zg", "m", "gradient height"), new("alpha", "", "exponent")],
-        "asce-7-16", "profile of the exposures; 7-22 has constants of its own");
+        "asce-7-16", "profile of the exposures; 7-22 has constants of its own")
+        .By<WindExposure>((at, v) => Kz(AsceEdition.Asce716, at, v[0]));
 
     /// <summary>The elevation factor.</summary>
     public static readonly Formula ElevationFormula = new(
@@ -60,7 +61,10 @@ public static class WindAsce
         "q = 0.613 Kz Kzt Kd Ke V^2",
         new("q", "Pa", "velocity pressure, ultimate"),
         [new("V", "m/s", "3-second gust"), new("Kz", "", "exposure"), new("Kd", "", "directionality"), new("Kzt", "", "hills"), new("Ke", "", "elevation")],
-        "asce-7-16", "velocity pressure; 7-22 puts Kd into the force, the product is the same");
+        "asce-7-16", "velocity pressure; 7-22 puts Kd into the force, the product is the same")
+    {
+        Method = v => VelocityPressurePa(v[0], v[1], v[2], v[3], v[4]),
+    };
 
     /// <summary>The gust effect factor.</summary>
     public static readonly Formula GustEffectFormula = new(

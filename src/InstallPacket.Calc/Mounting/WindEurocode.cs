@@ -37,22 +37,24 @@ public static class WindEurocode
         "en-1991-1-4", "4.5" + Recalled, Provenance.Memory);
 
     /// <summary>The mean velocity.</summary>
-    public static readonly Formula MeanVelocityFormula = new(
+    public static readonly Formula<TerrainCategory> MeanVelocityFormula = new Formula(
         "eurocode-mean-velocity",
         "Mean wind velocity at a height",
         "vm = cr co vb, cr = kr ln(max(z, zmin) / z0), kr = 0.19 (z0 / 0.05)^0.07",
         new("vm", "m/s", "mean velocity"),
         [new("vb", "m/s", "basic velocity"), new("z", "m", "height above ground"), new("z0", "m", "roughness length"), new("zmin", "m", "least height"), new("co", "", "hills")],
-        "en-1991-1-4", "4.3" + Recalled, Provenance.Memory);
+        "en-1991-1-4", "4.3" + Recalled, Provenance.Memory)
+        .By<TerrainCategory>((terrain, v) => MeanVelocityMS(terrain, v[1], v[0]));
 
     /// <summary>The turbulence.</summary>
-    public static readonly Formula TurbulenceFormula = new(
+    public static readonly Formula<TerrainCategory> TurbulenceFormula = new Formula(
         "eurocode-turbulence",
         "Turbulence intensity",
         "Iv = kI / (co ln(max(z, zmin) / z0))",
         new("Iv", "", "turbulence intensity"),
         [new("z", "m", "height above ground"), new("z0", "m", "roughness length"), new("zmin", "m", "least height"), new("co", "", "hills"), new("kI", "", "turbulence factor")],
-        "en-1991-1-4", "4.4" + Recalled, Provenance.Memory);
+        "en-1991-1-4", "4.4" + Recalled, Provenance.Memory)
+        .By<TerrainCategory>((terrain, v) => Turbulence(terrain, v[0]));
 
     /// <summary>The peak pressure.</summary>
     public static readonly Formula PeakPressureFormula = new(
@@ -60,7 +62,10 @@ public static class WindEurocode
         "Peak velocity pressure",
         "qp = (1 + 7 Iv) rho vm^2 / 2",
         new("qp", "Pa", "peak pressure"), [new("Iv", "", "turbulence intensity"), new("vm", "m/s", "mean velocity"), new("rho", "kg/m3", "density of air")],
-        "en-1991-1-4", "4.5" + Recalled, Provenance.Memory);
+        "en-1991-1-4", "4.5" + Recalled, Provenance.Memory)
+    {
+        Method = v => (1 + 7 * v[0]) * v[2] * v[1] * v[1] / 2,
+    };
 
     /// <summary>The exposure factor.</summary>
     public static readonly Formula ExposureFormula = new(

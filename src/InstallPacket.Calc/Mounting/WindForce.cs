@@ -25,7 +25,10 @@ public static class WindForce
         "Wind force on an antenna",
         "F = q G EPA",
         new("F", "N", "force"), [new("q", "Pa", "velocity pressure"), new("G", "", "gust effect"), new("EPA", "m2", "effective projected area, sum of Cf A")],
-        "asce-7-10", "wind force on other structures");
+        "asce-7-10", "wind force on other structures")
+    {
+        Method = v => ForceN(v[0], v[1], v[2]),
+    };
 
     /// <summary>The line load.</summary>
     public static readonly Formula LineLoadFormula = new(
@@ -33,7 +36,10 @@ public static class WindForce
         "Wind load along the mast",
         "w = q G Cf D",
         new("w", "N/m", "line load"), [new("q", "Pa", "velocity pressure"), new("G", "", "gust effect"), new("Cf", "", "force coefficient"), new("D", "m", "diameter")],
-        "asce-7-10", "wind force on other structures, per metre of mast");
+        "asce-7-10", "wind force on other structures, per metre of mast")
+    {
+        Method = v => LineLoadNPerM(v[0], v[1], v[2], v[3]),
+    };
 
     /// <summary>The scaled maker's force.</summary>
     public static readonly Formula ScaledForceFormula = new(
@@ -49,7 +55,10 @@ public static class WindForce
         "Effective area of the bars of an antenna",
         "EPA = sum(n d l Cf), nothing shades another",
         new("EPA", "m2", "effective projected area"), [new("n", "", "how many"), new("d", "m", "width"), new("l", "m", "length"), new("Cf", "", "force coefficient")],
-        "project-notes", "outline of the antenna, when the maker gives no area", Provenance.Derived);
+        "project-notes", "outline of the antenna, when the maker gives no area", Provenance.Derived)
+    {
+        Method = v => BarsM2([new((int)v[0], v[1], v[2], v[3])]),
+    };
 
     /// <summary>The area at an angle.</summary>
     public static readonly Formula AngleFormula = new(
@@ -57,7 +66,10 @@ public static class WindForce
         "Effective area of an antenna in wind from an angle",
         "EPA = EPA_N cos(theta)^2 + EPA_T sin(theta)^2; design with the larger of EPA_N and EPA_T",
         new("EPA", "m2", "effective projected area"), [new("EPA_N", "m2", "wind along the boom"), new("EPA_T", "m2", "wind across it"), new("theta", "deg", "from the boom")],
-        "tia-222", "area of appurtenances; recalled", Provenance.Memory);
+        "tia-222", "area of appurtenances; recalled", Provenance.Memory)
+    {
+        Method = v => AtAngleM2(v[0], v[1], v[2]),
+    };
 
     /// <summary>The force on an effective area.</summary>
     /// <param name="pressurePa">Velocity pressure [Pa], not negative; outside throws.</param>

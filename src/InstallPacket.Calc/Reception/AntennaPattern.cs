@@ -13,7 +13,10 @@ public static class AntennaPattern
         "g = max(10 n log10(cos(a)), -FB) for a < 90 deg, else -FB; n = log10(0.5) / log10(cos(w / 2))",
         new("g", "dB", "gain relative to the axis"),
         [new("a", "deg", "angle from the axis"), new("w", "deg", "half-power beamwidth"), new("FB", "dB", "front-to-back ratio")],
-        "project-notes", "cosine-power model", Provenance.Derived);
+        "project-notes", "cosine-power model", Provenance.Derived)
+    {
+        Method = v => RelativeGainDb(v[0], v[1], v[2]),
+    };
 
     /// <summary>The gain relative to the axis.</summary>
     /// <param name="offAxisDeg">Angle from the axis [deg], any sign and turn.</param>

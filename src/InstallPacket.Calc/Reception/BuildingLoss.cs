@@ -25,12 +25,13 @@ public sealed record BuildingLossRow(
 public static class AtticLoss
 {
     /// <summary>The loss of a roof.</summary>
-    public static readonly Formula RowFormula = new(
+    public static readonly Formula<BuildingLossRow> RowFormula = new Formula(
         "attic-loss",
         "Loss of a roof above the antenna",
         "L = value of the table for the roof and the band",
         new("L", "dB", "loss"), [new("f", "MHz", "frequency")],
-        "building-loss-table", "the row of the roof; its origin and provenance are printed beside it", Provenance.Memory);
+        "building-loss-table", "the row of the roof; its origin and provenance are printed beside it", Provenance.Memory)
+        .By<BuildingLossRow>((row, _) => row.TypicalDb!.Value);
 
     private static readonly Lazy<IReadOnlyList<BuildingLossRow>> Loaded = new(() => BuildingLossTable.Load("attic"));
 

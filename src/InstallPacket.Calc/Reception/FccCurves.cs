@@ -20,14 +20,15 @@ public static class FccCurves
     private const double MaxHaatM = 1600;
 
     /// <summary>The field from the curves.</summary>
-    public static readonly Formula CurveFormula = new(
+    public static readonly Formula<CurvePercent> CurveFormula = new Formula(
         "fcc-curve-field",
         "Field strength from the regulator's curves",
         "E = F(d, h) + 10 log10(P), F by straight lines in log d and log h between table nodes, never above free space",
         new("E", "dB(uV/m)", "field strength at 9.1 m, half of the places"),
         [new("f", "MHz", "frequency, chooses the sheet"), new("P", "kW", "effective radiated power on a dipole"),
             new("h", "m", "antenna height above average terrain, 30 to 1600"), new("d", "km", "distance")],
-        "fcc-curves", "F(50,50) and F(50,10) tables");
+        "fcc-curves", "F(50,50) and F(50,10) tables")
+        .By<CurvePercent>((percent, v) => FieldDbuVm(percent, v[0], v[1], v[2], v[3]).DbuVm);
 
     /// <summary>The field for nine tenths of the time.</summary>
     public static readonly Formula F5090Formula = new(
@@ -36,7 +37,10 @@ public static class FccCurves
         "F(50,90) = 2 F(50,50) - F(50,10)",
         new("F(50,90)", "dB(uV/m)", "field exceeded at half of the places for 90 % of the time"),
         [new("F(50,50)", "dB(uV/m)", "for 50 % of the time"), new("F(50,10)", "dB(uV/m)", "for 10 % of the time")],
-        "fcc-curves", "contour rule for digital television");
+        "fcc-curves", "contour rule for digital television")
+    {
+        Method = v => F5090(v[0], v[1]),
+    };
 
     /// <summary>The distance to a contour.</summary>
     public static readonly Formula ContourFormula = CurveFormula with

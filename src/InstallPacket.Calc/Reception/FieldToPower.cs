@@ -12,7 +12,10 @@ public static class FieldToPower
         "P = E + G - 20 log10(f) - 75.07",
         new("P", "dBm", "power into a matched load"),
         [new("E", "dB(uV/m)", "field strength"), new("G", "dBd", "antenna gain over a dipole"), new("f", "MHz", "frequency")],
-        "project-notes", "P = (E^2 / 120 pi)(lambda^2 / 4 pi) G in decibels", Provenance.Derived);
+        "project-notes", "P = (E^2 / 120 pi)(lambda^2 / 4 pi) G in decibels", Provenance.Derived)
+    {
+        Method = v => Dbm(v[0], v[1], v[2]),
+    };
 
     /// <summary>The power at the antenna terminals, in a matched load.</summary>
     /// <param name="fieldDbuVm">Field strength [dB(uV/m)].</param>

@@ -14,7 +14,10 @@ public static class FreeSpaceField
         "Field strength in free space",
         "E = 106.92 + 10 log10(P) - 20 log10(d)",
         new("E", "dB(uV/m)", "field strength"), [new("P", "kW", "effective radiated power on a dipole"), new("d", "km", "distance")],
-        "fcc-curves", "free-space branch (P.1546 rounds the constant to 106.9)");
+        "fcc-curves", "free-space branch (P.1546 rounds the constant to 106.9)")
+    {
+        Method = v => DbuVm(v[0], v[1]),
+    };
 
     /// <summary>The free-space field.</summary>
     /// <param name="erpKw">Effective radiated power, on a dipole [kW], above 0; outside throws.</param>

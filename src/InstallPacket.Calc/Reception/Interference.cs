@@ -41,7 +41,10 @@ public static class Interference
         "Carrier over noise and interference together",
         "C/(N+I) = -10 log10(10^(-(C/N)/10) + sum of 10^(-(D/U)i/10))",
         new("C/(N+I)", "dB", "ratio"), [new("C/N", "dB", "carrier-to-noise ratio"), new("(D/U)i", "dB", "ratio to each noise-like disturber")],
-        "project-notes", "noise and interference add in power", Provenance.Derived);
+        "project-notes", "noise and interference add in power", Provenance.Derived)
+    {
+        Method = v => EffectiveCnDb(v[0], [v[1]]),
+    };
 
     /// <summary>The ratio at the tuner.</summary>
     public static readonly Formula DuAtTunerFormula = new(

@@ -12,7 +12,10 @@ public static class PolarisationMismatch
         "Loss by a turned plane of polarisation",
         "L = -10 log10(cos(a)^2 + sin(a)^2 10^(-X/10))",
         new("L", "dB", "loss"), [new("a", "deg", "angle between the planes"), new("X", "dB", "cross-polar ratio of the antenna in that direction")],
-        "project-notes", "projection of the field on the antenna", Provenance.Derived);
+        "project-notes", "projection of the field on the antenna", Provenance.Derived)
+    {
+        Method = v => LossDb(v[0], v[1]),
+    };
 
     /// <summary>The loss of a linear antenna on a circular wave.</summary>
     public static readonly Formula CircularFormula = new(

@@ -11,7 +11,10 @@ public static class Probability
         "Chance that the margin holds",
         "P = Phi(M / sigma)",
         new("P", "", "chance, 0 to 1"), [new("M", "dB", "margin of the median"), new("sigma", "dB", "spread of all independent parts")],
-        "project-notes", "normal distribution of levels in dB", Provenance.Derived);
+        "project-notes", "normal distribution of levels in dB", Provenance.Derived)
+    {
+        Method = v => OfMargin(v[0], v[1]),
+    };
 
     /// <summary>The spread of independent parts.</summary>
     public static readonly Formula SigmaFormula = new(

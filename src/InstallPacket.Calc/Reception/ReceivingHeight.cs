@@ -12,7 +12,10 @@ public static class ReceivingHeight
         "g = K2 log10(h / href), K2 = 3.2 + 6.2 log10(f)",
         new("g", "dB", "change of the field"),
         [new("f", "MHz", "frequency"), new("h", "m", "height of the antenna above ground"), new("href", "m", "height for which the field is known")],
-        "itu-p1546-6", "receiving height correction, rural case; there href is 10 m, here also the 9.1 m of the FCC curves");
+        "itu-p1546-6", "receiving height correction, rural case; there href is 10 m, here also the 9.1 m of the FCC curves")
+    {
+        Method = v => GainDb(v[0], v[1], v[2]),
+    };
 
     /// <summary>The change of the field from one antenna height to another.</summary>
     /// <remarks>

@@ -22,16 +22,20 @@ public static class TerrainClearance
         "Change of the field by the ground in front of the receiver",
         "g = J(0.036 sqrt f) - J(0.065 theta sqrt f), theta within 0.55 to 40 deg; J(v) = 6.9 + 20 log10(sqrt((v - 0.1)^2 + 1) + v - 0.1)",
         new("g", "dB", "change of the field"), [new("f", "MHz", "frequency"), new("theta", "deg", "clearance angle")],
-        "itu-p1546-6", "terrain clearance angle correction");
+        "itu-p1546-6", "terrain clearance angle correction")
+    {
+        Method = v => CorrectionDb(v[0], v[1]),
+    };
 
     /// <summary>The clearance angle.</summary>
-    public static readonly Formula AngleFormula = new(
+    public static readonly Formula<ClearanceAngle> AngleFormula = new Formula(
         "terrain-clearance-angle",
         "Clearance angle at the receiving antenna",
         "theta = largest of atan((h - h0) / d) over the first 16 km, not beyond the transmitter",
         new("theta", "deg", "above the horizontal, without curvature of the earth"),
         [new("h0", "m", "antenna above sea level"), new("h", "m", "ground above sea level at the point that governs"), new("d", "m", "its distance")],
-        "itu-p1546-6", "definition of the terrain clearance angle");
+        "itu-p1546-6", "definition of the terrain clearance angle")
+        .By<ClearanceAngle>((angle, _) => angle.AngleDeg);
 
     /// <summary>The correction of the field.</summary>
     /// <param name="frequencyMHz">Frequency [MHz], 30 to 4000; outside throws.</param>

@@ -16,7 +16,10 @@ public static class ThermalNoise
         "Thermal noise in the channel",
         "N = 10 log10(k T B) + 30, k = 1.380649e-23 J/K",
         new("N", "dBm", "noise power"), [new("B", "MHz", "noise bandwidth"), new("T", "K", "temperature")],
-        "ised-bpr-10", "appendix 8 prints -106.2 dBm for 6 MHz; the constant k is that of the SI", Provenance.Derived);
+        "ised-bpr-10", "appendix 8 prints -106.2 dBm for 6 MHz; the constant k is that of the SI", Provenance.Derived)
+    {
+        Method = v => Dbm(v[0], v[1]),
+    };
 
     /// <summary>The thermal noise power.</summary>
     /// <param name="bandwidthMHz">Noise bandwidth [MHz], above 0; outside throws.</param>

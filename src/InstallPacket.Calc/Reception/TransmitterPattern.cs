@@ -20,7 +20,10 @@ public sealed class TransmitterPattern
         new("g", "dB", "gain relative to the strongest direction"),
         [new("b", "deg", "true bearing from the transmitter to the house"), new("b1", "deg", "point of the pattern before it"), new("g1", "dB", "gain there"),
             new("b2", "deg", "point of the pattern after it"), new("g2", "dB", "gain there")],
-        "project-notes", "straight line between the points of the pattern, around the circle", Provenance.Derived);
+        "project-notes", "straight line between the points of the pattern, around the circle", Provenance.Derived)
+    {
+        Method = v => v[2] + (v[4] - v[2]) * ((v[0] - v[1]) / (v[3] - v[1])),
+    };
 
     /// <summary>The power toward a bearing.</summary>
     public static readonly Formula PowerFormula = new(
@@ -29,7 +32,10 @@ public sealed class TransmitterPattern
         "P = P0 10^(g/10)",
         new("P", "kW", "effective radiated power toward the house"),
         [new("P0", "kW", "effective radiated power in the strongest direction"), new("g", "dB", "gain toward the house relative to it")],
-        "project-notes", "decibels of power", Provenance.Derived);
+        "project-notes", "decibels of power", Provenance.Derived)
+    {
+        Method = v => PowerKw(v[0], v[1]),
+    };
 
     /// <summary>Makes a pattern.</summary>
     /// <param name="points">True bearing [deg], 0 up to but not 360, each once; gain [dB], not above 0. At least two points; otherwise throws.</param>

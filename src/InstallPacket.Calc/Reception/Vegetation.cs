@@ -36,7 +36,10 @@ public static class Vegetation
         "Loss through dry trees in leaf",
         "L = 0.45 f^0.284 d up to 14 m, 1.33 f^0.284 d^0.588 up to 400 m",
         new("L", "dB", "loss beyond that of the open path"), [new("f", "GHz", "frequency, 0.23 to 95"), new("d", "m", "way through the trees")],
-        "weissberger-1982", "modified exponential decay, both branches; they differ by 0.4 % at 14 m");
+        "weissberger-1982", "modified exponential decay, both branches; they differ by 0.4 % at 14 m")
+    {
+        Method = v => WeissbergerDb(1000 * v[0], v[1]),
+    };
 
     /// <summary>The earlier form.</summary>
     public static readonly Formula EarlyFormula = new(
@@ -44,7 +47,10 @@ public static class Vegetation
         "Loss through trees, earlier form",
         "L = 0.2 f^0.3 d^0.6",
         new("L", "dB", "loss beyond that of the open path"), [new("f", "MHz", "frequency"), new("d", "m", "way through the trees, up to 400")],
-        "itu-early-vegetation", "recalled; mostly the most pessimistic of the three", Provenance.Memory);
+        "itu-early-vegetation", "recalled; mostly the most pessimistic of the three", Provenance.Memory)
+    {
+        Method = v => EarlyDb(v[0], v[1]),
+    };
 
     /// <summary>A measured loss of bare trees as it will be in leaf.</summary>
     public static readonly Formula InLeafFormula = new(
@@ -52,7 +58,10 @@ public static class Vegetation
         "Loss of trees in leaf from a measurement on bare trees",
         "L = k L0, k = 1.2 to 1.3 above 500 MHz, else 1",
         new("L", "dB", "loss in leaf"), [new("L0", "dB", "loss measured without leaves"), new("k", "", "factor")],
-        "project-notes", "reception, section 7", Provenance.Memory);
+        "project-notes", "reception, section 7", Provenance.Memory)
+    {
+        Method = v => v[0] * v[1],
+    };
 
     /// <summary>The cap by the path over the trees.</summary>
     public static readonly Formula ScreenCapFormula = new(
@@ -60,7 +69,10 @@ public static class Vegetation
         "Loss by trees that the path can also pass over",
         "L = min(Lv, J)",
         new("L", "dB", "loss"), [new("Lv", "dB", "loss through the trees"), new("J", "dB", "loss over the same trees as a screen")],
-        "project-notes", "of two ways the stronger one is received; their sum in power would be less still", Provenance.Derived);
+        "project-notes", "of two ways the stronger one is received; their sum in power would be less still", Provenance.Derived)
+    {
+        Method = v => ScreenCapDb(v[0], v[1]),
+    };
 
     /// <summary>The loss through dry trees in leaf.</summary>
     /// <param name="frequencyMHz">Frequency [MHz], 230 to 95 000; outside throws.</param>

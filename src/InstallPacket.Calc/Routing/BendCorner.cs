@@ -11,7 +11,10 @@ public static class BendCorner
         "Cable saved by a bend against a square corner",
         "s = (2 - pi / 2) R",
         new("s", "m", "saving"), [new("R", "m", "bend radius")],
-        "project-notes", "two legs against a quarter circle", Provenance.Derived);
+        "project-notes", "two legs against a quarter circle", Provenance.Derived)
+    {
+        Method = v => SavingM(v[0]),
+    };
 
     /// <summary>The cable saved by a quarter bend against a square corner.</summary>
     /// <param name="bendRadiusM">Bend radius [m], not negative; outside throws.</param>

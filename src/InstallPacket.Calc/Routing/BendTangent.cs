@@ -11,7 +11,10 @@ public static class BendTangent
         "Room that a bend takes of each leg",
         "t = R tan(a / 2)",
         new("t", "m", "from the corner to the start of the bend"), [new("R", "m", "bend radius"), new("a", "deg", "change of direction")],
-        "project-notes", "tangents of a circle", Provenance.Derived);
+        "project-notes", "tangents of a circle", Provenance.Derived)
+    {
+        Method = v => LengthM(v[0], v[1]),
+    };
 
     /// <summary>How far from the corner the bend begins.</summary>
     /// <param name="bendRadiusM">Bend radius [m], not negative; outside throws.</param>

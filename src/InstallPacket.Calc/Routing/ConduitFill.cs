@@ -6,12 +6,13 @@ namespace InstallPacket.Calc.Routing;
 public static class ConduitFill
 {
     /// <summary>The share of the conduit's inside.</summary>
-    public static readonly Formula ShareFormula = new(
+    public static readonly Formula<IReadOnlyList<double>> ShareFormula = new Formula(
         "conduit-fill",
         "Share of a conduit that its cables fill",
         "p = 100 sum(d^2) / D^2",
         new("p", "%", "share of the inside"), [new("n", "", "cables"), new("sum(d^2)", "m2", "sum of the squares of the outside diameters"), new("D", "m", "inside diameter")],
-        "project-notes", "areas of circles", Provenance.Derived);
+        "project-notes", "areas of circles", Provenance.Derived)
+        .By<IReadOnlyList<double>>((cables, v) => SharePct(v[2], cables));
 
     /// <summary>The share of the conduit's inside that cables fill.</summary>
     /// <param name="insideM">Inside diameter [m], above 0; outside throws.</param>

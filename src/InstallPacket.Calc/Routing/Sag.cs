@@ -11,7 +11,10 @@ public static class Sag
         "Length of a sagging span",
         "L = sqrt(w^2 + 16 h^2) / 2 + w^2 / (8 h) asinh(4 h / w)",
         new("L", "m", "length"), [new("w", "m", "span"), new("h", "m", "dip in the middle")],
-        "project-notes", "arc of a parabola", Provenance.Derived);
+        "project-notes", "arc of a parabola", Provenance.Derived)
+    {
+        Method = v => LengthM(v[0], v[1]),
+    };
 
     /// <summary>The length of a sagging span.</summary>
     /// <param name="spanM">Span [m], above 0; outside throws.</param>

@@ -9,13 +9,19 @@ public static class WallHole
     public static readonly Formula LengthFormula = new(
         "wall-hole-length", "Length of a sloped hole", "L = t / cos(a)",
         new("L", "m", "length"), [new("t", "m", "thickness of the wall"), new("a", "deg", "slope")],
-        "project-notes", "right triangle", Provenance.Derived);
+        "project-notes", "right triangle", Provenance.Derived)
+    {
+        Method = v => LengthM(v[0], v[1]),
+    };
 
     /// <summary>The fall of the hole.</summary>
     public static readonly Formula FallFormula = new(
         "wall-hole-fall", "Fall of a sloped hole to the outside", "v = t tan(a)",
         new("v", "m", "fall"), [new("t", "m", "thickness of the wall"), new("a", "deg", "slope")],
-        "project-notes", "right triangle", Provenance.Derived);
+        "project-notes", "right triangle", Provenance.Derived)
+    {
+        Method = v => FallM(v[0], v[1]),
+    };
 
     /// <summary>The length of the hole.</summary>
     /// <param name="thicknessM">Thickness of the wall [m], not negative; outside throws.</param>

@@ -16,7 +16,7 @@ public static class CompassBearing
         "M = T - D, folded into 0 <= M < 360",
         new("M", "deg", "clockwise from magnetic north"),
         [new("T", "deg", "true bearing"), new("D", "deg", "declination, east positive")],
-        "usgs-bearings", "method 2");
+        "usgs-bearings", "method 2") { Method = v => MagneticFromTrue(v[0], v[1]) };
 
     /// <summary>The magnetic bearing of a direction.</summary>
     /// <param name="trueDeg">True bearing [deg], any turn.</param>

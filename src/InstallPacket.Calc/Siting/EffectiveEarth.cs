@@ -15,7 +15,7 @@ public static class EffectiveEarth
         "theta = d / ae; el = atan2((ae + h) cos(theta) - (ae + h0), (ae + h) sin(theta)), ae = 4/3 x 6371 km",
         new("el", "deg", "above the local horizontal"),
         [new("h0", "m", "own height above the datum"), new("h", "m", "height of the other point"), new("d", "m", "distance along the earth")],
-        "project-notes", "effective earth (radius: Rec. ITU-R P.526 section 1)", Provenance.Derived);
+        "project-notes", "effective earth (radius: Rec. ITU-R P.526 section 1)", Provenance.Derived) { Method = v => ElevationAngleDeg(v[0], v[1], v[2]) };
 
     /// <summary>The bulge of the earth.</summary>
     public static readonly Formula BulgeFormula = new(
@@ -33,7 +33,7 @@ public static class EffectiveEarth
         new("c", "m", "positive when the ray passes above"),
         [new("h0", "m", "own height"), new("h", "m", "height of the other end"), new("D", "m", "length of the path"),
             new("d1", "m", "distance to the edge"), new("he", "m", "height of the edge")],
-        "project-notes", "effective earth", Provenance.Derived);
+        "project-notes", "effective earth", Provenance.Derived) { Method = v => ClearanceM(v[0], v[1], v[2], v[3], v[4]) };
 
     /// <summary>The radio horizon.</summary>
     public static readonly Formula RadioHorizonFormula = new(

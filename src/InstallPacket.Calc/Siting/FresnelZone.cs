@@ -5,6 +5,9 @@ namespace InstallPacket.Calc.Siting;
 /// <summary>The zone around the ray that should stay clear.</summary>
 public static class FresnelZone
 {
+    /// <summary>The order of the first zone.</summary>
+    public static readonly Constant First = new("first-fresnel-zone", 1, "itu-p526", Provenance.Read);
+
     /// <summary>The radius of a Fresnel zone.</summary>
     public static readonly Formula RadiusFormula = new(
         "fresnel-radius",
@@ -12,7 +15,7 @@ public static class FresnelZone
         "R = sqrt(n lambda d1 d2 / (d1 + d2)) = 547.53 sqrt(n d1 d2 / ((d1 + d2) f))",
         new("R", "m", "radius"),
         [new("n", "", "order of the zone"), new("f", "MHz", "frequency"), new("d1", "km", "distance to one end"), new("d2", "km", "distance to the other end")],
-        "itu-p526", "equation (2) of P.526-8; equation (3) rounds the factor to 550");
+        "itu-p526", "equation (2) of P.526-8; equation (3) rounds the factor to 550") { Method = v => RadiusM((int)v[0], v[1], v[2], v[3]) };
 
     /// <summary>The radius of a Fresnel zone.</summary>
     /// <param name="order">Order of the zone, 1 for the first.</param>

@@ -14,7 +14,10 @@ public static class Geodesic
         new("s", "m", "length of the geodesic"),
         [new("lat1", "deg", "latitude of the receiving site"), new("lon1", "deg", "longitude of the receiving site"),
             new("lat2", "deg", "latitude of the transmitter"), new("lon2", "deg", "longitude of the transmitter")],
-        "karney-2013", "inverse problem, series of order 6 (coefficients compared with a published implementation)");
+        "karney-2013", "inverse problem, series of order 6 (coefficients compared with a published implementation)")
+    {
+        Method = v => Inverse(v[0], v[1], v[2], v[3]).DistanceM,
+    };
 
     /// <summary>The bearing from the first point to the second.</summary>
     public static readonly Formula BearingFormula = DistanceFormula with
@@ -23,6 +26,7 @@ public static class Geodesic
         Title = "True bearing of the transmitter from the site",
         Equation = "alpha1 such that lambda12(alpha1) = lon2 - lon1 on the geodesic through both points (order 6, WGS84)",
         Result = new("alpha1", "deg", "clockwise from true north"),
+        Method = v => Inverse(v[0], v[1], v[2], v[3]).AzimuthDeg,
     };
 
     /// <summary>The point at a distance along a bearing.</summary>

@@ -12,7 +12,7 @@ public static class KnifeEdge
         "nu = h sqrt((2 / lambda) (1 / d1 + 1 / d2))",
         new("nu", "", "diffraction parameter"),
         [new("h", "m", "height of the edge above the ray"), new("lambda", "m", "wavelength"), new("d1", "m", "distance to one end"), new("d2", "m", "distance to the other end")],
-        "itu-p526", "section 4.1", Provenance.Memory);
+        "itu-p526", "section 4.1", Provenance.Memory) { Method = v => ParameterNu(v[0], v[1], v[2], v[3]) };
 
     /// <summary>The loss over an edge.</summary>
     public static readonly Formula LossFormula = new(
@@ -20,7 +20,7 @@ public static class KnifeEdge
         "Loss over a single edge",
         "J = 6.9 + 20 log10(sqrt((nu - 0.1)^2 + 1) + nu - 0.1) for nu > -0.78, else 0",
         new("J", "dB", "loss"), [new("nu", "", "diffraction parameter")],
-        "itu-p526", "section 4.1", Provenance.Memory);
+        "itu-p526", "section 4.1", Provenance.Memory) { Method = v => LossDb(v[0]) };
 
     /// <summary>The diffraction parameter of an edge.</summary>
     /// <param name="heightAboveLineM">Height of the edge above the straight ray [m]; negative when the ray passes above.</param>

@@ -25,16 +25,19 @@ public static class MagneticModel
         "D = atan2(Y, X); X, Y = gradient of the degree-12 spherical harmonic potential at (phi, lambda, h), coefficients g + (t - t0) gdot",
         new("D", "deg", "angle from true north to magnetic north"),
         [new("phi", "deg", "latitude"), new("lambda", "deg", "longitude, east positive"), new("h", "km", "height"), new("t", "yr", "date as decimal year")],
-        "wmm-2025", "technical report, equations of the model (seen in extract; proved by its test values)");
+        "wmm-2025", "technical report, equations of the model (seen in extract; proved by its test values)")
+    {
+        Method = v => At(v[0], v[1], v[2], v[3]).DeclinationDeg,
+    };
 
     /// <summary>The error of the declination.</summary>
-    public static readonly Formula DeclinationSigmaFormula = new(
+    public static readonly Formula<MagneticField> DeclinationSigmaFormula = new Formula(
         "declination-sigma",
         "One-sigma error of the declination",
         "sigma = sqrt(0.26^2 + (5417 / H)^2); 5625 in place of 5417 for the 2020 model",
         new("sigma", "deg", "global one-sigma error, without iron nearby"),
         [new("H", "nT", "horizontal field")],
-        "wmm-2025", "error model");
+        "wmm-2025", "error model").By<MagneticField>((field, _) => field.SigmaDeclinationDeg);
 
     /// <summary>Whether a model covers a date: from 2020.0 to 2030.0. Outside, print true bearings only and say why.</summary>
     /// <param name="decimalYear">Date [decimal year].</param>

@@ -15,13 +15,13 @@ public static class SunPosition
     private const double MinutesPerDay = 1440;
 
     /// <summary>The sun's true bearing.</summary>
-    public static readonly Formula AzimuthFormula = new(
+    public static readonly Formula<DateTimeOffset> AzimuthFormula = new Formula(
         "sun-azimuth",
         "True bearing of the sun",
         "az = atan2(sin HA, cos HA sin lat - tan dec cos lat) + 180; HA = (UTC minutes + EoT + 4 lon) / 4 - 180",
         new("az", "deg", "clockwise from true north"),
         [new("lat", "deg", "latitude"), new("lon", "deg", "longitude, east positive"), new("t", "h UTC", "time of day")],
-        "noaa-solar", "solar calculator equations", Provenance.Memory);
+        "noaa-solar", "solar calculator equations", Provenance.Memory).By<DateTimeOffset>((instant, v) => At(v[0], v[1], instant).AzimuthDeg);
 
     /// <summary>The sun seen from a place at an instant; good to 0.02 degrees from 1950 to 2050.</summary>
     /// <param name="latDeg">Latitude [deg], -90 to 90; outside throws.</param>

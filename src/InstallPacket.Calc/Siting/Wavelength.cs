@@ -11,7 +11,7 @@ public static class Wavelength
     /// <summary>The wavelength.</summary>
     public static readonly Formula MetresFormula = new(
         "wavelength", "Wavelength", "lambda = 299.792458 / f", new("lambda", "m", "wavelength"), [new("f", "MHz", "frequency")],
-        "bipm-si", "speed of light", Provenance.Memory);
+        "bipm-si", "speed of light", Provenance.Memory) { Method = v => Metres(v[0]) };
 
     /// <summary>The wavelength of a frequency.</summary>
     /// <param name="frequencyMHz">Frequency [MHz], above 0; outside throws.</param>

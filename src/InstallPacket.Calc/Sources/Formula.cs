@@ -17,7 +17,7 @@ public sealed record Symbol(string Sign, string Unit, string Meaning);
 /// <param name="Source">Identifier in <see cref="SourceRegister"/>.</param>
 /// <param name="Place">Section, equation or table number in that source.</param>
 /// <param name="Provenance">How the equation is known.</param>
-public sealed record Formula(
+public record Formula(
     string Id,
     string Title,
     string Equation,
@@ -25,11 +25,24 @@ public sealed record Formula(
     IReadOnlyList<Symbol> Inputs,
     string Source,
     string Place,
-    Provenance Provenance = Provenance.Read);
+    Provenance Provenance = Provenance.Read)
+{
+    /// <summary>The method: the inputs in the order and the units of <see cref="Inputs"/> to the result in its unit; null where no planner applies it.</summary>
+    public Func<double[], double>? Method { get; init; }
 
-/// <summary>One application of a formula: what was put in, and what came out.</summary>
-/// <param name="Formula">The equation used.</param>
-/// <param name="Subject">What it was applied to, for example <c>RF 21 at outlet kitchen</c>.</param>
-/// <param name="Inputs">Values in the order and the units of <see cref="Formula.Inputs"/>.</param>
-/// <param name="Result">Value in the unit of <see cref="Formula.Result"/>.</param>
-public sealed record Worked(Formula Formula, string Subject, IReadOnlyList<double> Inputs, double Result);
+    /// <summary>The same formula with a method that needs more than the listed inputs.</summary>
+    /// <typeparam name="TCase">What it needs.</typeparam>
+    /// <param name="method">That, and the inputs in the order and the units of <see cref="Inputs"/>, to the result in its unit.</param>
+    public Formula<TCase> By<TCase>(Func<TCase, double[], double> method) => new(this, method);
+}
+
+/// <summary>A formula whose method needs more than its listed inputs: a profile of the ground, a table, a mast with its supports.</summary>
+/// <typeparam name="TCase">What it needs.</typeparam>
+public sealed record Formula<TCase> : Formula
+{
+    internal Formula(Formula formula, Func<TCase, double[], double> method)
+        : base(formula) => MethodOf = method;
+
+    /// <summary>The method.</summary>
+    public Func<TCase, double[], double> MethodOf { get; }
+}

@@ -5,7 +5,7 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Sets each conductor beside the least size of the code family.</summary>
-internal sealed class BondSizes(CodeFamily code, WorkLog log, FindingList findings)
+internal sealed class BondSizes(CodeFamily code, Workings work, FindingList findings)
 {
     private const double Slack = 1e-9;
 
@@ -19,7 +19,7 @@ internal sealed class BondSizes(CodeFamily code, WorkLog log, FindingList findin
     /// <param name="at">Where the job names it.</param>
     public void Check(string use, string what, Part part, SourceSpan at)
     {
-        if (part.Metal is not { } metal || ConductorSize.AreaM2(part, log) is not { } area)
+        if (part.Metal is not { } metal || ConductorSize.AreaM2(part, work) is not { } area)
         {
             Unknown(part, part.Metal is null ? "metal" : "cross-section` or `gauge", what);
             return;
@@ -47,7 +47,7 @@ internal sealed class BondSizes(CodeFamily code, WorkLog log, FindingList findin
 
     private void Add(string what, string size, double hasMm2, BondingLimit least, SourceSpan at, string remedy)
     {
-        var share = log.Record(BondingFormulas.BondSize, what, least.Mm2 / hasMm2, least.Mm2, hasMm2);
+        var share = work.Apply(BondingFormulas.BondSize, what, Term.Plan($"bonding.sizes[{what}].least_mm2", least.Mm2), Term.Plan($"bonding.sizes[{what}].has_mm2", hasMm2));
         Checked.Add(new(what, size, least.Words, least.Mm2, hasMm2, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
             findings.Add(Severity.Stop, "bond-too-small", at, $"{what} is {size}: {UnitText.Write(hasMm2, 2, "mm²")}",

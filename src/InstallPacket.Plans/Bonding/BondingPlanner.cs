@@ -4,22 +4,26 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Sizes, routes, rod and exposure of the bonding, beside the rules of the code family.</summary>
-internal sealed class BondingPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
+internal sealed class BondingPlanner(Job job, CodeFamily code)
 {
+    private readonly Workings _work = new();
+    private readonly FindingList _findings = new();
     private readonly BondingSection _bonding = job.Bonding;
 
-    public BondingPlan Plan()
+    public Planned<BondingPlan> Plan() => new(Bond(), _work, _findings);
+
+    private BondingPlan Bond()
     {
         var b = _bonding;
         var block = job.Cabling.Chain.FirstOrDefault(e => e.Part.Kind == "grounding-block");
         CheckShield(block);
-        var zone = new ZonePlanner(job, log, findings).Plan();
-        var sizes = new BondSizes(code, log, findings);
+        var zone = new ZonePlanner(job, _work, _findings).Plan();
+        var sizes = new BondSizes(code, _work, _findings);
         if (zone is not { Exempt: true }) sizes.Check("mast", "the conductor from the mast", b.Conductor, b.ConductorAt);
         if (block is not null) CheckShieldSize(sizes, zone);
-        var rods = new RodPlanner(job, code, sizes, log, findings);
+        var rods = new RodPlanner(job, code, sizes, _work, _findings);
         var rod = rods.Plan(b.Rod);
-        var routes = new BondRoutes(job, code, findings);
+        var routes = new BondRoutes(job, code, _findings);
         return new BondingPlan(b.Connection, b.Conductor.Name, b.Conductor.Id, b.MastLength.Metres, b.ShieldLength.Metres, b.By, b.Note ?? "", block?.Id ?? "", code.RulesOf("bonding"))
         {
             ShieldConductor = b.ShieldConductor.Name,
@@ -30,8 +34,8 @@ internal sealed class BondingPlanner(Job job, CodeFamily code, WorkLog log, Find
             Lengths = rods.Lengths,
             Routes = Routes(routes, block is not null),
             Rod = rod,
-            Surge = new SurgePlanner(UnitPrinter.Of(job), log).Plan(b.Conductor, b.MastLength.Metres, b.MastRoute?.Coils?.Value ?? 0),
-            Strikes = new StrikePlanner(job, log).Plan(),
+            Surge = new SurgePlanner(UnitPrinter.Of(job), _work).Plan(b.Conductor, b.MastLength.Metres, b.MastRoute?.Coils?.Value ?? 0),
+            Strikes = new StrikePlanner(job, _work).Plan(),
             Zone = zone,
         };
     }
@@ -55,10 +59,10 @@ internal sealed class BondingPlanner(Job job, CodeFamily code, WorkLog log, Find
     {
         var b = _bonding;
         if (block is null && job.Mounting.Kind != "attic")
-            findings.Add(Severity.Caution, "grounding-block-missing", job.Cabling.ChainAt, "the chain has no grounding block",
+            _findings.Add(Severity.Caution, "grounding-block-missing", job.Cabling.ChainAt, "the chain has no grounding block",
                 "the shield of an outdoor lead-in is bonded at the entry (NEC 810.20, 820.100; EN IEC 60728-11)", "add a grounding block where the cable enters the house");
         if (code.BondingOf("shield-length") is { } most && b.ShieldLength.Metres > most.Metres + 1e-9)
-            findings.Add(Severity.Caution, "bond-too-long", b.ShieldLengthAt, $"the shield's bonding conductor is {UnitText.Write(b.ShieldLength.Feet, 1, "ft")} long",
+            _findings.Add(Severity.Caution, "bond-too-long", b.ShieldLengthAt, $"the shield's bonding conductor is {UnitText.Write(b.ShieldLength.Feet, 1, "ft")} long",
                 $"{most.Words} in one- and two-family houses ({most.Document}, {most.Edition}); check the local code", "move the entry nearer to the service, or ask the electrician about a rod of its own");
     }
 }

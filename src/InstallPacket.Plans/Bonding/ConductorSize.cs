@@ -8,24 +8,18 @@ namespace InstallPacket.Plans.Bonding;
 internal static class ConductorSize
 {
     /// <summary>Cross-section [m2], or null when the part does not state it.</summary>
-    public static double? AreaM2(Part part, WorkLog log)
+    public static double? AreaM2(Part part, Workings work) => AreaMm2(part, work) is { } mm2 ? mm2 * 1e-6 : null;
+
+    /// <summary>Cross-section [mm2], or null when the part does not state it.</summary>
+    public static Term? AreaMm2(Part part, Workings work)
     {
-        if (part.CrossSectionMm2 is { } mm2) return mm2 * 1e-6;
+        if (part.CrossSectionMm2 is { } mm2) return Term.Part(part.Id, "cross-section", mm2);
         if (part.Gauge is not { } gauge) return null;
-        var diameter = WireGauge.DiameterM(gauge);
-        log.Record(WireGauge.DiameterFormula, part.Id, diameter * 1000, gauge);
-        var area = WireGauge.AreaM2(diameter);
-        log.Record(WireGauge.AreaFormula, part.Id, area * 1e6, diameter * 1000);
-        return area;
+        return work.Apply(WireGauge.AreaFormula, part.Id, work.Apply(WireGauge.DiameterFormula, part.Id, Term.Part(part.Id, "gauge", gauge)));
     }
 
-    /// <summary>Diameter of the round wire [m] of a cross-section.</summary>
-    public static double DiameterM(Part part, double areaM2, WorkLog log)
-    {
-        var diameter = WireGauge.EquivalentDiameterM(areaM2);
-        log.Record(WireGauge.EquivalentFormula, part.Id, diameter * 1000, areaM2 * 1e6);
-        return diameter;
-    }
+    /// <summary>Diameter of the round wire [m] of a cross-section [mm2].</summary>
+    public static Term DiameterM(Part part, Term areaMm2, Workings work) => work.Apply(WireGauge.EquivalentFormula, part.Id, areaMm2).In(0.001);
 
     /// <summary>The size in words: <c>10 AWG copper</c>; what is unknown is said to be.</summary>
     public static string Words(Part part)

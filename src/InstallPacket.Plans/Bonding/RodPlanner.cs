@@ -5,7 +5,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Bonding;
 
 /// <summary>The mast's own rod: its size, its resistance, what joins it to the building.</summary>
-internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, WorkLog log, FindingList findings)
+internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Workings work, FindingList findings)
 {
     private const double Slack = 1e-9;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
@@ -23,12 +23,12 @@ internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Work
         if (diameter is { } d and > 0 and < 0.1) sizes.CheckRod(rod.Part, WireGauge.AreaM2(d), rod.At);
         var soil = rod.Soil is { } word ? Soil.Find(word) : null;
         double? low = rod.ResistivityOhmM ?? soil?.LowOhmM, high = rod.ResistivityOhmM ?? soil?.HighOhmM;
-        var lowOhm = Resistance(rod, low, "low end of the soil");
+        Term? lowOhm = Resistance(rod, low, "low end of the soil");
         var limit = code.BondingOf("rod-resistance");
         return new(rod.Part.Id, rod.Part.Name, rod.Count, length, diameter, rod.Spacing?.Metres,
             rod.ResistivityOhmM is not null ? "measured" : soil?.Name ?? "", rod.ResistivityOhmM is not null ? "survey" : soil is null ? "" : ProvenanceWord.Of(soil.Provenance), low, high,
-            lowOhm, Resistance(rod, high, "high end of the soil"), limit?.Value, limit is null ? "" : $"{limit.Document}, {limit.Edition}",
-            lowOhm is { } ohm ? log.Record(GroundRod.PotentialFormula, "rod of the mast", GroundRod.PotentialV(Surge.InducedA, ohm) / 1000, Surge.InducedA / 1000, ohm) : null,
+            lowOhm?.Number, Resistance(rod, high, "high end of the soil")?.Number, limit?.Value, limit is null ? "" : $"{limit.Document}, {limit.Edition}",
+            lowOhm is { } ohm ? work.Apply(GroundRod.PotentialFormula, "rod of the mast", SurgePlanner.InducedKa, ohm).Number : null,
             rod.Jumper?.Name ?? "", rod.Jumper?.Id ?? "", rod.Jumper is { } jumper ? ConductorSize.Words(jumper) : "", rod.JumperLength.Metres,
             rod.Clamp?.Name ?? "", rod.Clamp is null ? 0 : Clamps(rod));
     }
@@ -55,7 +55,7 @@ internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Work
     private void Length(string what, BondingLimit least, double hasM, SourceSpan at)
     {
         if (hasM <= 0) return;
-        var share = log.Record(BondingFormulas.BondLength, what, least.Metres / hasM, least.Metres, hasM);
+        var share = work.Apply(BondingFormulas.BondLength, what, Term.Plan($"bonding.lengths[{what}].least_m", least.Metres), Term.Plan($"bonding.lengths[{what}].has_m", hasM));
         Lengths.Add(new(what, least.Metres, hasM, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
             findings.Add(Severity.Stop, "rod-too-short", at, $"the {what} is {_print.Length(hasM)}", $"at least {_print.AtLeast(least.Metres)} ({least.Source})",
@@ -63,12 +63,13 @@ internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Work
     }
 
     // Only where the formula holds; elsewhere the resistance is unknown and has to be measured.
-    private double? Resistance(EarthRod rod, double? resistivityOhmM, string end)
+    private Row? Resistance(EarthRod rod, double? resistivityOhmM, string end)
     {
         if (resistivityOhmM is not { } rho || rod.Part.LengthM is not { } length || rod.Part.DiameterM is not { } diameter || diameter <= 0 || diameter / 2 >= length / 20) return null;
         var subject = rod.ResistivityOhmM is null ? $"rod of the mast, {end}" : "rod of the mast";
-        if (rod.Count == 1) return log.Record(GroundRod.OneFormula, subject, GroundRod.OneOhm(rho, length, diameter / 2), rho, length, diameter / 2);
-        return rod.Spacing is { } s && s.Metres > length
-            ? log.Record(GroundRod.TwoFormula, subject, GroundRod.TwoOhm(rho, length, diameter / 2, s.Metres), rho, length, diameter / 2, s.Metres) : null;
+        Term ground = rod.ResistivityOhmM is null ? Term.Table($"soil-resistivity.{rod.Soil}", rho) : Term.Key("bonding.rod.resistivity", rho);
+        Term long1 = Term.Part(rod.Part.Id, "length", length), radius = work.Apply(BondingFormulas.Radius, rod.Part.Id, Term.Part(rod.Part.Id, "diameter", diameter));
+        if (rod.Count == 1) return work.Apply(GroundRod.OneFormula, subject, ground, long1, radius);
+        return rod.Spacing is { } s && s.Metres > length ? work.Apply(GroundRod.TwoFormula, subject, ground, long1, radius, Term.Key("bonding.rod.spacing", s.Metres)) : null;
     }
 }

@@ -4,7 +4,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Flashes to be expected at the house in a year, and the zone at its wall.</summary>
-internal sealed class StrikePlanner(Job job, WorkLog log)
+internal sealed class StrikePlanner(Job job, Workings work)
 {
     /// <summary>Null when the job does not say how often lightning comes.</summary>
     public StrikePlan? Plan()
@@ -13,17 +13,17 @@ internal sealed class StrikePlanner(Job job, WorkLog log)
         var factor = StrikeExposure.Places[survey.Place];
         var house = House();
         var tip = job.Siting.AntennaHeight.Value.Metres;
-        double? mast = job.Mounting.Kind == "attic" ? null : log.Record(StrikeExposure.PointFormula, "tip of the mast", StrikeExposure.PointM2(tip), tip);
+        double? mast = job.Mounting.Kind == "attic" ? null : work.Apply(StrikeExposure.PointFormula, "tip of the mast", job.AntennaHeight()).Number;
         if (house is null && mast is null) return null;
         var governs = mast is null || house >= mast ? "house" : "mast";
         var area = Math.Max(house ?? 0, mast ?? 0);
-        var perYear = log.Record(StrikeExposure.StrikesFormula, "house with mast", StrikeExposure.PerYear(density, area, factor), density, area, factor);
+        var perYear = work.Apply(StrikeExposure.StrikesFormula, "house with mast", density, Term.Plan($"bonding.strikes.{governs}_m2", area), Term.Table($"exposure-to-lightning.{survey.Place}", factor));
         return new(density, survey.FlashesPerKm2Year is null, survey.Place, factor, house, mast, governs, perYear,
-            perYear > 0 ? log.Record(BondingFormulas.StrikeInterval, "house with mast", 1 / perYear, perYear) : null);
+            perYear > 0 ? work.Apply(BondingFormulas.StrikeInterval, "house with mast", perYear).Number : null);
     }
 
-    private double? Density(LightningSurvey survey) => survey.FlashesPerKm2Year ?? (survey.ThunderDays is { } days
-        ? log.Record(StrikeExposure.DensityFormula, "this place", StrikeExposure.DensityPerKm2(days), days) : null);
+    private Term? Density(LightningSurvey survey) => survey.FlashesPerKm2Year is { } flashes ? Term.Key("bonding.lightning.flash-density", flashes)
+        : survey.ThunderDays is { } days ? work.Apply(StrikeExposure.DensityFormula, "this place", Term.Key("bonding.lightning.thunder-days", days)) : null;
 
     // The block around the outline, up to the ridge: on the side of caution.
     private double? House()
@@ -31,6 +31,7 @@ internal sealed class StrikePlanner(Job job, WorkLog log)
         if (job.Routing.House is not { } house) return null;
         var length = house.Footprint.Max(p => p.Right) - house.Footprint.Min(p => p.Right);
         var width = house.Footprint.Max(p => p.Up) - house.Footprint.Min(p => p.Up);
-        return log.Record(StrikeExposure.HouseFormula, "house", StrikeExposure.HouseM2(length, width, house.Ridge.Metres), length, width, house.Ridge.Metres);
+        return work.Apply(StrikeExposure.HouseFormula, "house", Term.Key("routing.house.footprint", length), Term.Key("routing.house.footprint", width),
+            Term.Key("routing.house.ridge", house.Ridge.Metres));
     }
 }

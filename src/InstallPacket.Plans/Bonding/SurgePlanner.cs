@@ -6,51 +6,62 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Bonding;
 
 /// <summary>What a surge does along the mast's conductor, beside half and twice its length: why short and straight matters.</summary>
-internal sealed class SurgePlanner(UnitPrinter print, WorkLog log)
+internal sealed class SurgePlanner(UnitPrinter print, Workings work)
 {
     // Slack is coiled to about the width of a hand's span on both sides.
-    private const double CoilRadiusM = 0.1;
+    private static readonly Constant CoilRadiusM = new("radius-of-coiled-slack", 0.1, "project-notes", Calc.Sources.Provenance.Derived);
+    private static readonly Constant Half = new("half-the-length", 0.5, "project-notes", Calc.Sources.Provenance.Derived);
+    private static readonly Constant Once = new("the-length", 1, "project-notes", Calc.Sources.Provenance.Derived);
+    private static readonly Constant Twice = new("twice-the-length", 2, "project-notes", Calc.Sources.Provenance.Derived);
+    private static readonly Constant InducedFrontUs = new("front-of-induced-surge", Surge.InducedFrontS * 1e6, "project-notes", Calc.Sources.Provenance.Memory);
+    private static readonly Constant StrokeKa = new("peak-of-direct-stroke", Surge.StrokeA / 1000, "project-notes", Calc.Sources.Provenance.Memory);
+    private static readonly Constant StrokeFrontUs = new("front-of-direct-stroke", Surge.StrokeFrontS * 1e6, "project-notes", Calc.Sources.Provenance.Memory);
+    private static readonly Constant StrokeEnergy = new("energy-of-direct-stroke", Surge.StrokeEnergyJPerOhm, "project-notes", Calc.Sources.Provenance.Memory);
+
+    /// <summary>Peak of the induced surge [kA].</summary>
+    public static readonly Constant InducedKa = new("peak-of-induced-surge", Surge.InducedA / 1000, "project-notes", Calc.Sources.Provenance.Memory);
+
     private const double ShortestM = 0.2;
 
     public BondSurgePlan? Plan(Part conductor, double lengthM, int coils)
     {
-        if (lengthM < ShortestM || ConductorSize.AreaM2(conductor, log) is not { } area) return null;
-        var diameter = ConductorSize.DiameterM(conductor, area, log);
-        var induced = Steepness("induced surge, 8/20", Surge.InducedA, Surge.InducedFrontS);
-        var stroke = Steepness("direct first stroke, 10/350", Surge.StrokeA, Surge.StrokeFrontS);
-        var lengths = new[] { lengthM / 2, lengthM, 2 * lengthM }.Select(l => Length(l, l.Equals(lengthM), diameter, induced, stroke)).ToArray();
-        var (coil, coilKv) = Coil(coils, diameter, induced, lengths[1].InductanceUh);
+        if (lengthM < ShortestM || ConductorSize.AreaMm2(conductor, work) is not { } area) return null;
+        var diameter = ConductorSize.DiameterM(conductor, area, work);
+        var induced = Steepness("induced surge, 8/20", InducedKa, InducedFrontUs);
+        var stroke = Steepness("direct first stroke, 10/350", StrokeKa, StrokeFrontUs);
+        var lengths = new[] { Half, Once, Twice }.Select(k => Length(k, lengthM, diameter, induced, stroke)).ToArray();
+        var (coil, coilKv) = Coil(coils, diameter, induced, conductor, Term.Plan($"bonding.surge.lengths[{lengths[1].LengthM.ToString(System.Globalization.CultureInfo.InvariantCulture)}].inductance_uh", lengths[1].InductanceUh));
         double? rise = conductor.Metal == "copper"
-            ? log.Record(SurgeHeating.RiseFormula, conductor.Id, SurgeHeating.RiseK(Surge.StrokeEnergyJPerOhm, area), Surge.StrokeEnergyJPerOhm, area * 1e6) : null;
+            ? work.Apply(SurgeHeating.RiseFormula, conductor.Id, StrokeEnergy, area).Number : null;
         return new(lengths, Surge.InducedA / 1000, Surge.StrokeA / 1000, Resistive(conductor, area, lengthM), coil, coilKv, rise, rise > SurgeHeating.MeltingRiseK);
     }
 
-    private double Steepness(string what, double peakA, double frontS) =>
-        log.Record(Surge.SteepnessFormula, what, Surge.SteepnessAPerS(peakA, frontS) / 1e9, peakA / 1000, frontS * 1e6);
+    private Row Steepness(string what, Term peakKa, Term frontUs) => work.Apply(Surge.SteepnessFormula, what, peakKa, frontUs);
 
-    private SurgeLengthPlan Length(double lengthM, bool planned, double diameterM, double inducedKaPerUs, double strokeKaPerUs)
+    private SurgeLengthPlan Length(Constant times, double plannedM, Term diameterM, Term inducedKaPerUs, Term strokeKaPerUs)
     {
-        var what = $"{print.Length(lengthM)} of the mast's conductor".Replace('\u00A0', ' ');
-        var uh = log.Record(WireInductance.StraightFormula, what, WireInductance.StraightH(lengthM, diameterM) * 1e6, lengthM, diameterM);
-        return new(lengthM, planned, uh, Kilovolts(what + ", induced surge", uh, inducedKaPerUs), Kilovolts(what + ", direct stroke", uh, strokeKaPerUs));
+        var what = $"{print.Length(times * plannedM)} of the mast's conductor".Replace('\u00A0', ' ');
+        var length = work.Apply(BondingFormulas.ComparedLength, what, times, Term.Key("bonding.mast-length", plannedM));
+        var uh = work.Apply(WireInductance.StraightFormula, what, length, diameterM);
+        return new(length, times == Once, uh, Kilovolts(what + ", induced surge", uh, inducedKaPerUs), Kilovolts(what + ", direct stroke", uh, strokeKaPerUs));
     }
 
-    private double Kilovolts(string what, double uh, double kaPerUs) => log.Record(Surge.VoltageFormula, what, Surge.VoltageV(uh * 1e-6, kaPerUs * 1e9) / 1000, uh, kaPerUs);
+    private Row Kilovolts(string what, Term uh, Term kaPerUs) => work.Apply(Surge.VoltageFormula, what, uh, kaPerUs);
 
-    private (double Uh, double Kv) Coil(int turns, double diameterM, double inducedKaPerUs, double straightUh)
+    private (double Uh, double Kv) Coil(int turns, Term diameterM, Term inducedKaPerUs, Part conductor, Term straightUh)
     {
         if (turns == 0) return (0, 0);
         var what = $"{UnitText.Number(turns, 0)} turns of slack";
-        var loop = log.Record(WireInductance.LoopFormula, what, WireInductance.LoopH(CoilRadiusM, diameterM / 2) * 1e6, CoilRadiusM, diameterM / 2);
-        var coil = log.Record(WireInductance.CoilFormula, what, WireInductance.CoilH(turns, loop * 1e-6) * 1e6, turns, loop);
-        log.Record(BondingFormulas.BondCoiled, what, straightUh + coil, straightUh, coil);
+        var loop = work.Apply(WireInductance.LoopFormula, what, CoilRadiusM, work.Apply(BondingFormulas.Radius, conductor.Id, diameterM));
+        var coil = work.Apply(WireInductance.CoilFormula, what, Term.Key("bonding.mast-route.coils", turns), loop);
+        work.Apply(BondingFormulas.BondCoiled, what, straightUh, coil);
         return (coil, Kilovolts(what, coil, inducedKaPerUs));
     }
 
-    private double? Resistive(Part conductor, double areaM2, double lengthM)
+    private double? Resistive(Part conductor, Term areaMm2, double lengthM)
     {
         if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(metal) is not { } rho) return null;
-        var ohmPerKm = log.Record(WireResistance.ResistanceFormula, conductor.Id, WireResistance.OhmPerM(areaM2, rho) * 1000, areaM2 * 1e6, rho * 1e6);
-        return log.Record(Surge.ResistiveFormula, "the mast's conductor", Surge.ResistiveV(Surge.InducedA, ohmPerKm / 1000, lengthM), Surge.InducedA / 1000, ohmPerKm, lengthM);
+        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2, Term.Table($"resistivity.{metal}", rho * 1e6));
+        return work.Apply(Surge.ResistiveFormula, "the mast's conductor", InducedKa, ohmPerKm, Term.Key("bonding.mast-length", lengthM));
     }
 }

@@ -4,7 +4,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Whether antenna and mast stand in the zone of the wall that European practice exempts.</summary>
-internal sealed class ZonePlanner(Job job, WorkLog log, FindingList findings)
+internal sealed class ZonePlanner(Job job, Workings work, FindingList findings)
 {
     private const double Slack = 1e-6;
 
@@ -12,7 +12,7 @@ internal sealed class ZonePlanner(Job job, WorkLog log, FindingList findings)
     {
         if (job.Code != "eu" || job.Bonding.Zone is not { } zone) return null;
         var (below, outM) = (zone.BelowEdge.Metres, zone.Out.Metres);
-        var exempt = log.Record(FacadeZone.ExemptFormula, "antenna and mast", FacadeZone.IsExempt(below, outM) ? 1 : 0, below, outM) > 0;
+        var exempt = work.Apply(FacadeZone.ExemptFormula, "antenna and mast", Term.Key("bonding.zone.below-edge", below), Term.Key("bonding.zone.out", outM)) > 0;
         var contradicted = exempt && Contradicted(zone);
         return new(below, outM, FacadeZone.BelowEdgeM, FacadeZone.OutM, contradicted, exempt && !contradicted);
     }

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs;
@@ -10,16 +11,18 @@ namespace InstallPacket.Plans.Cabling;
 /// <param name="TotalDbm">All of them together.</param>
 /// <param name="GainDb">Its gain.</param>
 /// <param name="ReserveDb">How far the total output stays below the largest one; null when the part does not state that.</param>
-internal sealed record AmplifierLoad(Element Amplifier, IReadOnlyList<(StationPlan Station, double Dbm)> Inputs, double TotalDbm, double GainDb, double? ReserveDb);
+internal sealed record AmplifierLoad(Element Amplifier, IReadOnlyList<(StationPlan Station, Term Dbm)> Inputs, Term TotalDbm, double GainDb, double? ReserveDb);
 
 /// <summary>Sums up the carriers at each amplifier, wanted or not, and the products that they make there.</summary>
-internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, WorkLog log)
+internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps)
 {
+    private readonly Workings _work = steps.Work;
     private const double NothingDbm = -1000; // no such signal exists; far below, the sum of powers is zero
+    private static readonly Constant AtTheAntenna = new("no-step-before", 0, "project-notes", Provenance.Derived);
     private const double UnheardDb = 90;     // a product this far below its channel disturbs nobody
 
     private readonly Dictionary<string, AmplifierLoad?> _loads = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string, string), double?> _ratios = [];
+    private readonly Dictionary<(string, string), Row?> _ratios = [];
 
     /// <summary>The load of an amplifier; null when no station could be reckoned.</summary>
     public AmplifierLoad? Of(Element e)
@@ -29,57 +32,58 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     }
 
     /// <summary>Level of a channel over the products that fall into it [dB]; null when unknown or of no account.</summary>
-    public double? CarrierToProductsDb(Element e, StationPlan s)
+    public Row? CarrierToProductsDb(Element e, StationPlan s)
     {
         if (!_ratios.TryGetValue((e.Id, s.Id), out var ratio)) _ratios[(e.Id, s.Id)] = ratio = Ratio(e, s);
         return ratio;
     }
 
     /// <summary>C/N of a channel with the products of every amplifier on its way.</summary>
-    public double WithProducts(double cnDb, StationPlan s, IReadOnlyList<Element> path, string subject)
+    public Term WithProducts(Term cnDb, StationPlan s, IReadOnlyList<Element> path, string subject, Workings into)
     {
-        double[] ratios = [.. path.Where(e => e.Part.IsAmplifier).Select(e => CarrierToProductsDb(e, s)).OfType<double>().Where(r => r < UnheardDb)];
+        Term[] ratios = [.. path.Where(e => e.Part.IsAmplifier).Select(e => CarrierToProductsDb(e, s)).OfType<Row>().Where(r => r < UnheardDb)];
         if (ratios.Length == 0) return cnDb;
-        var together = -DecibelSum.TotalDbm([.. ratios.Select(r => -r)]);
-        return log.Record(Interference.EffectiveCnFormula, subject + ", products of amplifiers", Interference.EffectiveCnDb(cnDb, [together]), cnDb, together);
+        var together = ratios[0];
+        for (var i = 1; i < ratios.Length; i++) together = into.Apply(CablingFormulas.ProductsTogether, $"{subject}, amplifier {i + 1}", together, ratios[i]);
+        return into.Apply(Interference.EffectiveCnFormula, subject + ", products of amplifiers", cnDb, together);
     }
 
     private static double Gain(Element e, double frequencyMHz) => e.Setting?.Db ?? e.Part.AmplificationDb?.At(frequencyMHz) ?? 0;
 
     private AmplifierLoad? Sum(Element e)
     {
-        var inputs = reception.Stations.Where(s => s.Reckoned && Passes(e, s)).Select(s => (Station: s, Dbm: InputDbm(e, s)))
-            .OrderByDescending(l => l.Dbm).ThenBy(l => l.Station.Id, StringComparer.Ordinal).ToArray();
+        var inputs = reception.Stations.Where(s => s.Reckoned && Passes(e, s)).Select(s => (Station: s, Dbm: (Term)InputDbm(e, s)))
+            .OrderByDescending(l => l.Dbm.Number).ThenBy(l => l.Station.Id, StringComparer.Ordinal).ToArray();
         if (inputs.Length == 0 || inputs[0].Dbm < NothingDbm) return null;
         // Added one after the other from the strongest on, so that the workings show every station.
         var total = inputs[0].Dbm;
         foreach (var (station, dbm) in inputs.Skip(1))
-            total = log.Record(CablingFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", DecibelSum.TotalDbm([total, dbm]), total, dbm);
-        var gain = e.Setting?.Db ?? e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0;
+            total = _work.Apply(CablingFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", total, dbm);
+        Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : Term.Part(e.Part.Id, "amplification", e.Part.AmplificationDb?.Points.Max(p => p.Value) ?? 0);
         double? reserve = e.Part.LargestOutput is { } largest
-            ? log.Record(AmplifierOverload.MarginFormula, e.Id, AmplifierOverload.MarginDb(total, gain, largest.Dbm), total, gain, largest.Dbm) : null;
+            ? _work.Apply(AmplifierOverload.MarginFormula, e.Id, total, gain, Term.Part(e.Part.Id, "largest-output", largest.Dbm)).Number : null;
         return new(e, inputs, total, gain, reserve);
     }
 
     // A station of one antenna does not pass an amplifier in the branch of the other.
     private bool Passes(Element e, StationPlan s) => chain.Passes(e, s.FrequencyMhz);
 
-    private double InputDbm(Element e, StationPlan s)
+    private Row InputDbm(Element e, StationPlan s)
     {
-        var before = steps.Steps(chain.PathTo(e, s.FrequencyMhz), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1);
-        var gain = before.Sum(step => step.Stage.GainDb);
-        return log.Record(CablingFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Budget!.LevelDbm + gain, s.Budget.LevelDbm, gain);
+        ChainStep[] before = [.. steps.Steps(chain.PathTo(e, s.FrequencyMhz), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1)];
+        var gain = before.Length == 0 ? AtTheAntenna : steps.Cascade(before, s.FrequencyMhz, job.Cabling.ColdC, null)[^1].Gain;
+        return _work.Apply(CablingFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Of("level_dbm", s.Budget!.LevelDbm), gain);
     }
 
     // Slots are centres in kHz: products between bands of different grids fall beside every channel and are not counted.
-    private double? Ratio(Element e, StationPlan s)
+    private Row? Ratio(Element e, StationPlan s)
     {
         if (e.Part.Intercept is not { } intercept || Of(e) is not { } load || load.Inputs.Count < 2) return null;
         static int Slot(StationPlan station) => (int)Math.Round(station.FrequencyMhz * 1000);
         var carriers = load.Inputs.GroupBy(i => Slot(i.Station)).Select(g => new Carrier(g.Key, g.Max(i => i.Dbm + Gain(e, i.Station.FrequencyMhz))));
         if (new Intermodulation(carriers).CompositeDbm(Slot(s), intercept.Dbm) is not { } product) return null;
         var own = load.Inputs.First(i => i.Station.Id == s.Id).Dbm + Gain(e, s.FrequencyMhz);
-        if (s.Wanted) log.Record(CablingFormulas.CarrierToProducts, $"{s.Id} in {e.Id}", own - product, own, product);
-        return own - product;
+        Term Number(string key, double dbm) => Term.Plan($"cabling.amplifiers[{e.Id}].products[{s.Id}].{key}", dbm);
+        return _work.Apply(CablingFormulas.CarrierToProducts, $"{s.Id} in {e.Id}", Number("own_dbm", own), Number("products_dbm", product));
     }
 }

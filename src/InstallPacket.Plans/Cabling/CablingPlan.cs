@@ -95,7 +95,17 @@ public sealed record OutletChannel(
 /// <param name="ProductsIn">The wanted station whose channel the intermodulation products come nearest; empty when none.</param>
 /// <param name="ProductsDb">That channel over the products; null when the part states no intercept or no product falls into a wanted channel.</param>
 public sealed record AmplifierPlan(
-    string Amplifier, double GainDb, double InputDbm, double OutputDbm, double? LargestDbm, double? ReserveDb, string Strongest, string ProductsIn, double? ProductsDb);
+    string Amplifier, double GainDb, double InputDbm, double OutputDbm, double? LargestDbm, double? ReserveDb, string Strongest, string ProductsIn, double? ProductsDb)
+{
+    /// <summary>What falls into each channel.</summary>
+    public IReadOnlyList<AmplifierProducts> Products { get; init; } = [];
+}
+
+/// <summary>A channel at the output of an amplifier, and the products that fall into it.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="OwnDbm">The channel.</param>
+/// <param name="ProductsDbm">The products.</param>
+public sealed record AmplifierProducts(string Station, double OwnDbm, double ProductsDbm);
 
 /// <summary>How an amplifier is fed through its cable.</summary>
 /// <param name="Amplifier">The amplifier.</param>

@@ -4,25 +4,31 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Follows every station through the chain to every outlet.</summary>
-internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPlan routing, WorkLog log, FindingList findings)
+internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPlan routing)
 {
     private readonly ChainView _chain = new(job.Cabling);
-    private readonly StepPlanner _steps = new(job, routing, log, findings);
+    private readonly StepPlanner _steps = new(job, routing);
     private AmplifierLoads _loads = null!;
 
-    public CablingPlan Plan()
+    private Workings Work => _steps.Work;
+
+    private FindingList Findings => _steps.Findings;
+
+    public Planned<CablingPlan> Plan() => new(Chain(), Work, Findings);
+
+    private CablingPlan Chain()
     {
-        _loads = new AmplifierLoads(job, reception, _chain, _steps, log);
+        _loads = new AmplifierLoads(job, reception, _chain, _steps);
         var receiver = job.Cabling.Receiver;
         if (receiver.NoiseFigureDb is null)
-            findings.Add(Severity.Stop, "part-figure-missing", receiver.At, $"the receiver `{receiver.Id}` does not state `noise-figure`", "without it no margin can be reckoned", "add it to the part");
+            Findings.Add(Severity.Stop, "part-figure-missing", receiver.At, $"the receiver `{receiver.Id}` does not state `noise-figure`", "without it no margin can be reckoned", "add it to the part");
         var outlets = _chain.Outlets.Select(Outlet).ToArray();
-        new OutletRules(job, reception, findings).Check(outlets);
-        new AmplifierRules(job, reception, _chain, _steps, _loads, findings).Check();
-        var ladders = new LadderPlanner(job, reception, _chain, _steps, _loads, log).Plan(outlets);
-        var feeds = new FeedPlanner(job, _chain, routing, log, findings).Plan();
-        new PortRules(job, _chain, findings).Check();
-        new TreeRules(job, reception, _chain, _steps, log, findings).Check();
+        new OutletRules(job, reception, Findings).Check(outlets);
+        new AmplifierRules(job, reception, _chain, _steps, _loads, Findings).Check();
+        var ladders = new LadderPlanner(job, reception, _chain, _steps, _loads, Work).Plan(outlets);
+        var feeds = new FeedPlanner(job, _chain, routing, Work, Findings).Plan();
+        new PortRules(job, _chain, Findings).Check();
+        new TreeRules(job, reception, _chain, _steps, Work, Findings).Check();
         return new CablingPlan(
             job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), ladders.Count > 0 ? ladders[0] : null)
         {
@@ -37,23 +43,27 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     {
         if (job.Cabling.Receiver.LargestLevel is not { } largest || budgets.Max(b => b.Channel(s).LevelColdDbm) is var level && level <= largest.Dbm) return;
         var print = UnitPrinter.Of(job);
-        findings.Add(Severity.Caution, "outlet-too-strong", job.Reception.WantAt, $"the station `{s.Id}`, which nobody asked for, reaches {print.Level(level)} at an outlet with cold cable",
+        Findings.Add(Severity.Caution, "outlet-too-strong", job.Reception.WantAt, $"the station `{s.Id}`, which nobody asked for, reaches {print.Level(level)} at an outlet with cold cable",
             $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf("largest-level")}: see the part {job.Cabling.Receiver.Id})", "it disturbs the wanted ones all the same: put a filter for its channel in front, turn the antenna, or lower the gain");
     }
 
     private AmplifierPlan? Amplifier(Element e)
     {
         if (_loads.Of(e) is not { } load) return null;
-        var products = reception.Wanted.Select(s => (s.Id, Ratio: _loads.CarrierToProductsDb(e, s))).Where(p => p.Ratio is not null).OrderBy(p => p.Ratio).ToArray();
+        var all = reception.Stations.Where(s => s.Reckoned).Select(s => (s.Id, s.Wanted, Ratio: _loads.CarrierToProductsDb(e, s)!)).Where(p => p.Ratio is not null).ToArray();
+        var products = all.Where(p => p.Wanted).OrderBy(p => p.Ratio.Number).ToArray();
         return new(e.Id, load.GainDb, load.TotalDbm, load.TotalDbm + load.GainDb, e.Part.LargestOutput?.Dbm, load.ReserveDb, load.Inputs[0].Station.Id,
-            products.Length > 0 ? products[0].Id : "", products.Length > 0 ? products[0].Ratio : null);
+            products.Length > 0 ? products[0].Id : "", products.Length > 0 ? products[0].Ratio.Number : null)
+        {
+            Products = [.. all.Select(p => new AmplifierProducts(p.Id, p.Ratio.Inputs[0], p.Ratio.Inputs[1]))],
+        };
     }
 
     // Below one chance in ten a channel would surprise nobody by staying away.
     private UnaskedChannel[] Unasked()
     {
-        var quiet = new StepPlanner(job, routing, new WorkLog(), new FindingList());
-        var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, new WorkLog(), _chain, o)).ToArray();
+        var quiet = new StepPlanner(job, routing);
+        var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, _chain, o)).ToArray();
         foreach (var s in reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)) CheckUnaskedTooStrong(s, budgets);
         return [.. reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)
             .Select(s => (Station: s, Best: budgets.Select(b => b.Channel(s)).MaxBy(c => c.MarginDb)!)).Where(p => p.Best.ChancePct >= 10)
@@ -65,7 +75,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
     {
         var path = _chain.PathTo(outlet);
         var metres = path.Where(e => e.Run is not null).Sum(e => routing.Runs.First(r => r.Id == e.Run).LengthM) + outlet.FlyLead.Metres;
-        var budget = new OutletBudget(job, _steps, _loads, log, _chain, outlet);
+        var budget = new OutletBudget(job, _steps, _loads, _chain, outlet);
         return new OutletPlan(outlet.Id, outlet.Serves ?? outlet.Id, [.. path.Select(e => e.Id)], metres, [.. reception.Wanted.Select(budget.Channel)]) { TiltDb = Tilt(outlet) };
     }
 

@@ -6,8 +6,8 @@ namespace InstallPacket.Plans.Cabling;
 /// <summary>Noise figure of the chain at its noisiest outlet, needed before levels are known: where to aim depends on it.</summary>
 internal sealed class ChainNoise(Job job, RoutingPlan routing)
 {
-    // The cabling plan records the same figures and findings outlet by outlet; here they would only be told twice.
-    private readonly StepPlanner _steps = new(job, routing, new WorkLog(), new FindingList());
+    // The cabling plan hands over the same rows and findings outlet by outlet; here nobody asks for them.
+    private readonly StepPlanner _steps = new(job, routing);
     private readonly ChainView _chain = new(job.Cabling);
     private readonly Dictionary<double, double> _known = [];
 

@@ -5,10 +5,11 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Follows direct current from each power inserter toward the antenna, as a graph: which ports pass, what drops, who gets it.</summary>
-internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing, WorkLog log, FindingList findings)
+internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing, Workings work, FindingList findings)
 {
     // Without a figure of the maker an amplifier is trusted to a tenth below its nominal voltage (common practice).
     private const double LeastShare = 0.9;
+    private static readonly Constant BothConductors = new("shield-in-the-loop-already", 0, "project-notes", Calc.Sources.Provenance.Derived);
 
     public IReadOnlyList<FeedPlan> Plan()
     {
@@ -67,7 +68,8 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
             findings.Add(Severity.Stop, "supply-overloaded", inserter.At, $"{amplifier.Id} draws {UnitText.Write(draws, 0, "mA")}", $"{inserter.Id} gives {UnitText.Write(most, 0, "mA")} ({inserter.Part.ProvenanceOf("largest-current")})", "choose a stronger supply");
         var ohm = LoopOhm(amplifier, way);
         double? arrives = ohm is { } r && amplifier.Part.DrawsMa is { } ma
-            ? log.Record(DcFeed.ConstantCurrentFormula, amplifier.Id, DcFeed.ConstantCurrentV(supply, ma / 1000, r), supply, ma / 1000, r) : null;
+            ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, Term.Part(inserter.Part.Id, "supply", supply), Term.Part(amplifier.Part.Id, "draws", ma).In(0.001),
+                Term.Plan($"cabling.feeds[{amplifier.Id}].loop_ohm", r)).Number : null;
         var least = amplifier.Part.LeastSupplyV ?? LeastShare * nominal;
         if (arrives is { } v && v < least)
             findings.Add(Severity.Stop, "supply-low", amplifier.At, $"{UnitText.Write(v, 1, "V")} arrive at {amplifier.Id}, {UnitText.Write(supply, 1, "V")} less the drop over {UnitText.Write(ohm!.Value, 1, "ohm")}",
@@ -84,7 +86,8 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
         {
             var (run, cable) = (routing.Runs.First(r => r.Id == e.Run), job.Routing.Runs.First(r => r.Id == e.Run).Cable);
             if (cable.LoopOhmPerKm is not { } perKm) return null;
-            sum += log.Record(DcFeed.LoopFormula, $"run {run.Id}, supply of {amplifier.Id}", DcFeed.LoopOhm(perKm, 0, run.LengthM), perKm, 0, run.LengthM);
+            sum += work.Apply(DcFeed.LoopFormula, $"run {run.Id}, supply of {amplifier.Id}",
+                Term.Part(cable.Id, "loop-resistance", perKm), BothConductors, Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM));
         }
         return sum;
     }

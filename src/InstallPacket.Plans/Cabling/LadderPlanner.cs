@@ -6,7 +6,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Follows the strongest and the weakest wanted channel to every outlet: level, noise below it, and what an amplifier on the way would still give.</summary>
-internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, AmplifierLoads loads, WorkLog log)
+internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps, AmplifierLoads loads, Workings work)
 {
     /// <summary>One ladder an outlet, the one with the smallest margin first.</summary>
     public IReadOnlyList<LadderPlan> Plan(IReadOnlyList<OutletPlan> outlets) =>
@@ -27,20 +27,21 @@ internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView 
         var way = steps.Steps(chain.PathTo(element, station.FrequencyMhz), station.FrequencyMhz, StepPlanner.ReferenceC).Append(steps.FlyLead(element, station.FrequencyMhz)).ToArray();
         var level = Level.FromDbm(station.Budget!.LevelDbm);
         var rows = new List<LadderStep> { new("antenna", 0, level.Dbm, station.Budget.ThermalNoiseDbm + station.Budget.ExternalNoiseDb, null) };
+        var sums = steps.Cascade(way, station.FrequencyMhz, StepPlanner.ReferenceC, element);
         for (var i = 0; i < way.Length; i++)
         {
             level += Gain.FromDb(way[i].Stage.GainDb);
-            rows.Add(new(way[i].Label, way[i].Stage.GainDb, level.Dbm, Noise(station, outlet, way, i), Ceiling(way[i], station, level.Dbm)));
+            rows.Add(new(way[i].Label, way[i].Stage.GainDb, level.Dbm, Noise(station, outlet, way[i], sums[i]), Ceiling(way[i], station, level.Dbm)));
         }
         return new LadderLine(channel.Station, role, channel.MarginDb, rows);
     }
 
     // Noise behind a step: that of the surroundings and of everything before it, with the gain so far.
-    private double Noise(StationPlan s, OutletPlan outlet, ChainStep[] way, int step)
+    private Row Noise(StationPlan s, OutletPlan outlet, ChainStep step, (Term Gain, Term Noise) sum)
     {
-        var cascade = NoiseCascade.Friis([.. way.Take(step + 1).Select(w => w.Stage)])[^1];
-        var figure = SystemNoise.FigureDb(s.Budget!.ExternalNoiseDb, Math.Max(0, cascade.NoiseFigureDb));
-        return log.Record(CablingFormulas.NoiseBehind, $"{s.Id} behind {way[step].Label} to {outlet.Id}", s.Budget.ThermalNoiseDbm + figure + cascade.GainDb, s.Budget.ThermalNoiseDbm, figure, cascade.GainDb);
+        var subject = $"{s.Id} behind {step.Label} to {outlet.Id}";
+        var figure = work.Apply(CablingFormulas.SystemBehind, subject, s.Of("external_noise_db", s.Budget!.ExternalNoiseDb), sum.Noise);
+        return work.Apply(CablingFormulas.NoiseBehind, subject, s.Of("thermal_noise_dbm", s.Budget.ThermalNoiseDbm), figure, sum.Gain);
     }
 
     // What this channel could rise to before the amplifier's total output reaches its largest.

@@ -6,28 +6,37 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Level, C/N and margin of one channel at one outlet.</summary>
-internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, WorkLog log, ChainView chain, Element outlet)
+internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, ChainView chain, Element outlet)
 {
+    private readonly Workings _work = steps.Work;
+
     public OutletChannel Channel(StationPlan s)
     {
         var subject = $"{s.Id} at {outlet.Id}";
-        var normal = Level(s, StepPlanner.ReferenceC, subject + ", 20 C");
-        var cold = Level(s, job.Cabling.ColdC, null);
-        var hot = Level(s, job.Cabling.HotC, null);
+        var (normal, cold, hot) = (Level(s, StepPlanner.ReferenceC, subject), LevelDbm(s, job.Cabling.ColdC), LevelDbm(s, job.Cabling.HotC));
         var figure = NoiseFigure(s);
         var b = s.Budget!;
-        var system = log.Record(SystemNoise.FigureFormula, subject, SystemNoise.FigureDb(b.ExternalNoiseDb, figure), b.ExternalNoiseDb, figure);
-        var cn = log.Record(CablingFormulas.CarrierToNoise, subject, CarrierToNoise.Db(b.LevelDbm, b.ThermalNoiseDbm + system), b.LevelDbm, b.ThermalNoiseDbm, system);
-        // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
-        if (b.InterferenceDbm is { } interference)
-            cn = log.Record(Interference.EffectiveCnFormula, subject, Interference.EffectiveCnDb(cn, [b.LevelDbm - interference]), cn, b.LevelDbm - interference);
-        cn = loads.WithProducts(cn, s, chain.PathTo(outlet, s.FrequencyMhz), subject);
-        var margin = log.Record(CablingFormulas.Margin, subject, cn - b.RequiredCnDb, cn, b.RequiredCnDb);
-        var median = margin + b.MedianDbuvM - b.FieldDbuvM;
+        var cn = CarrierOverNoise(s, figure, subject);
+        var margin = _work.Apply(CablingFormulas.Margin, subject, cn, s.Of("required_cn_db", b.RequiredCnDb));
+        var median = _work.Apply(CablingFormulas.MedianMargin, subject, margin, s.Of("median_dbuv_m", b.MedianDbuvM), s.Of("field_dbuv_m", b.FieldDbuvM));
         var cable = steps.UncertaintyDb(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz);
-        var spread = cable == 0 ? b.Spread.TotalDb : log.Record(CablingFormulas.SpreadWithCable, subject, Probability.CombinedSigmaDb([b.Spread.TotalDb, cable / Math.Sqrt(3)]), b.Spread.TotalDb, cable);
-        var chance = log.Record(Probability.MarginFormula, subject, Probability.OfMargin(median, spread), median, spread);
+        var spread = s.Of("spread.total_db", b.Spread.TotalDb);
+        if (cable != 0)
+            spread = _work.Apply(CablingFormulas.SpreadWithCable, subject, spread, Term.Plan($"cabling.outlets[{outlet.Id}].channels[{s.Id}].uncertainty_db", cable));
+        var chance = _work.Apply(Probability.MarginFormula, subject, median, spread);
         return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance), Verdict(margin, chance)) { UncertaintyDb = cable };
+    }
+
+    // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
+    private Term CarrierOverNoise(StationPlan s, Term figure, string subject)
+    {
+        var b = s.Budget!;
+        var system = _work.Apply(SystemNoise.FigureFormula, subject, s.Of("external_noise_db", b.ExternalNoiseDb), figure);
+        var level = s.Of("level_dbm", b.LevelDbm);
+        Term cn = _work.Apply(CablingFormulas.CarrierToNoise, subject, level, s.Of("thermal_noise_dbm", b.ThermalNoiseDbm), system);
+        if (b.InterferenceDbm is { } interference)
+            cn = _work.Apply(Interference.EffectiveCnFormula, subject, cn, _work.Apply(CablingFormulas.OverDisturbers, s.Id, level, s.Of("interference_dbm", interference)));
+        return loads.WithProducts(cn, s, chain.PathTo(outlet, s.FrequencyMhz), subject, _work);
     }
 
     /// <summary>A chance in words of our own.</summary>
@@ -39,27 +48,18 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     private IReadOnlyList<ChainStep> Chain(StationPlan s, double celsius) =>
         [.. steps.Steps(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz, celsius), steps.FlyLead(outlet, s.FrequencyMhz)];
 
-    private double Level(StationPlan s, double celsius, string? subject)
-    {
-        var level = Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm);
-        var gain = Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Stage.GainDb));
-        level += gain;
-        if (subject is not null) log.Record(CablingFormulas.LevelAtReceiver, subject, level.Dbm, s.Budget.LevelDbm, gain.Db);
-        return level.Dbm;
-    }
+    private double LevelDbm(StationPlan s, double celsius) =>
+        (Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm) + Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Gain))).Dbm;
 
-    // Stages before the outlet are shared by all outlets behind them; from the fly lead on they belong to this outlet.
-    private string Subject(StationPlan s, List<Stage> stages, int i) =>
-        $"{s.Id} up to {stages[i].Name}" + (i >= stages.Count - 2 ? $" at {outlet.Id}" : "");
+    private Row Level(StationPlan s, double celsius, string subject) => _work.Apply(CablingFormulas.LevelAtReceiver, subject + ", 20 C",
+        s.Of("level_dbm", s.Budget!.LevelDbm), steps.Cascade(Chain(s, celsius), s.FrequencyMhz, celsius, outlet)[^1].Gain);
 
-    // Hot cable is the bad case for C/N, so the margin is reckoned with it.
-    private double NoiseFigure(StationPlan s)
+    // Hot cable is the bad case for C/N, so the margin is computed with it.
+    private Row NoiseFigure(StationPlan s)
     {
-        var stages = Chain(s, job.Cabling.HotC).Select(c => c.Stage).ToList();
-        stages.Add(new Stage("receiver", 0, job.Cabling.Receiver.NoiseFigureDb?.At(s.FrequencyMhz) ?? 0));
-        var cascade = NoiseCascade.Friis(stages);
-        for (var i = 1; i < stages.Count; i++)
-            log.Record(NoiseCascade.FriisFormula, Subject(s, stages, i), cascade[i].NoiseFigureDb, cascade[i - 1].NoiseFigureDb, cascade[i - 1].GainDb, stages[i].NoiseFigureDb);
-        return cascade[^1].NoiseFigureDb;
+        var before = steps.Cascade(Chain(s, job.Cabling.HotC), s.FrequencyMhz, job.Cabling.HotC, outlet)[^1];
+        var receiver = job.Cabling.Receiver;
+        return _work.Apply(NoiseCascade.FriisFormula, FormattableString.Invariant($"receiver at {outlet.Id}, {s.FrequencyMhz:0.###} MHz, {job.Cabling.HotC:0} C"),
+            before.Noise, before.Gain, Term.Part(receiver.Id, "noise-figure", receiver.NoiseFigureDb?.At(s.FrequencyMhz) ?? 0));
     }
 }

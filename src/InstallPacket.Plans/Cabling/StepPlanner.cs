@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Jobs;
@@ -6,12 +7,23 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Turns cables and parts into stages with gain and noise figure at a frequency and a cable temperature.</summary>
-internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, FindingList findings)
+internal sealed class StepPlanner(Job job, RoutingPlan routing)
 {
+    private readonly Workings _work = new();
+    private readonly FindingList _findings = new();
+
+    /// <summary>The workings of the chain.</summary>
+    public Workings Work => _work;
+
+    /// <summary>Findings about parts whose figures are missing.</summary>
+    public FindingList Findings => _findings;
+
     /// <summary>The cable temperature of the levels that the crew compares with, and of cable that lies indoors [C].</summary>
     public const double ReferenceC = 20;
 
-    private const double JointDb = 0.1;
+    private static readonly Constant Indoors = new("cable-indoors", ReferenceC, "project-notes", Provenance.CommonPractice);
+    private static readonly Constant Joints = new("joints-of-a-run", 2, "project-notes", Provenance.CommonPractice);
+    private static readonly Constant Unknown = new("loss-not-known", 0, "project-notes", Provenance.Derived);
     private readonly Dictionary<string, IReadOnlyList<AttenuationPoint>> _tables = new(StringComparer.Ordinal);
 
     /// <summary>Steps from the antenna's terminals to the output of the last element of a path.</summary>
@@ -22,10 +34,10 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         {
             var e = path[i];
             var second = path[i - 1].Id == e.Second;
-            if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(new($"run {run}", e, CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
+            if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(Lossy($"run {run}", e, RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
             // The last element of a path is looked at behind its own socket or its first output; the others behind the output that goes on.
             var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort : e.Part.Kind == "outlet" ? 0 : 1;
-            steps.Add(new($"{e.Id} {e.Part.Kind}", e, PartStage(e, output, frequencyMHz)));
+            steps.Add(PartStep(e, output, frequencyMHz));
         }
         return steps;
     }
@@ -35,61 +47,82 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         path.Skip(1).Select((e, i) => path[i].Id == e.Second ? e.SecondRun : e.Run).OfType<string>().Sum(run =>
         {
             var cable = job.Routing.Runs.First(r => r.Id == run).Cable;
-            return cable.TolerancePct == 0 ? 0 : cable.TolerancePct / 100 * -CableStage(routing.Runs.First(r => r.Id == run), frequencyMHz, ReferenceC).GainDb;
+            return cable.TolerancePct == 0 ? 0 : cable.TolerancePct / 100 * RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, ReferenceC);
         });
 
     /// <summary>The lead from an outlet to its receiver; it lies indoors.</summary>
     public ChainStep FlyLead(Element outlet, double frequencyMHz) =>
-        new("fly lead", outlet, Lossy("fly lead", CableLoss(job.Cabling.FlyCable, $"fly lead {outlet.Id}", outlet.FlyLead.Metres, frequencyMHz, ReferenceC, 2)));
+        Lossy("fly lead", outlet, CableLoss(
+            job.Cabling.FlyCable, $"fly lead {outlet.Id}", Term.Key($"cabling.chain.{outlet.Id}.fly-lead", outlet.FlyLead.Metres), frequencyMHz, Indoors));
 
-    private Stage CableStage(RunPlan run, double frequencyMHz, double celsius)
+    /// <summary>Gain and noise figure of the chain up to each step, with their workings.</summary>
+    /// <param name="steps">The steps from the antenna terminals on.</param>
+    /// <param name="frequencyMHz">Frequency [MHz].</param>
+    /// <param name="celsius">Cable temperature [C].</param>
+    /// <param name="outlet">The outlet at their end; its own steps, from the receiver cable on, carry its name.</param>
+    public IReadOnlyList<(Term Gain, Term Noise)> Cascade(IReadOnlyList<ChainStep> steps, double frequencyMHz, double celsius, Element? outlet)
+    {
+        var sums = new List<(Term Gain, Term Noise)>();
+        for (var i = 0; i < steps.Count; i++)
+        {
+            var own = outlet is not null && i >= steps.Count - 2 ? $" at {outlet.Id}" : "";
+            var subject = FormattableString.Invariant($"{steps[i].Name}{own}, {frequencyMHz:0.###} MHz, {celsius:0} C");
+            sums.Add(i == 0 ? (steps[0].Gain, steps[0].Noise) : (_work.Apply(CablingFormulas.ChainGain, subject, sums[^1].Gain, steps[i].Gain),
+                _work.Apply(NoiseCascade.FriisFormula, subject, sums[^1].Noise, sums[^1].Gain, steps[i].Noise)));
+        }
+        return sums;
+    }
+
+    private Term RunLoss(RunPlan run, double frequencyMHz, double celsius)
     {
         var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
         var outdoor = run.Lies("outside", "attic", "conduit", "buried", "span");
-        return Lossy(run.Id, CableLoss(cable, $"run {run.Id}", run.LengthM, frequencyMHz, outdoor ? celsius : ReferenceC, 2));
+        Term temperature = !outdoor || celsius.Equals(ReferenceC) ? Indoors : Term.Key(celsius.Equals(job.Cabling.HotC) ? "cabling.temperature.hot" : "cabling.temperature.cold", celsius);
+        return CableLoss(cable, $"run {run.Id}", Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM), frequencyMHz, temperature);
     }
 
-    private double CableLoss(Part cable, string subject, double lengthM, double frequencyMHz, double celsius, int joints)
+    private Term CableLoss(Part cable, string subject, Term lengthM, double frequencyMHz, Term celsius)
     {
         if (cable.AttenuationDbPer100M is not { } curve)
         {
             Missing(cable, "attenuation");
-            return 0;
+            return Unknown;
         }
-        if (!Covers(cable, curve, frequencyMHz)) return 0;
+        if (!Covers(cable, curve, frequencyMHz)) return Unknown;
         if (!_tables.TryGetValue(cable.Id, out var table))
             _tables[cable.Id] = table = [.. curve.Points.Select(p => new AttenuationPoint(p.MHz, p.Value))];
-        var alpha = CoaxAttenuation.DbPer100M(table, frequencyMHz);
-        var factor = CoaxTemperature.Factor(celsius);
-        var loss = CoaxLoss.Db(alpha, lengthM, factor);
         var (below, above) = CoaxAttenuation.Neighbours(table, frequencyMHz);
-        log.Record(CoaxAttenuation.PerLengthFormula, FormattableString.Invariant($"{cable.Id}, {frequencyMHz:0.###} MHz"), alpha,
-            frequencyMHz, below.FrequencyMHz, below.DbPer100M, above.FrequencyMHz, above.DbPer100M);
-        log.Record(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius:0} C"), factor, celsius);
-        log.Record(CoaxLoss.LossFormula, FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius:0} C"), loss, alpha, lengthM, factor);
-        log.Record(CablingFormulas.JointLoss, subject, joints * JointDb, joints);
-        return loss + joints * JointDb;
+        Term Point(double number) => Term.Part(cable.Id, "attenuation", number);
+        var alpha = _work.Apply(CoaxAttenuation.PerLengthFormula, table, FormattableString.Invariant($"{cable.Id}, {frequencyMHz:0.###} MHz"),
+            Channel(frequencyMHz), Point(below.FrequencyMHz), Point(below.DbPer100M), Point(above.FrequencyMHz), Point(above.DbPer100M));
+        var factor = _work.Apply(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius.Number:0} C"), celsius);
+        var named = FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius.Number:0} C");
+        var loss = _work.Apply(CoaxLoss.LossFormula, named, alpha, lengthM, factor);
+        return _work.Apply(CablingFormulas.RunLoss, named, loss, _work.Apply(CablingFormulas.JointLoss, subject, Joints));
     }
 
-    private Stage PartStage(Element e, int output, double frequencyMHz)
+    private static Given Channel(double frequencyMHz) => Term.Table("channels.centre", frequencyMHz);
+
+    private ChainStep PartStep(Element e, int output, double frequencyMHz)
     {
-        var part = e.Part;
+        var (part, label) = (e.Part, $"{e.Id} {e.Part.Kind}");
         if (part.IsAmplifier)
         {
             if (part.AmplificationDb is null) Missing(part, "amplification");
             if (part.NoiseFigureDb is null) Missing(part, "noise-figure");
-            return new(e.Id, e.Setting?.Db ?? part.AmplificationDb?.At(frequencyMHz) ?? 0, part.NoiseFigureDb?.At(frequencyMHz) ?? 0);
+            Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : Term.Part(part.Id, "amplification", part.AmplificationDb?.At(frequencyMHz) ?? 0);
+            return new(label, e, gain, Term.Part(part.Id, "noise-figure", part.NoiseFigureDb?.At(frequencyMHz) ?? 0), output);
         }
         var loss = part.LossTo(output, frequencyMHz);
         if (loss is null) Missing(part, "loss");
-        return Lossy(e.Id, loss ?? 0);
+        return Lossy(label, e, Term.Part(part.Id, "loss", loss ?? 0), output);
     }
 
     private bool Covers(Part cable, FrequencyCurve curve, double frequencyMHz)
     {
         var first = curve.Points[0].MHz;
         if (first > 0 && frequencyMHz >= first) return true;
-        findings.Add(Severity.Stop, "part-figure-missing", cable.At,
+        _findings.Add(Severity.Stop, "part-figure-missing", cable.At,
             first > 0 ? $"the cable `{cable.Id}` states no `attenuation` at {UnitText.Write(frequencyMHz, 0, "MHz")}: its table begins at {UnitText.Write(first, 0, "MHz")}"
                 : $"the cable `{cable.Id}` states one `attenuation` for every frequency",
             "the loss of coax rises with frequency, so it is read from a table that begins below every channel",
@@ -98,9 +131,9 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, WorkLog log, Fin
     }
 
     private void Missing(Part part, string figure) =>
-        findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure}`", "without it no level can be reckoned",
+        _findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure}`", "without it no level can be reckoned",
             $"add `{figure}` to the part from the maker's sheet");
 
     // A passive part at 290 K adds noise equal to its loss.
-    private static Stage Lossy(string name, double lossDb) => new(name, -lossDb, lossDb);
+    private static ChainStep Lossy(string label, Element e, Term lossDb, int output = 0) => new(label, e, lossDb.In(-1), lossDb, output);
 }

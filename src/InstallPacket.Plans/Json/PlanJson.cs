@@ -58,10 +58,10 @@ public static class PlanJson
     public static string Text(JsonNode tree) => tree.ToJsonString(Context.Options) + "\n";
 
     // One entry a formula, with a row for each application, in the order of first use.
-    private static JsonArray Workings(IReadOnlyList<Worked> workings) =>
+    private static JsonArray Workings(IReadOnlyList<Row> workings) =>
         [.. workings.GroupBy(w => w.Formula.Id, StringComparer.Ordinal).Select(g => (JsonNode)Group(g.First().Formula, [.. g]))];
 
-    private static JsonObject Group(Formula f, Worked[] rows)
+    private static JsonObject Group(Formula f, Row[] rows)
     {
         var source = SourceRegister.Get(f.Source);
         return new JsonObject
@@ -74,17 +74,28 @@ public static class PlanJson
             ["provenance"] = ProvenanceWord.Of(f.Provenance),
             ["result"] = SymbolNode(f.Result),
             ["inputs"] = new JsonArray([.. f.Inputs.Select(s => (JsonNode)SymbolNode(s))]),
-            ["rows"] = new JsonArray([.. rows.Select(r => (JsonNode)Row(r))]),
+            ["rows"] = new JsonArray([.. rows.Select(r => (JsonNode)RowNode(r))]),
         };
     }
 
     private static JsonObject SymbolNode(Symbol s) => new() { ["sign"] = s.Sign, ["unit"] = s.Unit, ["meaning"] = s.Meaning };
 
-    private static JsonObject Row(Worked w) => new()
+    private static JsonObject RowNode(Row w) => new()
     {
         ["subject"] = w.Subject,
         ["inputs"] = new JsonArray([.. w.Inputs.Select(v => Number(v))]),
-        ["result"] = Number(w.Result),
+        ["from"] = new JsonArray([.. w.Inputs.Select(t => (JsonNode)From(t))]),
+        ["result"] = Number(w),
+    };
+
+    // Where an input comes from: a row by formula and subject, or whoever gave the number.
+    private static string From(Term term) => term switch
+    {
+        Row row => $"row {row.Formula.Id}: {row.Subject}",
+        Given given => $"{given.By.ToString().ToLowerInvariant()} {given.Path}",
+        Constant constant => $"constant {constant.Name} ({constant.Source})",
+        Converted converted => From(converted.Of),
+        _ => throw new InvalidOperationException($"{term.GetType().Name} has no origin."),
     };
 
     private static JsonValue? Number(double value) => double.IsFinite(value) ? JsonValue.Create(Math.Round(value, 9)) : null;

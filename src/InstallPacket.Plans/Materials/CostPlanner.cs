@@ -4,7 +4,7 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Prices what the plan uses. Spares and leftovers stay with the firm and are not in the sum.</summary>
-internal sealed class CostPlanner(Job job, PartLibrary parts, WorkLog log, FindingList findings)
+internal sealed class CostPlanner(Job job, PartLibrary parts, Workings work, FindingList findings)
 {
     private readonly MaterialsSection _materials = job.Materials;
 
@@ -21,18 +21,20 @@ internal sealed class CostPlanner(Job job, PartLibrary parts, WorkLog log, Findi
         {
             if (PriceOf(item.Part) is not { } unit) continue;
             var quantity = item.Count ?? item.LengthM ?? 0;
-            lines.Add(new(item.Part, item.Name, item.Count, item.LengthM, unit, log.Record(MaterialsFormulas.LinePrice, item.Part, Hundredths(unit * quantity), unit, quantity)));
+            lines.Add(new(item.Part, item.Name, item.Count, item.LengthM, unit, work.Apply(MaterialsFormulas.LinePrice, item.Part, Line(item.Part, "unit_amount", unit), Line(item.Part, item.Count is null ? "length_m" : "count", quantity))));
         }
         string[] unpriced = [.. items.Where(i => PriceOf(i.Part) is null).Select(i => i.Name)];
         if (unpriced.Length > 0)
             findings.Add(Severity.Note, "price-missing", _materials.At, $"{unpriced.Length} of {items.Count} parts have no price: {string.Join(", ", items.Where(i => PriceOf(i.Part) is null).Select(i => $"`{i.Part}`").Take(6))}{(unpriced.Length > 6 ? " and others" : "")}",
                 "the sum holds priced parts only", "add them under materials.prices");
         var net = Hundredths(lines.Sum(l => l.LineAmount));
-        var tax = _materials.TaxPct is { } rate ? log.Record(MaterialsFormulas.Tax, "materials", Hundredths(net * rate / 100), net, rate) : 0;
-        return new(_materials.Currency ?? "", lines, net, _materials.TaxPct, tax, log.Record(MaterialsFormulas.PriceTotal, "materials", Hundredths(net + tax), net, tax), unpriced);
+        Term tax = _materials.TaxPct is { } rate ? work.Apply(MaterialsFormulas.Tax, "materials", Term.Plan("materials.cost.net_amount", net), Term.Key("materials.tax", rate)) : Mounting.MountTerms.None;
+        return new(_materials.Currency ?? "", lines, net, _materials.TaxPct, tax, work.Apply(MaterialsFormulas.PriceTotal, "materials", Term.Plan("materials.cost.net_amount", net), tax), unpriced);
     }
 
     private double? PriceOf(string part) => _materials.Prices.FirstOrDefault(p => p.Name == part)?.Value ?? parts.Find(part)?.Price;
+
+    private static Given Line(string part, string key, double number) => Term.Plan($"materials.cost.lines[{part}].{key}", number);
 
     private static double Hundredths(double amount) => Math.Round(amount, 2, MidpointRounding.AwayFromZero);
 }

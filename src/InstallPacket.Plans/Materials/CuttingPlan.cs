@@ -40,7 +40,11 @@ public sealed record VanStockPlan(string Stock, string Part, string Name, string
 /// <param name="Strips">What is opened.</param>
 public sealed record CableCutPlan(
     string Part, string Name, string By, double PiecesM, double OpenedM, double WastePct, double KeptM, double ScrapM, bool Proved, double? BoundM,
-    double? PriceAmount, double? BoundAmount, IReadOnlyList<StripPlan> Strips);
+    double? PriceAmount, double? BoundAmount, IReadOnlyList<StripPlan> Strips)
+{
+    /// <summary>How many pieces.</summary>
+    public int PieceCount { get; init; }
+}
 
 /// <summary>One opened reel, box or length.</summary>
 /// <param name="Number">Its number in the plan.</param>

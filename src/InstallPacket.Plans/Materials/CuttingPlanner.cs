@@ -4,7 +4,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Cuts the pieces from the stock, each kind of cable by itself. A piece is never joined.</summary>
-internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces, WorkLog log, FindingList findings, int mostNodes = CuttingStock.MostNodes)
+internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces, Workings work, FindingList findings, int mostNodes = CuttingStock.MostNodes)
 {
     // Tenths of a millimetre: half a foot and a decimetre are whole numbers of it.
     private const double UnitsPerM = 10_000;
@@ -72,13 +72,15 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
         var (used, opened) = (wanted.Sum(p => p.Piece.LengthM), strips.Sum(s => s.LengthM));
         return new(part, name, byPrice ? "price" : "length", used, opened, CuttingStock.WastePct(used, opened), strips.Where(s => s.Keep).Sum(s => s.LeftM),
             strips.Where(s => !s.Keep).Sum(s => s.LeftM), result.Proved, byPrice ? null : result.Bound / UnitsPerM, byPrice ? result.Cost / 100.0 : null,
-            byPrice ? result.Bound / 100.0 : null, strips);
+            byPrice ? result.Bound / 100.0 : null, strips) { PieceCount = wanted.Length };
     }
 
     private void Record(CableCutPlan plan, int count)
     {
-        log.Record(CuttingStock.LeastFormula, plan.Part, plan.PriceAmount ?? plan.OpenedM, count, plan.PiecesM, plan.BoundAmount ?? plan.BoundM!.Value);
-        log.Record(CuttingStock.WasteFormula, plan.Part, plan.WastePct, plan.PiecesM, plan.OpenedM);
+        Term Of(string key, double number) => Term.Plan($"materials.cutting.cables[{plan.Part}].{key}", number);
+        work.Apply(CuttingStock.LeastFormula, plan.PriceAmount ?? plan.OpenedM, plan.Part, Of("piece_count", count), Of("pieces_m", plan.PiecesM),
+            plan.BoundAmount is { } amount ? Of("bound_amount", amount) : Of("bound_m", plan.BoundM!.Value));
+        work.Apply(CuttingStock.WasteFormula, plan.Part, Of("pieces_m", plan.PiecesM), Of("opened_m", plan.OpenedM));
     }
 
     private bool TooShort(PlacedPiece[] wanted, StockLength[] stock)

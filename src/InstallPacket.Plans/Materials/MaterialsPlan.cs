@@ -103,7 +103,11 @@ public sealed record CostLine(string Part, string Name, int? Count, double? Leng
 /// <param name="ClockH">By the clock.</param>
 /// <param name="OutdoorClockH">Of that outdoors.</param>
 /// <param name="DaylightH">Daylight of the day of work.</param>
-public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double PersonH, double ClockH, double OutdoorClockH, double DaylightH);
+public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double PersonH, double ClockH, double OutdoorClockH, double DaylightH)
+{
+    /// <summary>Person-hours outdoors.</summary>
+    public double OutdoorPersonH { get; init; }
+}
 
 /// <summary>A task.</summary>
 /// <param name="Id">Its name in the table of hours.</param>

@@ -5,13 +5,17 @@ namespace InstallPacket.Plans.Materials;
 
 /// <summary>Counts what the plan uses: pieces of cable, connectors, parts, fixings.</summary>
 internal sealed class MaterialsPlanner(
-    Job job, SitingPlan siting, RoutingPlan routing, MountingPlan mounting, PartLibrary parts, WorkLog log, FindingList findings)
+    Job job, SitingPlan siting, RoutingPlan routing, MountingPlan mounting, PartLibrary parts)
 {
+    private readonly Workings _work = new();
+    private readonly FindingList _findings = new();
     // A sheet of labels is one page of the packet.
     private const int PiecesOnSheet = 7;
     private readonly Dictionary<string, (Part Part, int Count, double LengthM, List<string> For)> _items = new(StringComparer.Ordinal);
 
-    public MaterialsPlan Plan()
+    public Planned<MaterialsPlan> Plan() => new(Materials(), _work, _findings);
+
+    private MaterialsPlan Materials()
     {
         foreach (var e in job.Cabling.Chain) Add(e.Part, 1, 0, e.Id);
         foreach (var run in routing.Runs.Where(r => !r.Existing)) AddRun(run);
@@ -24,19 +28,19 @@ internal sealed class MaterialsPlanner(
         if (job.Mounting.Guys is { } guys && mounting.Hold?.Guys is { Count: > 0 } sets) Add(guys.Part, 0, sets.Sum(s => s.Count * (s.LengthM + MountingFormulas.GuyEndsM)), "guys");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
-        var pieces = new PiecePlanner(job, routing, mounting, log).Plan();
-        var packs = new PackPlanner(parts, log);
+        var pieces = new PiecePlanner(job, routing, mounting, _work).Plan();
+        var packs = new PackPlanner(parts, _work);
         ItemPlan[] items = [.. used.Select(Item).Select(packs.Of)];
         PiecePlan[] cut = [.. pieces.Select(p => p.Piece)];
         return new MaterialsPlan(
             cut, items, [.. used.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value)))])
         {
-            Cutting = new CuttingPlanner(job, pieces, log, findings).Plan(),
+            Cutting = new CuttingPlanner(job, pieces, _work, _findings).Plan(),
             // Guys come last and need no label.
             LabelSheets = [.. cut.Where(p => p.Kind != "guy").Chunk(PiecesOnSheet).Select((c, i) => new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
-            Tools = new ToolPlanner(job, routing, mounting, siting, findings).Plan(items),
-            Cost = new CostPlanner(job, parts, log, findings).Plan(items),
-            Time = new TimePlanner(job, routing, log, findings).Plan(cut),
+            Tools = new ToolPlanner(job, routing, mounting, siting, _findings).Plan(items),
+            Cost = new CostPlanner(job, parts, _work, _findings).Plan(items),
+            Time = new TimePlanner(job, routing, _work, _findings).Plan(cut),
             CustomerSupplies = job.Materials.CustomerSupplies,
         };
     }

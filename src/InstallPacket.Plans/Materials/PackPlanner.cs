@@ -4,16 +4,17 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Adds spares and rounds up to whole packs, by what the part says.</summary>
-internal sealed class PackPlanner(PartLibrary parts, WorkLog log)
+internal sealed class PackPlanner(PartLibrary parts, Workings work)
 {
     public ItemPlan Of(ItemPlan item)
     {
         if (item.Count is not { } wanted) return item;
         var part = parts.Find(item.Part);
-        var bring = wanted;
-        if (part?.SparePct is { } spare) bring = (int)log.Record(PackCount.SpareFormula, item.Part, PackCount.WithSpares(wanted, spare), wanted, spare);
-        if (part?.Pack is not { } pack) return item with { SparePct = part?.SparePct, BringCount = bring };
-        var packs = (int)log.Record(PackCount.PacksFormula, item.Part, PackCount.Packs(bring, pack), bring, pack);
+        Term Item(string key, double number) => Term.Plan($"materials.items[{item.Part}].{key}", number);
+        Term bring = Item("count", wanted);
+        if (part?.SparePct is { } spare) bring = work.Apply(PackCount.SpareFormula, item.Part, bring, Term.Part(item.Part, "spare", spare));
+        if (part?.Pack is not { } pack) return item with { SparePct = part?.SparePct, BringCount = (int)bring.Number };
+        var packs = (int)work.Apply(PackCount.PacksFormula, item.Part, bring, Term.Part(item.Part, "pack", pack)).Number;
         return item with { SparePct = part.SparePct, PackCount = pack, Packs = packs, BringCount = packs * pack };
     }
 }

@@ -4,7 +4,7 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Lists what is cut: runs under their own numbers, then fly leads, bonding conductors and guys.</summary>
-internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mounting, WorkLog log)
+internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mounting, Workings work)
 {
     private readonly List<PlacedPiece> _pieces = [];
     private int _next = routing.Runs.Count == 0 ? 1 : routing.Runs.Max(r => r.Number) + 1;
@@ -30,7 +30,7 @@ internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mo
     private void Guys(GuySetPlan set, int ring)
     {
         var guys = job.Mounting.Guys!;
-        var length = log.Record(MountingFormulas.GuyCut, $"ring {ring}", set.LengthM + MountingFormulas.GuyEndsM, set.LengthM, MountingFormulas.GuyEndsM);
+        var length = work.Apply(MountingFormulas.GuyCut, $"ring {ring}", Mounting.MountTerms.Hold($"guys[{ring}].length_m", set.LengthM), MountingFormulas.GuyEndsM);
         for (var i = 1; i <= set.Count; i++) Add($"guy {ring}.{i}", guys.Part, length, $"ring {ring}", "anchor", "guy", guys.At);
     }
 

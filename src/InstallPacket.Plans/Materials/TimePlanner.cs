@@ -6,7 +6,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Rough hours by task, from the table or from the job, and the daylight of the day.</summary>
-internal sealed class TimePlanner(Job job, RoutingPlan routing, WorkLog log, FindingList findings)
+internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, FindingList findings)
 {
     private const double SunriseDeg = -0.833;
     private const int Moments = 288;
@@ -20,18 +20,22 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         TaskPlan[] tasks = [.. Table.Select(r => Task(r, Count(r["per"], pieces))).Where(t => t.Count > 0 || t.LengthM > 0)];
         var crew = job.Materials.Crew;
         var (all, outdoors) = (tasks.Sum(t => t.PersonH), tasks.Where(t => t.Outdoors).Sum(t => t.PersonH));
-        var plan = new TimePlan(crew, tasks, all, log.Record(MaterialsFormulas.ClockHours, "all tasks", all / crew, all, crew), log.Record(MaterialsFormulas.ClockHours, "outdoors", outdoors / crew, outdoors, crew), Daylight());
+        var plan = new TimePlan(crew, tasks, all, Clock("all tasks", "person_h", all), Clock("outdoors", "outdoor_person_h", outdoors), Daylight()) { OutdoorPersonH = outdoors };
         if (plan.OutdoorClockH > plan.DaylightH)
             findings.Add(Severity.Caution, "day-too-short", job.Date.At, FormattableString.Invariant($"the work outdoors takes about {plan.OutdoorClockH:0.0} h with a crew of {crew}, and the day has {plan.DaylightH:0.0} h of daylight"),
                 "nobody works on a roof in the dark (common practice)", "spread the work over two days, add to the crew, or choose a longer day");
         return plan;
     }
 
+    private Row Clock(string subject, string key, double personH) =>
+        work.Apply(MaterialsFormulas.ClockHours, subject, Term.Plan("materials.time." + key, personH), Term.Key("materials.crew", job.Materials.Crew));
+
     private TaskPlan Task(IReadOnlyDictionary<string, string> row, double times)
     {
         var own = job.Materials.Hours.FirstOrDefault(h => h.Name == row["id"]);
         var each = own?.Value ?? CsvNumber.Of(row["hours"]);
-        var hours = times > 0 ? log.Record(MaterialsFormulas.TaskHours, row["task"], times * each, times, each) : 0;
+        var hours = times > 0 ? work.Apply(MaterialsFormulas.TaskHours, row["task"], Term.Plan($"materials.time.tasks[{row["id"]}].{(row["per"].StartsWith("metre", StringComparison.Ordinal) ? "length_m" : "count")}", times),
+            own is null ? Term.Table($"hours.{row["id"]}", each) : Term.Key($"materials.hours.{row["id"]}", each)).Number : 0;
         var byLength = row["per"].StartsWith("metre", StringComparison.Ordinal);
         double? length = byLength ? job.Units == UnitFamily.Us ? 10 * Length.MetresPerFoot : 10 : null;
         return new(row["id"], row["task"], byLength ? "" : row["per"], byLength ? null : (int)times, byLength ? times : null, each * (length ?? 1), length, hours,
@@ -62,6 +66,6 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, WorkLog log, Fin
         var (lat, lon) = (job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value);
         var midnight = new DateTimeOffset(job.Date.Value.ToDateTime(TimeOnly.MinValue, DateTimeKind.Unspecified), job.Siting.UtcOffset ?? TimeSpan.Zero);
         var light = Enumerable.Range(0, Moments).Count(i => SunPosition.At(lat, lon, midnight.AddMinutes(5 * i)).ElevationDeg > SunriseDeg);
-        return log.Record(MaterialsFormulas.Daylight, "day of work", 24.0 * light / Moments, lat, lon);
+        return work.Apply(MaterialsFormulas.Daylight, 24.0 * light / Moments, "day of work", job.Latitude(), job.Longitude());
     }
 }

@@ -4,7 +4,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The ladder, and what keeps people from falling.</summary>
-internal sealed class AccessPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
+internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     private readonly MountingSection _mounting = job.Mounting;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
@@ -14,9 +14,9 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, WorkLog log, Findi
     {
         var height = _mounting.WorkHeight.Metres;
         if (_mounting.Access is not ("ladder" or "ladder-and-roof") || height <= 0) return null;
-        var working = log.Record(LadderSet.WorkingLengthFormula, "ladder", LadderSet.WorkingLengthM(height), height);
-        var rails = log.Record(LadderSet.RailLengthFormula, "ladder", LadderSet.RailLengthM(height), height);
-        return new LadderSetPlan(working, log.Record(LadderSet.FootDistanceFormula, "ladder", LadderSet.FootDistanceM(working), working), rails)
+        var working = work.Apply(LadderSet.WorkingLengthFormula, "ladder", job.WorkHeight());
+        var rails = work.Apply(LadderSet.RailLengthFormula, "ladder", job.WorkHeight());
+        return new LadderSetPlan(working, work.Apply(LadderSet.FootDistanceFormula, "ladder", working), rails)
         {
             SizeFt = Size(rails), LoadKg = _mounting.LadderLoadKg?.Value, Rating = Rating(),
         };
@@ -34,11 +34,11 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, WorkLog log, Findi
             "plan edge protection, a harness on a rated anchor fitted by someone trained, or a platform, and write `mounting.fall-protection`");
     }
 
-    private int? Size(double railsM)
+    private int? Size(Term railsM)
     {
         if (job.Code != "us") return null;
         var size = LadderSet.ExtensionSizeFt(railsM / 0.3048);
-        if (size is { } ft) log.Record(LadderSet.ExtensionSizeFormula, "ladder", ft, railsM / 0.3048);
+        if (size is not null) work.Apply(LadderSet.ExtensionSizeFormula, "ladder", railsM.In(1 / 0.3048));
         else
             findings.Add(Severity.Stop, "ladder-too-short", _mounting.At, $"the rails of the ladder must be {_print.AtLeast(railsM)} long", "60 ft is the longest extension ladder (29 CFR 1926.1053, sizes recalled)", "work from a platform or a lift");
         return size;
@@ -49,7 +49,7 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, WorkLog log, Findi
         if (_mounting.LadderLoadKg is not { } load) return "";
         if (LadderRating.For(load.Value, job.Code == "us") is { } rating)
         {
-            log.Record(LadderRating.RatingFormula, "ladder", rating.CapacityKg, load.Value);
+            work.Apply(LadderRating.RatingFormula, job.Code == "us", "ladder", Term.Key("mounting.ladder-load", load.Value));
             return rating.Word;
         }
         findings.Add(Severity.Stop, "ladder-overloaded", load.At, $"person, tools and load come to {_print.Mass(load.Value)}", job.Code == "us" ? $"{_print.Mass(LadderRating.Us[^1].CapacityKg)}, rating IAA" : $"{_print.Mass(LadderRating.Europe.CapacityKg)} (EN 131, recalled)", "haul the load up on a line, or work from a platform");

@@ -1,13 +1,16 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Mounting;
 using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A base held down by blocks on a flat roof.</summary>
-internal sealed class BallastPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
+internal sealed class BallastPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
 {
     /// <summary>Share of the weight that counts in Europe (recalled).</summary>
-    private const double EuropeanShare = 0.9;
+    private static readonly Constant EuropeanShare = new("share-of-weight-europe", 0.9, "project-notes", Provenance.Memory);
+    private static readonly Constant WholeWeight = new("share-of-weight-us", 1, "asce-7-16", Provenance.Derived);
+    private static readonly Constant UsualFriction = new("friction-on-the-roof", BallastBase.Friction, "project-notes", Provenance.Memory);
 
     /// <summary>Beyond this weight nobody speaks of blocks any more [N].</summary>
     private const double MostN = 1e5;
@@ -26,31 +29,34 @@ internal sealed class BallastPlanner(Job job, WorkLog log, FindingList findings,
         Place(ballast, wind);
         var length = job.Mounting.MastLength.Metres;
         var (top, line) = Ultimate(wind);
-        var (force, moment) = (top + line * length, log.Record(MountingFormulas.FootMoment, "ballast", top * length + line * length * length / 2, top, length, line));
-        var lever = force > 0 ? moment / force : 0;
-        var turn = log.Record(BallastBase.OverturningFormula, "ballast", BallastBase.OverturningN(force, lever, ballast.SideM), force, lever, ballast.SideM);
-        var friction = ballast.Friction ?? BallastBase.Friction;
-        var slide = log.Record(BallastBase.SlidingFormula, "ballast", BallastBase.SlidingN(force, friction), force, friction);
-        var share = job.Code == "us" ? 1 : EuropeanShare;
-        var need = log.Record(MountingFormulas.BallastNeed, "ballast", Math.Max(turn, slide) / share, turn, slide, share);
-        var own = weightN ?? 0;
+        var (pull, moment) = (top + line * length, work.Apply(MountingFormulas.FootMoment, "ballast", top, job.MastLength(), line));
+        Term Of(string key, double number) => MountTerms.Hold("ballast." + key, number);
+        Term force = Of("force_n", pull), lever = Of("lever_m", pull > 0 ? moment / pull : 0), side = Term.Key("mounting.ballast.side", ballast.SideM);
+        var turn = work.Apply(BallastBase.OverturningFormula, "ballast", force, lever, side);
+        Term friction = ballast.Friction is { } measured ? Term.Key("mounting.ballast.friction", measured) : UsualFriction;
+        var slide = work.Apply(BallastBase.SlidingFormula, "ballast", force, friction);
+        var share = job.Code == "us" ? WholeWeight : EuropeanShare;
+        var need = work.Apply(MountingFormulas.BallastNeed, "ballast", turn, slide, share);
+        Term own = Of("own_n", weightN ?? 0), block = Term.Key("mounting.ballast.block", ballast.BlockKg);
         if (need > MostN)
         {
             ledger.Force("ballast-turn", "the base against overturning and sliding", need, MostN, "more weight than a base of blocks can have (our rule)", "derived", ballast.At, "choose a mount that is fixed to the structure, or a shorter mast");
             return null;
         }
-        var needed = (int)log.Record(BallastBase.BlocksFormula, "ballast", BallastBase.Blocks(need, own, ballast.BlockKg), need, own, ballast.BlockKg);
+        var needed = (int)work.Apply(BallastBase.BlocksFormula, "ballast", need, own, block).Number;
         var blocks = ballast.Blocks ?? needed;
         var total = own + blocks * ballast.BlockKg * StandardGravity.MS2;
         Check("ballast-turn", "the base against overturning", turn / share, total, ballast, needed);
         Check("ballast-slide", "the base against sliding", slide / share, total, ballast, needed);
-        var pressure = log.Record(BallastBase.RoofPressureFormula, "ballast", BallastBase.RoofPressurePa(own, blocks, ballast.BlockKg, ballast.SideM), own, blocks, ballast.BlockKg, ballast.SideM);
+        var pressure = work.Apply(BallastBase.RoofPressureFormula, "ballast", own, Of("blocks", blocks), block, side);
         Roof(ballast, pressure);
         return new BallastPlan(ballast.SideM, force, lever, turn, slide, own, blocks, ballast.BlockKg, total, pressure, ballast.RoofBearsPa);
     }
 
     // The ultimate wind against the plain weight for `us`: the 0.6 of allowable stress stands on both sides.
-    private (double Top, double Line) Ultimate(WindPlan wind) => job.Code == "us" ? (wind.GustForceN, wind.GustLineNPerM) : (wind.ForceN, wind.LineLoadNPerM);
+    private (Term Top, Term Line) Ultimate(WindPlan wind) => job.Code == "us"
+        ? (MountTerms.Wind("gust_force_n", wind.GustForceN), MountTerms.Wind("gust_line_n_per_m", wind.GustLineNPerM))
+        : (MountTerms.Wind("force_n", wind.ForceN), MountTerms.Wind("line_load_n_per_m", wind.LineLoadNPerM));
 
     private void Check(string id, string what, double demand, double total, BallastSection ballast, int needed) => ledger.Force(
         id, what, demand, total, "the weight of base, mast, antenna and blocks", "derived", ballast.At, $"lay {needed} blocks on it, take a wider base, or a shorter mast");

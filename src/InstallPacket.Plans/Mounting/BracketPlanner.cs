@@ -4,7 +4,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Brackets on a wall, a gable or an eave: pull and shear of their fixings, wind away from the wall and along it.</summary>
-internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
+internal sealed class BracketPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
 {
     /// <summary>Fixings of a bracket by common practice.</summary>
     private const int UsualFixings = 4;
@@ -31,20 +31,28 @@ internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings,
         }
         // The foot of a ground mast carries the weight, not its bracket.
         var weight = brackets == 1 ? 0 : Heavier(weightN ?? 0);
-        var couple = weight > 0 ? log.Record(MountReactions.StandoffFormula, "upper bracket", MountReactions.StandoffPullN(weight, standOff, wind.SpacingM), weight, standOff, wind.SpacingM) : 0;
+        Term couple = weight > 0 ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.Hold("bracket.weight_n", weight), Of("stand-off", standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
         // Guys can make the lower one bear more than the upper one.
         var force = brackets == 1 ? Math.Abs(wind.UpperN) : Math.Max(Math.Abs(wind.UpperN), Math.Abs(wind.LowerN));
         var demands = new List<FixingDemand> { Away(force, couple, weight / 2, each) };
         if (Along(force, couple, weight / 2, each, standOff) is { } along) demands.Add(along);
-        new FixingChecker(job, log, ledger).Check(demands);
+        new FixingChecker(job, work, ledger).Check(demands);
+        Plan = new BracketPlan(force, weight, weight / 2, each, _mounting.Mount.AcrossM is null ? each : Math.Max(1, each / 2));
     }
 
-    private FixingDemand Away(double force, double couple, double weight, int each) => new(
-        "wind away from the wall",
-        log.Record(MountingFormulas.PullAway, "upper bracket", force / each + couple / each, force, couple, each),
-        log.Record(MountingFormulas.Shear, "upper bracket, wind away from the wall", weight / each, 0, weight, each));
+    /// <summary>What the upper bracket takes; null where it could not be checked.</summary>
+    public BracketPlan? Plan { get; private set; }
 
-    private FixingDemand? Along(double force, double couple, double weight, int each, double standOff)
+    private static Given Bracket(string key, double number) => MountTerms.Hold("bracket." + key, number);
+
+    private Given Of(string key, double number) => Term.Part(_mounting.Mount.Id, key, number);
+
+    private FixingDemand Away(double force, Term couple, double weight, int each) => new(
+        "wind away from the wall",
+        work.Apply(MountingFormulas.PullAway, "upper bracket", Bracket("force_n", force), couple, Bracket("fixings", each)),
+        work.Apply(MountingFormulas.Shear, "upper bracket, wind away from the wall", MountTerms.None, Bracket("share_of_weight_n", weight), Bracket("fixings", each)));
+
+    private FixingDemand? Along(double force, Term couple, double weight, int each, double standOff)
     {
         // Fixings side by side share by halves; those in one upright line share all, but only with the edge of the plate as lever.
         var (lever, sharing) = _mounting.Mount.AcrossM is { } across ? (across, Math.Max(1, each / 2)) : (_mounting.Mount.EdgeM ?? 0, each);
@@ -53,10 +61,10 @@ internal sealed class BracketPlanner(Job job, WorkLog log, FindingList findings,
             ledger.Unknown("the fixing of the bracket in wind along the wall", _mounting.Mount.At, $"the mount `{_mounting.Mount.Id}` states neither `across` nor `edge`", "add the level distance between its fixings, or from them to the edge of the plate");
             return null;
         }
-        var pull = log.Record(MountReactions.AlongWallFormula, "upper bracket", MountReactions.AlongWallPullN(force, standOff, lever), force, standOff, lever);
+        var pull = work.Apply(MountReactions.AlongWallFormula, "upper bracket", Bracket("force_n", force), Of("stand-off", standOff), Of(_mounting.Mount.AcrossM is null ? "edge" : "across", lever));
         return new("wind along the wall",
-            log.Record(MountingFormulas.PullAlong, "upper bracket", pull / sharing + couple / each, pull, sharing, couple, each),
-            log.Record(MountingFormulas.Shear, "upper bracket, wind along the wall", Math.Sqrt(force * force + weight * weight) / each, force, weight, each));
+            work.Apply(MountingFormulas.PullAlong, "upper bracket", pull, Bracket("sharing", sharing), couple, Bracket("fixings", each)),
+            work.Apply(MountingFormulas.Shear, "upper bracket, wind along the wall", Bracket("force_n", force), Bracket("share_of_weight_n", weight), Bracket("fixings", each)));
     }
 
     private double Heavier(double weight) => job.Code == "us" ? weight : weight * 1.35;

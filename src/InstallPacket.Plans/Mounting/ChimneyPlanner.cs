@@ -4,13 +4,18 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A mast strapped to a chimney: refused unless the stack is sound and the code allows it.</summary>
-internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
+internal sealed class ChimneyPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
 {
     /// <summary>Density of the masonry that is taken [kg/m3]: light brickwork, on the safe side.</summary>
     private const double DensityKgM3 = 1900;
 
     /// <summary>Share of the weight that counts in Europe (recalled).</summary>
     private const double EuropeanShare = 0.9;
+
+    /// <summary>What the stack takes; null where it could not be checked.</summary>
+    public ChimneyPlan? Plan { get; private set; }
+
+    private static Given Of(string key, double number) => MountTerms.Hold("chimney." + key, number);
 
     public void Check(WindPlan wind)
     {
@@ -21,25 +26,27 @@ internal sealed class ChimneyPlanner(Job job, WorkLog log, FindingList findings,
         }
         if (stack.State.Value != "sound") Refuse(stack.State.At, $"the state of the chimney is `{stack.State.Value}`", "choose another mount");
         if (stack.Allowed.Value != "yes") Refuse(stack.Allowed.At, $"whether the code allows it is `{stack.Allowed.Value}`", "ask the building office, or choose another mount");
-        var couple = log.Record(ChimneyStack.StrapFormula, "straps", ChimneyStack.StrapLegN(wind.MomentNm, stack.StrapSpacingM), wind.MomentNm, stack.StrapSpacingM);
+        var couple = work.Apply(ChimneyStack.StrapFormula, "straps", MountTerms.Wind("moment_nm", wind.MomentNm), Term.Key("mounting.chimney.strap-spacing", stack.StrapSpacingM));
         var push = wind.ForceN + wind.LineLoadNPerM * wind.FreeM;
-        var strap = log.Record(MountingFormulas.UpperStrap, "upper strap", couple + push / 2, couple, push);
+        var strap = work.Apply(MountingFormulas.UpperStrap, "upper strap", couple, Of("push_n", push));
         if (job.Mounting.Mount.BreakingN is { } breaking)
             ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf("breaking"), stack.At, "take wider straps, set them farther apart, or shorten the mast");
         else ledger.Unknown("the strap of the chimney", job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `breaking`", "add the breaking strength of its strap");
-        Foot(stack, wind);
+        Foot(stack, wind, push);
     }
 
-    private void Foot(ChimneySection stack, WindPlan wind)
+    private void Foot(ChimneySection stack, WindPlan wind, double push)
     {
         // As with ballast: for `us` the ultimate wind against the plain weight, for `eu` the design wind against nine tenths of it.
         var (top, line, share) = job.Code == "us" ? (wind.GustForceN, wind.GustLineNPerM, 1) : (wind.ForceN, wind.LineLoadNPerM, EuropeanShare);
         var force = top + line * wind.FreeM;
-        var moment = log.Record(MountingFormulas.FootMoment, "top of the chimney", top * wind.FreeM + line * wind.FreeM * wind.FreeM / 2, top, wind.FreeM, line);
-        var density = share * DensityKgM3;
-        var weight = log.Record(MountingFormulas.StackWeight, "chimney", density * StandardGravity.MS2 * stack.HeightM, density, stack.HeightM);
-        var net = ChimneyStack.FootTensionPa(moment, force, stack.SideM, stack.HeightM, density);
-        log.Record(ChimneyStack.TensionFormula, "chimney", net / 1e6, moment, force, stack.HeightM, stack.SideM, density);
+        var us = job.Code == "us";
+        var moment = work.Apply(MountingFormulas.FootMoment, "top of the chimney", MountTerms.Wind(us ? "gust_force_n" : "force_n", top),
+            MountTerms.Wind("free_m", wind.FreeM), MountTerms.Wind(us ? "gust_line_n_per_m" : "line_load_n_per_m", line));
+        Term density = Of("density_kg_m3", share * DensityKgM3), height = Term.Key("mounting.chimney.height", stack.HeightM);
+        var weight = work.Apply(MountingFormulas.StackWeight, "chimney", density, height);
+        var net = 1e6 * work.Apply(ChimneyStack.TensionFormula, "chimney", moment, Of("force_n", force), height, Term.Key("mounting.chimney.side", stack.SideM), density);
+        Plan = new ChimneyPlan(push, force, density);
         ledger.Stress("chimney-foot", "the masonry at the foot of the chimney, which bears no tension", net + weight, weight, "its own weight; solid stack, flues and the wind on the stack itself are not in it and make it worse", "derived", stack.At, "choose another mount");
     }
 

@@ -5,7 +5,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the fixings of the mount bear their share.</summary>
-internal sealed class FixingChecker(Job job, WorkLog log, HoldLedger ledger)
+internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
 {
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
@@ -28,9 +28,9 @@ internal sealed class FixingChecker(Job job, WorkLog log, HoldLedger ledger)
 
     private IFixingResistance? Resistance(Fixing f) => f.Part.Form switch
     {
-        "lag-screw" when job.Code == "us" => new ScrewData(job, log, ledger).Lag(f),
-        "wood-screw" when job.Code == "eu" => new ScrewData(job, log, ledger).European(f),
-        "wood-screw" => new ScrewData(job, log, ledger).ThinScrew(f),
+        "lag-screw" when job.Code == "us" => new ScrewData(job, work, ledger).Lag(f),
+        "wood-screw" when job.Code == "eu" => new ScrewData(job, work, ledger).European(f),
+        "wood-screw" => new ScrewData(job, work, ledger).ThinScrew(f),
         "anchor" or "bolt" => Stated(f),
         null => Unknown(f, $"the fixing `{f.Part.Id}` does not state `form`", "add `form` to the part: lag-screw, wood-screw, anchor, bolt or clamp"),
         var form => Stated(f, $"for a {form.Replace('-', ' ')} the code family `{job.Code}` has no rule here"),
@@ -38,7 +38,7 @@ internal sealed class FixingChecker(Job job, WorkLog log, HoldLedger ledger)
 
     private IFixingResistance? Stated(Fixing f, string why = "no capacity of anchors is built in")
     {
-        if (f is { PullN: { } pull, ShearN: { } shear }) return new StatedResistance(log, pull, shear, f.Stated);
+        if (f is { PullN: { } pull, ShearN: { } shear }) return new StatedResistance(work, f.Key("pull", pull), f.Key("shear", shear), f.Stated);
         return Unknown(f, $"the fixing `{f.Part.Id}` states no `pull` and `shear`; {why}",
             "write what the maker's approval states for this masonry, edge distance and depth (allowable load for `us`, design resistance for `eu`), or have it tested on site");
     }
@@ -74,20 +74,20 @@ internal interface IFixingResistance
 }
 
 /// <summary>An anchor or a bolt by the figures of its maker.</summary>
-internal sealed class StatedResistance(WorkLog log, double pullN, double shearN, string? stated) : IFixingResistance
+internal sealed class StatedResistance(Workings work, Term pullN, Term shearN, string? stated) : IFixingResistance
 {
     public string Basis => stated is null ? "stated in the job: name the sheet" : "stated: " + stated;
 
     public string Provenance => "stated";
 
     public (double Share, double? BearsN) Use(string subject, FixingDemand d) =>
-        (log.Record(AnchorUse.UseFormula, subject, AnchorUse.Of(d.PullN, d.ShearN, pullN, shearN), d.PullN, d.ShearN, pullN, shearN), null);
+        (work.Apply(AnchorUse.UseFormula, subject, d.PullN, d.ShearN, pullN, shearN), null);
 
     public string Words(UnitPrinter print) => $"{print.Force(pullN)} pull and {print.Force(shearN)} shear";
 }
 
 /// <summary>A lag screw or a thin wood screw in timber, by allowable stress.</summary>
-internal sealed class LagResistance(WorkLog log, double withdrawalN, double lateralN, string provenance = "read") : IFixingResistance
+internal sealed class LagResistance(Workings work, Term withdrawalN, Term lateralN, string provenance = "read") : IFixingResistance
 {
     public string Basis => "NDS chapter 12";
 
@@ -96,16 +96,16 @@ internal sealed class LagResistance(WorkLog log, double withdrawalN, double late
     public (double Share, double? BearsN) Use(string subject, FixingDemand d)
     {
         if (withdrawalN <= 0 || lateralN <= 0) return (double.PositiveInfinity, 0);
-        var angle = CombinedFixing.AngleDeg(d.PullN, d.ShearN);
-        var bears = log.Record(CombinedFixing.AllowableFormula, subject, CombinedFixing.AllowableN(withdrawalN, lateralN, angle), withdrawalN, lateralN, angle);
-        return (log.Record(CombinedFixing.UseFormula, subject, CombinedFixing.Use(d.PullN, d.ShearN, bears), d.PullN, d.ShearN, bears), bears);
+        var angle = work.Apply(MountingFormulas.PullAngle, subject, d.PullN, d.ShearN);
+        var bears = work.Apply(CombinedFixing.AllowableFormula, subject, withdrawalN, lateralN, angle);
+        return (work.Apply(CombinedFixing.UseFormula, subject, d.PullN, d.ShearN, bears), bears.Number);
     }
 
     public string Words(UnitPrinter print) => print.Force(withdrawalN);
 }
 
 /// <summary>A wood screw in timber, after EN 1995-1-1.</summary>
-internal sealed class WoodScrewResistance(WorkLog log, double axialN, double lateralN) : IFixingResistance
+internal sealed class WoodScrewResistance(Workings work, Term axialN, Term lateralN) : IFixingResistance
 {
     public string Basis => "EN 1995-1-1; the approval of the screw goes before it";
 
@@ -113,7 +113,7 @@ internal sealed class WoodScrewResistance(WorkLog log, double axialN, double lat
 
     public (double Share, double? BearsN) Use(string subject, FixingDemand d) => axialN <= 0 || lateralN <= 0
         ? (double.PositiveInfinity, 0)
-        : (log.Record(EuropeanScrew.UseFormula, subject, EuropeanScrew.Use(d.PullN, d.ShearN, axialN, lateralN), d.PullN, d.ShearN, axialN, lateralN), null);
+        : (work.Apply(EuropeanScrew.UseFormula, subject, d.PullN, d.ShearN, axialN, lateralN), null);
 
     public string Words(UnitPrinter print) => $"{print.Force(axialN)} pull and {print.Force(lateralN)} shear";
 }

@@ -4,4 +4,4 @@ namespace InstallPacket.Plans.Mounting;
 /// <param name="Case">The case of wind, for example <c>wind along the wall</c>.</param>
 /// <param name="PullN">Pull [N].</param>
 /// <param name="ShearN">Shear [N].</param>
-internal readonly record struct FixingDemand(string Case, double PullN, double ShearN);
+internal sealed record FixingDemand(string Case, Term PullN, Term ShearN);

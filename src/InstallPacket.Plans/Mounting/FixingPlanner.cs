@@ -4,9 +4,11 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What the crew must know of a fixing: count, drill, depth, distances, torque; and whether they fit each other.</summary>
-internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
+internal sealed class FixingPlanner(Job job, Workings work, FindingList findings)
 {
     private const double LeastEndShare = 0.5;
+    private static readonly Constant AtTheEnd = new("diameters-to-the-end-europe", 7, "en-1995-1-1", Calc.Sources.Provenance.Memory);
+    private static readonly Constant AtTheEdge = new("diameters-to-a-loaded-edge-europe", 4, "en-1995-1-1", Calc.Sources.Provenance.Memory);
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public FixingPlan Plan(Fixing f)
@@ -32,8 +34,8 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
     private WoodScrew? Thin(Fixing f) => job.Code == "us" && f.Part is { Form: "wood-screw", DiameterM: { } diameter } ? WoodScrew.Find(diameter) : null;
 
     private double Distance(Fixing f, string side, int diameters, double diameter, Calc.Sources.Formula american) => job.Code == "us"
-        ? log.Record(american, f.Part.Name, diameters * diameter, diameter)
-        : log.Record(MountingFormulas.EuropeanDistance, $"{f.Part.Name}, {side}", diameters * diameter, diameters, diameter);
+        ? work.Apply(american, f.Part.Name, f.Part.Figure("diameter", diameter))
+        : work.Apply(MountingFormulas.EuropeanDistance, $"{f.Part.Name}, {side}", diameters == 7 ? AtTheEnd : AtTheEdge, f.Part.Figure("diameter", diameter));
 
     private string Rule => job.Code == "us" ? "NDS chapter 12" : "EN 1995-1-1, recalled";
 
@@ -52,15 +54,16 @@ internal sealed class FixingPlanner(Job job, WorkLog log, FindingList findings)
     {
         if (job.Code != "us")
         {
-            var lead = log.Record(MountingFormulas.EuropeanLeadHole, f.Part.Name, 700 * diameter, 1000 * diameter) / 1000;
+            var lead = work.Apply(MountingFormulas.EuropeanLeadHole, f.Part.Name, f.Part.Figure("diameter", diameter).In(1000)) / 1000;
             return (0.9 * lead, 1.1 * lead);
         }
         var gravity = (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Gravity;
         var thin = Thin(f);
         var (least, most) = thin is null ? LeadHole.RangeM(diameter, gravity) : LeadHole.WoodScrewRangeM(thin.RootM, gravity);
         var (formula, thick) = thin is null ? (LeadHole.RangeFormula, diameter) : (LeadHole.WoodScrewFormula, thin.RootM);
-        log.Record(formula, f.Part.Name + ", smallest", least, thick, gravity);
-        log.Record(formula, f.Part.Name + ", largest", most, thick, gravity);
+        Term width = thin is null ? f.Part.Figure("diameter", thick) : Term.Table($"wood-screws.{thin.Name}.root", thick), g = ScrewData.GravityOf(f);
+        work.Apply(formula, false, f.Part.Name + ", smallest", width, g);
+        work.Apply(formula, true, f.Part.Name + ", largest", width, g);
         return (least, most);
     }
 

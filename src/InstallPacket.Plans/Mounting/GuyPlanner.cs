@@ -4,9 +4,18 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Guys: angle, pull, wire, anchors, and the push that they put on the mast.</summary>
-internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, HoldLedger ledger)
+internal sealed class GuyPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
 {
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
+
+    private static readonly Constant HingedEnds = new("hinged-ends", 1, "aisc-360", Calc.Sources.Provenance.Derived);
+
+    /// <summary>The push down the mast; null without guys.</summary>
+    public ColumnPlan? Column { get; private set; }
+
+    private static Given Of(int ring, string key, double number) => MountTerms.Hold($"guys[{ring}].{key}", number);
+
+    private static Given Pushed(string key, double number) => MountTerms.Hold("column." + key, number);
 
     public IReadOnlyList<GuySetPlan> Plan(WindPlan wind, double? weightN)
     {
@@ -18,7 +27,7 @@ internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, Hol
         var forces = MastFrame.Guyed(job.Mounting).Forces(wind.ForceN, wind.LineLoadNPerM);
         var sets = guys.Sets.Select((s, i) => Set(guys, s, i + 1, Math.Abs(forces.ReactionsN[i + 2]))).ToArray();
         Wire(guys, sets);
-        Column(guys, sets, wind, weightN);
+        Push(guys, sets, wind, weightN);
         return sets;
     }
 
@@ -34,14 +43,14 @@ internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, Hol
     private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)
     {
         var subject = $"ring {number}";
-        var angle = log.Record(MountingFormulas.GuyAngle, subject, Math.Atan2(s.RadiusM, s.RingM) * 180 / Math.PI, s.RadiusM, s.RingM);
+        var angle = work.Apply(MountingFormulas.GuyAngle, subject, Term.Key("mounting.guys.sets.anchor-radius", s.RadiusM), Term.Key("mounting.guys.sets.ring", s.RingM)).Number;
         if (angle < Guys.LeastAngleDeg - 1e-6)
             findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Plain.Angle(angle)} off the mast",
                 $"{UnitPrinter.Plain.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
         // Outside 1 to 89 deg the equation runs away; the finding above, or plain sight, stops such guys.
         angle = Math.Clamp(angle, 1, 89);
-        var fromWind = log.Record(Guys.WorstTensionFormula, subject, Guys.WorstTensionN(push, angle, s.Count), push, angle, s.Count);
-        var tension = log.Record(MountingFormulas.GuyPull, subject, fromWind + guys.PretensionN, fromWind, guys.PretensionN);
+        var fromWind = work.Apply(Guys.WorstTensionFormula, subject, Of(number, "push_n", push), Of(number, "angle_deg", angle), Of(number, "count", s.Count));
+        var tension = work.Apply(MountingFormulas.GuyPull, subject, fromWind, Term.Key("mounting.guys.pretension", guys.PretensionN));
         return new(s.RingM, s.Count, s.RadiusM, angle, push, tension, Math.Sqrt(s.RingM * s.RingM + s.RadiusM * s.RadiusM));
     }
 
@@ -56,19 +65,20 @@ internal sealed class GuyPlanner(Job job, WorkLog log, FindingList findings, Hol
         else ledger.Unknown("the anchor of the guys", guys.At, "`guys.anchor-pull` is absent", "write what the anchor bears along the guy, by its maker or by a test on site");
     }
 
-    private void Column(GuySection guys, GuySetPlan[] sets, WindPlan wind, double? weightN)
+    private void Push(GuySection guys, GuySetPlan[] sets, WindPlan wind, double? weightN)
     {
         var material = MastTubes.Material(job.Mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
         var tube = new MastSection(job.Mounting.Mast.DiameterM!.Value, job.Mounting.Mast.WallM!.Value);
-        var push = sets.Select((s, i) => log.Record(Guys.WorstCompressionFormula, $"ring {i + 1}", Guys.WorstCompressionN(s.PushN, s.AngleDeg, s.Count), s.PushN, s.AngleDeg, s.Count)).Sum();
+        var push = sets.Select((s, i) => work.Apply(Guys.WorstCompressionFormula, $"ring {i + 1}", Of(i + 1, "push_n", s.PushN), Of(i + 1, "angle_deg", s.AngleDeg), Of(i + 1, "count", s.Count)).Number).Sum();
         var still = sets.Sum(s => s.Count * guys.PretensionN * Math.Cos(s.AngleDeg * Math.PI / 180));
-        var total = log.Record(MountingFormulas.ColumnPush, "mast", push + still + (weightN ?? 0), push, still, weightN ?? 0);
+        var total = work.Apply(MountingFormulas.ColumnPush, "mast", Pushed("push_n", push), Pushed("still_n", still), Pushed("weight_n", weightN ?? 0));
         var supports = MastFrame.Guyed(job.Mounting).SupportsM;
         var span = supports.Skip(1).Zip(supports, (upper, lower) => upper - lower).Max();
-        var euler = log.Record(Guys.EulerFormula, "mast", Guys.EulerN(tube, material.ModulusPa, span), MastSway.StiffnessNm2(tube, material.ModulusPa), span, 1);
-        var allowable = log.Record(Guys.AllowableCompressionFormula, "mast", Guys.AllowableCompressionN(euler), euler);
+        var euler = work.Apply(Guys.EulerFormula, "mast", MountTerms.Stiffness(tube, material.ModulusPa), Pushed("span_m", span), HingedEnds);
+        var allowable = work.Apply(Guys.AllowableCompressionFormula, "mast", euler);
         ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory", guys.At, "take a stiffer tube, one more ring, or less pull in still air");
-        var use = log.Record(MountingFormulas.ColumnUse, "mast", wind.UseShare + total / allowable, wind.UseShare, total / allowable);
+        var use = work.Apply(MountingFormulas.ColumnUse, "mast", MountTerms.Wind("use_share", wind.UseShare), Pushed("use_share", total / allowable));
+        Column = new(push, still, weightN ?? 0, span, total / allowable);
         ledger.Add(new HoldCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), $"bending takes {Share(wind.UseShare)} and the push {Share(total / allowable)}", "1.00 of both together", guys.At, "take a stiffer tube, or one more ring");
     }
 

@@ -4,24 +4,29 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Collects checks of capacity, with a finding for each that fails or cannot be made.</summary>
-internal sealed class HoldLedger(Job job, WorkLog log, FindingList findings)
+internal sealed class HoldLedger(Job job, Workings work, FindingList findings)
 {
     private readonly List<HoldCheck> _checks = [];
     private readonly List<string> _unproved = [];
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
+    /// <summary>Figures of each screw in its place.</summary>
+    public List<ScrewPlan> Screws { get; } = [];
+
     public IReadOnlyList<HoldCheck> Checks => _checks;
 
     public IReadOnlyList<string> Unproved => _unproved;
 
+    private static Given Check(string what, string key, double number) => MountTerms.Hold($"checks[{what}].{key}", number);
+
     /// <summary>A force against what bears it.</summary>
     public void Force(string id, string what, double demandN, double bearsN, string basis, string provenance, SourceSpan at, string remedy) => Add(
-        new(id, what, log.Record(MountingFormulas.Use, what, bearsN > 0 ? demandN / bearsN : double.PositiveInfinity, demandN, bearsN), basis, provenance) { DemandN = demandN, BearsN = bearsN },
+        new(id, what, work.Apply(MountingFormulas.Use, what, Check(what, "demand_n", demandN), Check(what, "bears_n", bearsN)), basis, provenance) { DemandN = demandN, BearsN = bearsN },
         $"{_print.Force(demandN)}", _print.Force(bearsN), at, remedy);
 
     /// <summary>A stress against what bears it.</summary>
     public void Stress(string id, string what, double demandPa, double bearsPa, string basis, string provenance, SourceSpan at, string remedy) => Add(
-        new(id, what, log.Record(MountingFormulas.StressUse, what, demandPa / bearsPa, demandPa, bearsPa), basis, provenance) { DemandPa = demandPa, BearsPa = bearsPa },
+        new(id, what, work.Apply(MountingFormulas.StressUse, what, Check(what, "demand_pa", demandPa), Check(what, "bears_pa", bearsPa)), basis, provenance) { DemandPa = demandPa, BearsPa = bearsPa },
         _print.Pressure(demandPa), _print.Pressure(bearsPa), at, remedy);
 
     /// <summary>A check whose share was reckoned elsewhere.</summary>

@@ -8,6 +8,27 @@ namespace InstallPacket.Plans.Mounting;
 /// <param name="Ballast">Ballast; null when the mount does not stand by its weight.</param>
 public sealed record HoldPlan(double? WeightN, double? StandOffM, IReadOnlyList<HoldCheck> Checks, IReadOnlyList<GuySetPlan> Guys, BallastPlan? Ballast)
 {
+    /// <summary>What the upper bracket takes; null where the mount has no brackets or they could not be checked.</summary>
+    public BracketPlan? Bracket { get; init; }
+
+    /// <summary>What a chimney takes; null without one.</summary>
+    public ChimneyPlan? Chimney { get; init; }
+
+    /// <summary>What a tripod takes; null without one.</summary>
+    public TripodPlan? Tripod { get; init; }
+
+    /// <summary>The push down a guyed mast; null without guys.</summary>
+    public ColumnPlan? Column { get; init; }
+
+    /// <summary>Figures of each screw in its place.</summary>
+    public IReadOnlyList<ScrewPlan> Screws { get; init; } = [];
+
+    /// <summary>Mass of the antennas; null when one is unknown.</summary>
+    public double? AntennasKg { get; init; }
+
+    /// <summary>Mass of the mast; null when that of an antenna or of the mount is unknown.</summary>
+    public double? MastKg { get; init; }
+
     /// <summary>What is not proved, in words; empty when all of it is.</summary>
     public IReadOnlyList<string> Unproved { get; init; } = [];
 }
@@ -38,6 +59,42 @@ public sealed record HoldCheck(string Id, string What, double UseShare, string B
     /// <summary>Shear of a fixing.</summary>
     public double? ShearN { get; init; }
 }
+
+/// <summary>What the upper bracket takes.</summary>
+/// <param name="ForceN">Force of the wind.</param>
+/// <param name="WeightN">Weight that counts.</param>
+/// <param name="ShareOfWeightN">Its share.</param>
+/// <param name="Fixings">Fixings of the bracket.</param>
+/// <param name="Sharing">Fixings that share the pull in wind along the wall.</param>
+public sealed record BracketPlan(double ForceN, double WeightN, double ShareOfWeightN, int Fixings, int Sharing);
+
+/// <summary>What a chimney takes.</summary>
+/// <param name="PushN">Wind on antenna and free mast for the straps.</param>
+/// <param name="ForceN">The same for the foot of the stack.</param>
+/// <param name="DensityKgM3">Density that counts.</param>
+public sealed record ChimneyPlan(double PushN, double ForceN, double DensityKgM3);
+
+/// <summary>What a tripod takes.</summary>
+/// <param name="Fixings">Fixings of a foot.</param>
+/// <param name="AllFixings">Fixings of all feet.</param>
+/// <param name="PushN">Push of the wind.</param>
+public sealed record TripodPlan(int Fixings, int AllFixings, double PushN);
+
+/// <summary>The push down a guyed mast.</summary>
+/// <param name="PushN">From the wind, all rings.</param>
+/// <param name="StillN">From the guys in still air.</param>
+/// <param name="WeightN">Weight; 0 where a mass is unknown.</param>
+/// <param name="SpanM">Largest distance between supports.</param>
+/// <param name="UseShare">Push over capacity.</param>
+public sealed record ColumnPlan(double PushN, double StillN, double WeightN, double SpanM, double UseShare);
+
+/// <summary>A screw in its place.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="ThreadM">Thread in the timber.</param>
+/// <param name="DepthM">Depth in the timber.</param>
+/// <param name="BearingM">Bearing length of the yield modes.</param>
+/// <param name="EndShare">Share that the distance to the end of the timber leaves.</param>
+public sealed record ScrewPlan(string Name, double ThreadM, double DepthM, double BearingM, double EndShare);
 
 /// <summary>A ring of guys.</summary>
 /// <param name="RingM">Height of the ring above the foot of the mast.</param>

@@ -4,10 +4,11 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The way of the load from the mast into the house, roof or ground, and whether each part on it bears it.</summary>
-internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
+internal sealed class HoldPlanner(Job job, Workings work, FindingList findings)
 {
+    private double? _antennasKg, _mastKg;
     private readonly MountingSection _mounting = job.Mounting;
-    private readonly HoldLedger _ledger = new(job, log, findings);
+    private readonly HoldLedger _ledger = new(job, work, findings);
 
     /// <summary>The plan; null without wind, or in the attic where there is none.</summary>
     public HoldPlan? Plan(WindPlan? wind)
@@ -15,12 +16,16 @@ internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
         if (wind is null) return null;
         var weight = Weight();
         CheckRating(wind);
-        if (_mounting.Kind is "gable-bracket" or "wall-bracket" or "eave-bracket" or "ground-mast") new BracketPlanner(job, log, findings, _ledger).Check(wind, weight);
-        if (_mounting.Kind == "tripod") new TripodPlanner(job, log, _ledger).Check(wind);
-        if (_mounting.Kind == "chimney-lashing") new ChimneyPlanner(job, log, findings, _ledger).Check(wind);
-        var ballast = _mounting.Kind == "ballast" ? new BallastPlanner(job, log, findings, _ledger).Plan(wind, weight) : null;
-        var guys = new GuyPlanner(job, log, findings, _ledger).Plan(wind, weight);
-        return new HoldPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved };
+        var bracket = _mounting.Kind is "gable-bracket" or "wall-bracket" or "eave-bracket" or "ground-mast" ? new BracketPlanner(job, work, findings, _ledger) : null;
+        bracket?.Check(wind, weight);
+        var tripod = _mounting.Kind == "tripod" ? new TripodPlanner(job, work, _ledger) : null;
+        tripod?.Check(wind);
+        var chimney = _mounting.Kind == "chimney-lashing" ? new ChimneyPlanner(job, work, findings, _ledger) : null;
+        chimney?.Check(wind);
+        var ballast = _mounting.Kind == "ballast" ? new BallastPlanner(job, work, findings, _ledger).Plan(wind, weight) : null;
+        var guying = new GuyPlanner(job, work, findings, _ledger);
+        var guys = guying.Plan(wind, weight);
+        return new HoldPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved, Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan, Column = guying.Column, Screws = _ledger.Screws };
     }
 
     private double? Weight()
@@ -33,7 +38,8 @@ internal sealed class HoldPlanner(Job job, WorkLog log, FindingList findings)
         }
         var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Sum(e => e.Part.MassKg!.Value);
         var mast = MastKg();
-        return log.Record(MountingFormulas.Weight, "mount", (antennas + mast + _mounting.Mount.MassKg!.Value) * StandardGravity.MS2, antennas, mast, _mounting.Mount.MassKg.Value);
+        (_antennasKg, _mastKg) = (antennas, mast);
+        return work.Apply(MountingFormulas.Weight, "mount", MountTerms.Hold("antennas_kg", antennas), MountTerms.Hold("mast_kg", mast), Term.Part(_mounting.Mount.Id, "mass", _mounting.Mount.MassKg!.Value)).Number;
     }
 
     private double MastKg()

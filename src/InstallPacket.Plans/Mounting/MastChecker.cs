@@ -6,7 +6,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Bending, support forces, sway and pointing of the mast, and what its tube bears.</summary>
-internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
+internal sealed class MastChecker(Job job, Workings work, FindingList findings)
 {
     /// <summary>Moment at the upper support beyond which a structural proof is asked for [N m] (read: European practice for antennas; used everywhere by choice).</summary>
     private const double EngineerNm = EuropeanMastRule.GreatestMomentNm;
@@ -20,7 +20,7 @@ internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
     /// <param name="force">Force on the antennas for the strength check [N].</param>
     /// <param name="line">Force on each metre of mast for the strength check [N/m].</param>
     /// <param name="service">Pressure of the gust for pointing over that of the job.</param>
-    public WindPlan Plan(MastSection tube, double force, double line, double service)
+    public WindPlan Plan(MastSection tube, Term force, Term line, double service)
     {
         // European practice: the tube must be safe without its guys. Elsewhere the guys hold it.
         var frame = job.Code == "us" ? MastFrame.Guyed(_mounting) : MastFrame.Fixed(_mounting);
@@ -28,45 +28,49 @@ internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
         var several = frame.SupportsM.Count > 2 || frame.Exposed;
         var (supports, moment) = several ? Several(frame, force, line) : Two(frame, force, line);
         var allowable = Allowable(tube, material);
-        var use = log.Record(MastStrength.UtilisationFormula, "mast", MastStrength.Utilisation(moment, allowable), moment, allowable);
-        var stress = MastStrength.StressPa(moment, tube);
-        log.Record(MastStrength.StressFormula, "mast", stress / 1e6, moment, tube.SectionModulusM3 * 1e9);
+        var use = work.Apply(MastStrength.UtilisationFormula, "mast", moment, allowable);
+        var stress = 1e6 * work.Apply(MastStrength.StressFormula, "mast", moment, Section(tube));
         var mast = new MastCase([new MastLoad(force, frame.FreeM)], line, frame.FreeM, frame.SpacingM);
-        var stiffness = MastSway.StiffnessNm2(tube, material.ModulusPa);
-        var tip = MastBending.TipDeflectionM(mast, tube, material.ModulusPa);
-        log.Record(MastBending.DeflectionFormula, "mast", 1000 * tip, force, frame.FreeM, line, frame.FreeM, frame.SpacingM, stiffness);
+        Term free = MountTerms.Wind("free_m", frame.FreeM), spacing = MountTerms.Wind("spacing_m", frame.SpacingM);
+        var tip = work.Apply(MastBending.DeflectionFormula, new BentMast(mast, tube, material.ModulusPa), "mast",
+            force, free, line, free, spacing, MountTerms.Stiffness(tube, material.ModulusPa)) / 1000;
         Check(moment, allowable, use, material, new TubeChooser(job, frame, material, force, line, tube.OuterM).Lightest());
         CheckFree(frame);
-        var pointing = new PointingChecker(job, log, findings);
+        var pointing = new PointingChecker(job, work, findings);
+        var (tilt, frequency) = (pointing.Tilt(mast, tube, material, service / Reduced), pointing.Frequency(frame, tube, material));
         return new WindPlan(0, "", 0, 0, 0, force, line, frame.FreeM, frame.SpacingM, material.Name, material.Provenance == Provenance.Derived, moment, allowable, use,
             supports[1].ForceN, -supports[0].ForceN, tip)
         {
-            Supports = supports, StressPa = stress, ServiceTiltDeg = pointing.Tilt(mast, tube, material, service / Reduced), FrequencyHz = pointing.Frequency(frame, tube, material),
+            StiffnessNm2 = MastSway.StiffnessNm2(tube, material.ModulusPa), SectionMm3 = tube.SectionModulusM3 * 1e9, PlasticMm3 = tube.PlasticModulusM3 * 1e9,
+            MastKgPerM = tube.MassKgM(material.DensityKgM3), TopKg = pointing.TopKg, ServiceForceN = force * (service / Reduced), ServiceLineNPerM = line * (service / Reduced),
+            Supports = supports, StressPa = stress, ServiceTiltDeg = tilt, FrequencyHz = frequency,
         };
     }
 
     private double Reduced => job.Code == "us" ? AllowableStress.WindLoad(1) : WindEurocode.PartialFactor;
 
-    private (MastSupport[] Supports, double MomentNm) Two(MastFrame frame, double force, double line)
+    private (MastSupport[] Supports, Term MomentNm) Two(MastFrame frame, Term force, Term line)
     {
         var (free, spacing) = (frame.FreeM, frame.SpacingM);
         var mast = new MastCase([new MastLoad(force, free)], line, free, spacing);
-        var moment = log.Record(MastBending.MomentFormula, "mast", MastBending.MomentNm(mast), force, free, line, free);
-        var lower = log.Record(MastBending.LowerReactionFormula, "mast", MastBending.LowerReactionN(mast), moment, spacing, 0);
-        var upper = log.Record(MastBending.UpperReactionFormula, "mast", MastBending.UpperReactionN(mast), force, line, free, moment, spacing, 0);
+        Term a = MountTerms.Wind("free_m", free), b = MountTerms.Wind("spacing_m", spacing);
+        var moment = work.Apply(MastBending.MomentFormula, mast, "mast", force, a, line, a);
+        var lower = work.Apply(MastBending.LowerReactionFormula, mast, "mast", moment, b, MountTerms.None);
+        var upper = work.Apply(MastBending.UpperReactionFormula, mast, "mast", force, line, a, moment, b, MountTerms.None);
         return (Named(frame, [-lower, upper]), moment);
     }
 
-    private (MastSupport[] Supports, double MomentNm) Several(MastFrame frame, double force, double line)
+    private (MastSupport[] Supports, Term MomentNm) Several(MastFrame frame, Term force, Term line)
     {
         var forces = frame.Forces(force, line);
         var supports = Named(frame, forces.ReactionsN);
         for (var i = 0; i < supports.Length; i++)
         {
-            log.Record(ContinuousMast.MomentsFormula, supports[i].Name, forces.MomentsNm[i], supports[i].HeightM, force, frame.FreeM, line);
-            log.Record(ContinuousMast.ReactionFormula, supports[i].Name, supports[i].ForceN, supports[i].HeightM, force, frame.FreeM, line);
+            Term height = MountTerms.Wind($"supports[{supports[i].Name}].height_m", supports[i].HeightM), free = MountTerms.Wind("free_m", frame.FreeM);
+            work.Apply(ContinuousMast.MomentsFormula, forces.MomentsNm[i], supports[i].Name, height, force, free, line);
+            work.Apply(ContinuousMast.ReactionFormula, supports[i].ForceN, supports[i].Name, height, force, free, line);
         }
-        return (supports, forces.GreatestNm);
+        return (supports, MountTerms.Wind("moment_nm", forces.GreatestNm));
     }
 
     private static MastSupport[] Named(MastFrame frame, IReadOnlyList<double> forces) =>
@@ -81,14 +85,15 @@ internal sealed class MastChecker(Job job, WorkLog log, FindingList findings)
             $"beyond {_print.Length(EuropeanMastRule.GreatestFreeM)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, guy the mast, or shorten it");
     }
 
-    private double Allowable(MastSection tube, MastMaterial material)
+    private static Given Section(MastSection tube) => MountTerms.Wind("section_mm3", tube.SectionModulusM3 * 1e9);
+
+    private Row Allowable(MastSection tube, MastMaterial material)
     {
         if (job.Code != "us")
-            return log.Record(MountingFormulas.DesignResistance, "mast", material.YieldPa * tube.SectionModulusM3, material.YieldPa / 1e6, tube.SectionModulusM3 * 1e9);
-        var allowable = MastStrength.AllowableNm(tube, material);
+            return work.Apply(MountingFormulas.DesignResistance, "mast", material.Yield(), Section(tube));
         var thin = MastStrength.IsThin(tube, material.YieldPa, material.ModulusPa);
         var formula = material.IsAluminium ? MastStrength.AluminiumFormula : thin ? MastStrength.ElasticFormula : MastStrength.PlasticFormula;
-        return log.Record(formula, "mast", allowable, material.YieldPa / 1e6, (material.IsAluminium || thin ? tube.SectionModulusM3 : tube.PlasticModulusM3) * 1e9);
+        return work.Apply(formula, "mast", material.Yield(), material.IsAluminium || thin ? Section(tube) : MountTerms.Wind("plastic_mm3", tube.PlasticModulusM3 * 1e9));
     }
 
     private void Check(double moment, double allowable, double use, MastMaterial material, string? stronger)

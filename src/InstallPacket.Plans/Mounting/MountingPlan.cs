@@ -14,6 +14,9 @@ public sealed record MountingPlan(
     /// <summary>What holds the mast; null when the wind is not known or there is none.</summary>
     public HoldPlan? Hold { get; init; }
 
+    /// <summary>Length of the longest antenna; 0 where none states it.</summary>
+    public double LongestAntennaM { get; init; }
+
     /// <summary>What can hurt somebody here, in the order of the packet.</summary>
     public IReadOnlyList<HazardPlan> Hazards { get; init; } = [];
 

@@ -3,27 +3,32 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The mount: wind, what holds it, access, overhead wires, hazards.</summary>
-internal sealed class MountingPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
+internal sealed class MountingPlanner(Job job, CodeFamily code)
 {
+    private readonly Workings _work = new();
+    private readonly FindingList _findings = new();
     private readonly MountingSection _mounting = job.Mounting;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
-    public MountingPlan Plan()
+    public Planned<MountingPlan> Plan() => new(Mount(), _work, _findings);
+
+    private MountingPlan Mount()
     {
         CheckLengths();
-        var access = new AccessPlanner(job, code, log, findings);
-        var lines = new PowerLinePlanner(job, log, findings);
+        var access = new AccessPlanner(job, code, _work, _findings);
+        var lines = new PowerLinePlanner(job, _work, _findings);
         var (required, ladder) = (lines.RequiredM(), access.Ladder());
         access.CheckFall();
         var wires = lines.Lines(ladder);
-        var fixings = new FixingPlanner(job, log, findings);
-        var wind = new WindPlanner(job, log, findings).Plan();
+        var fixings = new FixingPlanner(job, _work, _findings);
+        var wind = new WindPlanner(job, _work, _findings).Plan();
         return new MountingPlan(
             _mounting.Kind, _mounting.Mount.Name, _mounting.Mast.Name, _mounting.MastLength.Metres, _mounting.FreeLength.Metres, _mounting.On,
             [.. _mounting.Fixings.Select(fixings.Plan)], _mounting.RoofPitchDeg, _mounting.WorkHeight.Metres, _mounting.Access, ladder, job.Siting.PowerLines is not null,
             required, wires, [.. code.RulesOf("mounting"), .. code.RulesOf("height")])
         {
-            Wind = wind, Hold = new HoldPlanner(job, log, findings).Plan(wind), Hazards = new HazardPlanner(job, findings).Plan(wires),
+            Wind = wind, Hold = new HoldPlanner(job, _work, _findings).Plan(wind), Hazards = new HazardPlanner(job, _findings).Plan(wires),
+            LongestAntennaM = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Max(e => e.Part.LengthM ?? 0),
             FallProtection = _mounting.FallProtection?.Value ?? "", FallFromM = code.FallProtectionM,
         };
     }
@@ -32,11 +37,11 @@ internal sealed class MountingPlanner(Job job, CodeFamily code, WorkLog log, Fin
     {
         var held = (_mounting.MastLength - _mounting.FreeLength).Metres;
         if (held < 0)
-            findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt,
+            _findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt,
                 $"mounting.free-length is {_print.Length(_mounting.FreeLength.Metres)} of a mast of {_print.Length(_mounting.MastLength.Metres)}",
                 "the free length is a part of the mast", "correct one of the two");
         else if (held < _mounting.MastLength.Metres / 6 && _mounting.Kind != "tripod" && _mounting.Kind != "ballast")
-            findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt,
+            _findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt,
                 $"only {_print.Length(held)} of {_print.Length(_mounting.MastLength.Metres)} of mast is held",
                 $"at least one sixth, {_print.AtLeast(_mounting.MastLength.Metres / 6)} (EN IEC 60728-11 practice, read in a secondary text)", "hold the mast at two points farther apart, or shorten it");
     }

@@ -5,7 +5,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the mast sways or the antenna loses its aim in ordinary gusts.</summary>
-internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings)
+internal sealed class PointingChecker(Job job, Workings work, FindingList findings)
 {
     private const double SlowestHz = 1;
     private const double BeamShare = 0.25;
@@ -15,13 +15,18 @@ internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings
     public double Tilt(MastCase mast, MastSection tube, MastMaterial material, double service)
     {
         var light = mast with { Loads = [.. mast.Loads.Select(l => l with { ForceN = l.ForceN * service })], LineLoadNPerM = mast.LineLoadNPerM * service };
-        var tilt = MastBending.TipSlopeRad(light, tube, material.ModulusPa) * 180 / Math.PI;
-        log.Record(MastBending.SlopeFormula, "top of the mast, gust of 50 mph", tilt, light.Loads[0].ForceN, light.FreeM, light.LineLoadNPerM, light.FreeM, light.SpacingM, MastSway.StiffnessNm2(tube, material.ModulusPa));
+        var free = MountTerms.Wind("free_m", light.FreeM);
+        var tilt = work.Apply(MastBending.SlopeFormula, new BentMast(light, tube, material.ModulusPa), "top of the mast, gust of 50 mph",
+            MountTerms.Wind("service_force_n", light.Loads[0].ForceN), free, MountTerms.Wind("service_line_n_per_m", light.LineLoadNPerM), free,
+            MountTerms.Wind("spacing_m", light.SpacingM), MountTerms.Stiffness(tube, material.ModulusPa));
         if (Beam() is { } beam && tilt > BeamShare * beam)
             findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, $"in a gust of {UnitPrinter.Of(job).Speed(50 * 0.44704)} the antenna tilts by {UnitPrinter.Plain.Angle(tilt)}",
                 $"a quarter of its narrowest beam of {UnitPrinter.Plain.Angle(beam)} (our rule)", "shorten the free length, or take a stiffer tube");
         return tilt;
     }
+
+    /// <summary>Mass of the antennas; null when one is unknown.</summary>
+    public double? TopKg { get; private set; }
 
     /// <summary>First frequency of the free mast [Hz]; null when the mass of an antenna is unknown.</summary>
     public double? Frequency(MastFrame frame, MastSection tube, MastMaterial material)
@@ -29,8 +34,9 @@ internal sealed class PointingChecker(Job job, WorkLog log, FindingList findings
         var antennas = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part.MassKg).ToArray();
         if (antennas.Any(m => m is null)) return null;
         var top = antennas.Sum(m => m!.Value);
-        var frequency = log.Record(MastSway.FrequencyFormula, "mast", MastSway.FirstFrequencyHz(tube, material, frame.FreeM, top),
-            MastSway.StiffnessNm2(tube, material.ModulusPa), frame.FreeM, top, tube.MassKgM(material.DensityKgM3));
+        TopKg = top;
+        var frequency = work.Apply(MastSway.FrequencyFormula, new SwayingMast(tube, material), "mast", MountTerms.Stiffness(tube, material.ModulusPa),
+            MountTerms.Wind("free_m", frame.FreeM), MountTerms.Wind("top_kg", top), MountTerms.Wind("mast_kg_per_m", tube.MassKgM(material.DensityKgM3)));
         if (frequency < SlowestHz)
             findings.Add(Severity.Caution, "mast-flexible", _mounting.FreeLengthAt, $"the free mast sways at {UnitText.Number(frequency, 2)} Hz",
                 "below 1 Hz gusts rock it and the forces grow beyond these figures (ASCE 7: flexible structure)", "shorten the free length, guy the mast, or have an engineer reckon the gusts");

@@ -4,12 +4,14 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>How far overhead wires must be from the mast, and whether they are.</summary>
-internal sealed class PowerLinePlanner(Job job, WorkLog log, FindingList findings)
+internal sealed class PowerLinePlanner(Job job, Workings work, FindingList findings)
 {
+    private static readonly Constant ToFiftyKv = new("distance-to-wires-to-50-kv", PowerLineDistance.KeepClearM, "osha-1926-1408", Calc.Sources.Provenance.Read);
+
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     /// <summary>Distance to keep where nothing is known of the voltage [m].</summary>
-    public double RequiredM() => Required("overhead wires", PowerLineDistance.KeepClearM);
+    public double RequiredM() => Required("overhead wires", ToFiftyKv);
 
     /// <summary>The wires of the survey.</summary>
     /// <param name="ladder">The ladder that is raised near them, or null.</param>
@@ -30,7 +32,7 @@ internal sealed class PowerLinePlanner(Job job, WorkLog log, FindingList finding
 
     private PowerLinePlan Line(PowerLine l, LadderSetPlan? ladder)
     {
-        var clear = l.VoltageKv is { } kv ? log.Record(PowerLineDistance.KeepClearFormula, l.Name, PowerLineDistance.KeepClearOf(kv), kv) : PowerLineDistance.KeepClearM;
+        Term clear = l.VoltageKv is { } kv ? work.Apply(PowerLineDistance.KeepClearFormula, l.Name, Term.Key($"siting.power-lines.{l.Name}.voltage", kv)) : ToFiftyKv;
         var required = Required(l.Name, clear);
         if (l.Distance.Metres < required)
             findings.Add(Severity.Stop, "power-line-near", l.At,
@@ -43,11 +45,11 @@ internal sealed class PowerLinePlanner(Job job, WorkLog log, FindingList finding
         return new PowerLinePlan(l.Name, l.What, l.Distance.Metres, l.Height.Metres, l.Distance.Metres >= required) { RequiredM = required, KeepClearM = clear, VoltageKv = l.VoltageKv };
     }
 
-    private double Required(string subject, double clear)
+    private double Required(string subject, Term clear)
     {
         var antenna = job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Max(e => e.Part.LengthM ?? 0);
-        var mast = job.Mounting.MastLength.Metres;
-        var fall = mast + antenna / 2;
-        return log.Record(PowerLineDistance.RequiredFormula, subject, PowerLineDistance.RequiredM(antenna, mast, fall, clear), antenna, mast, fall, clear);
+        Term length = Term.Plan("mounting.longest_antenna_m", antenna), mast = job.MastLength();
+        var fall = work.Apply(MountingFormulas.FallRadius, "mast", mast, length);
+        return work.Apply(PowerLineDistance.RequiredFormula, subject, length, mast, fall, clear);
     }
 }

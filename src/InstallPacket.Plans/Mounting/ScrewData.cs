@@ -4,12 +4,15 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The capacity of a screw in its place in the timber.</summary>
-internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)
+internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
 {
     /// <summary>Load duration of wind.</summary>
-    private const double WindDuration = 1.6;
+    private static readonly Constant WindDuration = new("load-duration-of-wind", 1.6, "nds-chapter-12", Calc.Sources.Provenance.Read);
+    private static readonly Constant WetLag = new("wet-service", 0.7, "nds-chapter-12", Calc.Sources.Provenance.Read);
+    private static readonly Constant Dry = new("dry-service", 1, "nds-chapter-12", Calc.Sources.Provenance.Read);
+    private static readonly Constant AcrossTheGrain = new("across-the-grain", 90, "project-notes", Calc.Sources.Provenance.Derived);
+    private static readonly Constant Tensile = new("tensile-strength-of-screws", EuropeanScrew.TensilePa / 1e6, "en-1995-1-1", Calc.Sources.Provenance.Memory);
 
-    private const double WetLag = 0.7;
 
     private const double LongestM = 0.5;
 
@@ -22,16 +25,19 @@ internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)
             ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick, which is no standard lag screw", "take 1/4, 5/16, 3/8, 7/16 or 1/2 in");
             return null;
         }
-        var (name, plate, wet) = (f.Part.Name, shape.PlateM, f.Wet ? WetLag : 1);
+        var (name, plate, wet) = (f.Part.Name, shape.PlateM, f.Wet ? WetLag : Dry);
         var gravity = Gravity(f);
         var (thread, depth) = (lag.ThreadInTimberM(shape.LengthM, plate + f.GapM, f.Part.ThreadM), lag.PenetrationM(shape.LengthM, plate + f.GapM));
-        var perMetre = log.Record(Withdrawal.LagFormula, name, Withdrawal.LagNPerM(gravity, lag.DiameterM), gravity, lag.DiameterM);
-        var pull = log.Record(Withdrawal.AdjustedFormula, name, Withdrawal.AdjustedN(perMetre, thread, WindDuration, wet), perMetre, thread, WindDuration, wet);
+        Term g = GravityOf(f), d = Term.Table($"lag-screws.{f.Part.Id}.diameter", lag.DiameterM), theta = AcrossTheGrain;
+        var (steel, gap, bearing) = (f.Part.Figure("plate", plate), f.Key("gap", f.GapM), Of(name, "bearing_m", 8 * lag.DiameterM));
+        ledger.Screws.Add(new(name, thread, depth, 8 * lag.DiameterM, EndShare(f, lag.DiameterM)));
+        var perMetre = work.Apply(Withdrawal.LagFormula, name, g, d);
+        var pull = work.Apply(Withdrawal.AdjustedFormula, name, perMetre, Of(name, "thread_m", thread), WindDuration, wet);
         // Across the grain is the weaker direction; what direction the wind takes is not known.
-        var plain = log.Record(YieldModes.LateralFormula, name, depth > 0 ? YieldModes.Of(lag, gravity, plate, Steel(plate), 90, 8 * lag.DiameterM, gapM: f.GapM).LeastN : 0, lag.DiameterM, gravity, plate, f.GapM, 90, 8 * lag.DiameterM);
-        var end = EndShare(f, lag.DiameterM);
-        var shear = log.Record(YieldModes.AdjustedFormula, name, YieldModes.AdjustedN(plain, depth, lag.DiameterM, WindDuration, wet, end), plain, depth, lag.DiameterM, WindDuration, wet, end);
-        return new LagResistance(log, pull, shear);
+        var least = depth > 0 ? YieldModes.Of(lag, gravity, plate, Steel(plate), 90, 8 * lag.DiameterM, gapM: f.GapM).LeastN : 0;
+        var plain = work.Apply(YieldModes.LateralFormula, least, name, d, g, steel, gap, theta, bearing);
+        var shear = work.Apply(YieldModes.AdjustedFormula, name, plain, Of(name, "depth_m", depth), d, WindDuration, wet, Of(name, "end_share", EndShare(f, lag.DiameterM)));
+        return new LagResistance(work, pull, shear);
     }
 
     /// <summary>A wood screw thinner than 1/4 in after the NDS; null when a figure is missing.</summary>
@@ -48,15 +54,18 @@ internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)
             Missing(f, "thread");
             return null;
         }
-        var (name, plate, wet) = (f.Part.Name, shape.PlateM, f.Wet ? WetLag : 1);
+        var (name, plate, wet) = (f.Part.Name, shape.PlateM, f.Wet ? WetLag : Dry);
         var (gravity, depth, bearing) = (Gravity(f), screw.PenetrationM(shape.LengthM, plate + f.GapM), WoodScrew.FullDiameters * screw.DiameterM);
         // Less than the least depth is worth nothing in either direction.
         var thread = depth < WoodScrew.LeastDiameters * screw.DiameterM - 1e-9 ? 0 : screw.ThreadInTimberM(shape.LengthM, plate + f.GapM, threadLength);
-        var perMetre = log.Record(Withdrawal.WoodScrewFormula, name, Withdrawal.WoodScrewNPerM(gravity, screw.DiameterM), gravity, screw.DiameterM);
-        var pull = log.Record(Withdrawal.AdjustedFormula, name, Withdrawal.AdjustedN(perMetre, thread, WindDuration, wet), perMetre, thread, WindDuration, wet);
-        var plain = log.Record(WoodScrew.LateralFormula, name, YieldModes.Of(screw, gravity, plate, Steel(plate), bearing, f.GapM).LeastN, screw.DiameterM, gravity, plate, f.GapM, bearing);
-        var shear = log.Record(WoodScrew.AdjustedFormula, name, screw.AdjustedN(plain, depth, WindDuration, wet), plain, depth, screw.DiameterM, WindDuration, wet);
-        return new LagResistance(log, pull, shear, "memory");
+        Term g = GravityOf(f), d = Term.Table($"wood-screws.{screw.Name}.diameter", screw.DiameterM);
+        ledger.Screws.Add(new(name, thread, depth, bearing, 1));
+        var perMetre = work.Apply(Withdrawal.WoodScrewFormula, name, g, d);
+        var pull = work.Apply(Withdrawal.AdjustedFormula, name, perMetre, Of(name, "thread_m", thread), WindDuration, wet);
+        var plain = work.Apply(WoodScrew.LateralFormula, YieldModes.Of(screw, gravity, plate, Steel(plate), bearing, f.GapM), name,
+            d, g, f.Part.Figure("plate", plate), f.Key("gap", f.GapM), Of(name, "bearing_m", bearing));
+        var shear = work.Apply(WoodScrew.AdjustedFormula, screw, name, plain, Of(name, "depth_m", depth), d, WindDuration, wet);
+        return new LagResistance(work, pull, shear, "memory");
     }
 
     /// <summary>A wood screw after EN 1995-1-1; null when a figure is missing.</summary>
@@ -78,16 +87,22 @@ internal sealed class ScrewData(Job job, WorkLog log, HoldLedger ledger)
         var thread = Math.Min(threadLength, depth);
         if (f.GapM > 0)
             ledger.Unknown("the shear of " + f.Part.Name, f.At, $"{UnitPrinter.Of(job).Small(f.GapM)} lie between plate and timber, and the rule for the shear of a screw knows no gap", "cut the cladding out so that the plate lies on the timber, or have an engineer look");
-        if (thread <= 0) return new WoodScrewResistance(log, 0, 0);
-        var (d, kmod) = (1000 * shape.DiameterM, EuropeanScrew.Modification(f.Wet));
-        var strength = log.Record(EuropeanScrew.StrengthFormula, name, EuropeanScrew.StrengthPa(shape.DiameterM, thread, timber.DensityKgM3) / 1e6, d, 1000 * thread, timber.DensityKgM3);
-        var axial = log.Record(EuropeanScrew.WithdrawalFormula, name, EuropeanScrew.WithdrawalN(shape.DiameterM, thread, timber.DensityKgM3), strength, d, 1000 * thread);
-        var lateral = log.Record(EuropeanScrew.LateralFormula, name, EuropeanScrew.LateralN(shape.DiameterM, depth, timber.DensityKgM3), d, 1000 * depth, timber.DensityKgM3, EuropeanScrew.TensilePa / 1e6);
-        return new WoodScrewResistance(log, Design(name + ", pull", axial, kmod), Design(name + ", shear", lateral, kmod));
+        if (thread <= 0) return new WoodScrewResistance(work, MountTerms.None, MountTerms.None);
+        Term d = f.Part.Figure("diameter", shape.DiameterM).In(1000), kmod = Term.Table(f.Wet ? "kmod.wet" : "kmod.dry", EuropeanScrew.Modification(f.Wet));
+        ledger.Screws.Add(new(name, thread, depth, depth, 1));
+        Term length = Of(name, "thread_m", thread).In(1000), density = Term.Table($"timber-classes.{timber.Name}.density", timber.DensityKgM3);
+        var strength = work.Apply(EuropeanScrew.StrengthFormula, name, d, length, density);
+        var axial = work.Apply(EuropeanScrew.WithdrawalFormula, name, strength, d, length);
+        var lateral = work.Apply(EuropeanScrew.LateralFormula, name, d, Of(name, "depth_m", depth).In(1000), density, Tensile);
+        return new WoodScrewResistance(work, Design(name + ", pull", axial, kmod), Design(name + ", shear", lateral, kmod));
     }
 
-    private double Design(string subject, double characteristic, double kmod) =>
-        log.Record(EuropeanScrew.DesignFormula, subject, EuropeanScrew.DesignN(characteristic, kmod), kmod, characteristic);
+    private Row Design(string subject, Term characteristic, Term kmod) => work.Apply(EuropeanScrew.DesignFormula, subject, kmod, characteristic);
+
+    private static Given Of(string name, string key, double number) => MountTerms.Hold($"screws[{name}].{key}", number);
+
+    /// <summary>Specific gravity of the timber; the lightest where nobody named it.</summary>
+    public static Term GravityOf(Fixing f) => Term.Table($"wood-specific-gravity.{f.Timber?.Value ?? SpecificGravity.Unknown}", Gravity(f));
 
     private static double Gravity(Fixing f) => (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Gravity;
 

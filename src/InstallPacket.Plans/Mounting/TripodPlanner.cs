@@ -4,9 +4,14 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A tripod on the roof: pull of the foot upwind. Its weight is left out, on the safe side.</summary>
-internal sealed class TripodPlanner(Job job, WorkLog log, HoldLedger ledger)
+internal sealed class TripodPlanner(Job job, Workings work, HoldLedger ledger)
 {
     private const int Feet = 3;
+
+    /// <summary>What it takes; null where it could not be checked.</summary>
+    public TripodPlan? Plan { get; private set; }
+
+    private static Given Of(string key, double number) => MountTerms.Hold("tripod." + key, number);
 
     public void Check(WindPlan wind)
     {
@@ -17,9 +22,9 @@ internal sealed class TripodPlanner(Job job, WorkLog log, HoldLedger ledger)
             return;
         }
         var length = job.Mounting.MastLength.Metres;
-        var moment = log.Record(MountingFormulas.FootMoment, "tripod", wind.ForceN * length + wind.LineLoadNPerM * length * length / 2, wind.ForceN, length, wind.LineLoadNPerM);
-        var pull = log.Record(MountReactions.TripodOneFormula, "foot upwind", MountReactions.TripodOnePullN(moment, radius, 0), moment, radius, 0);
-        log.Record(MountReactions.TripodThrustFormula, "foot downwind", MountReactions.TripodThrustN(moment, radius, 0), moment, radius, 0);
+        var moment = work.Apply(MountingFormulas.FootMoment, "tripod", MountTerms.Wind("force_n", wind.ForceN), job.MastLength(), MountTerms.Wind("line_load_n_per_m", wind.LineLoadNPerM));
+        var pull = work.Apply(MountReactions.TripodOneFormula, "foot upwind", moment, Term.Part(mount.Id, "feet-radius", radius), MountTerms.None);
+        work.Apply(MountReactions.TripodThrustFormula, "foot downwind", moment, Term.Part(mount.Id, "feet-radius", radius), MountTerms.None);
         var each = FixingChecker.Holding(job).Sum(f => f.Count) / Feet;
         if (each == 0)
         {
@@ -27,9 +32,10 @@ internal sealed class TripodPlanner(Job job, WorkLog log, HoldLedger ledger)
             return;
         }
         var push = wind.ForceN + wind.LineLoadNPerM * length;
-        new FixingChecker(job, log, ledger).Check([
+        Plan = new(each, Feet * each, push);
+        new FixingChecker(job, work, ledger).Check([
             new("one foot upwind",
-                log.Record(MountReactions.BoltShareFormula, "foot upwind, pull", pull / each, pull, each),
-                log.Record(MountReactions.BoltShareFormula, "feet, shear", push / (Feet * each), push, Feet * each))]);
+                work.Apply(MountReactions.BoltShareFormula, "foot upwind, pull", pull, Of("fixings", each)),
+                work.Apply(MountReactions.BoltShareFormula, "feet, shear", Of("push_n", push), Of("all_fixings", Feet * each)))]);
     }
 }

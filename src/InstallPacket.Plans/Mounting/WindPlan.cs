@@ -28,6 +28,30 @@ public sealed record WindPlan(
     /// <summary>Force on each metre of mast and cable, neither reduced nor increased.</summary>
     public double GustLineNPerM { get; init; }
 
+    /// <summary>Force on the antennas in the gust at which pointing is judged.</summary>
+    public double ServiceForceN { get; init; }
+
+    /// <summary>Force on each metre of mast and cable in that gust.</summary>
+    public double ServiceLineNPerM { get; init; }
+
+    /// <summary>Stiffness of the tube against bending.</summary>
+    public double StiffnessNm2 { get; init; }
+
+    /// <summary>Mass of the antennas at the top; null when one is unknown.</summary>
+    public double? TopKg { get; init; }
+
+    /// <summary>Mass of each metre of mast.</summary>
+    public double MastKgPerM { get; init; }
+
+    /// <summary>Width that the wind meets: mast and the cables on it.</summary>
+    public double WidthM { get; init; }
+
+    /// <summary>Section modulus of the tube.</summary>
+    public double SectionMm3 { get; init; }
+
+    /// <summary>Plastic section modulus of the tube.</summary>
+    public double PlasticMm3 { get; init; }
+
     /// <summary>Stress of the tube in that wind.</summary>
     public double StressPa { get; init; }
 

@@ -5,9 +5,10 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What the wind does to antenna and mast, and what the tube can bear.</summary>
-internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
+internal sealed class WindPlanner(Job job, Workings work, FindingList findings)
 {
-    private const double SlenderCf = WindForce.SlenderRoundCf;
+    private static readonly Constant SlenderCf = new("cf-slender-round", WindForce.SlenderRoundCf, "asce-7-16", Calc.Sources.Provenance.Read);
+    private static readonly Constant RigidMast = new("gust-effect-of-a-rigid-mast", 1, "asce-7-16", Calc.Sources.Provenance.Read);
 
     // A gust of 50 mph at which pointing is judged (our choice; q = 0.613 V^2).
     private const double ServiceMs = 50 * 0.44704;
@@ -58,7 +59,7 @@ internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
         double sum = 0;
         foreach (var antenna in job.Cabling.Chain.Where(e => e.Part.Kind == "antenna").Select(e => e.Part))
         {
-            if (AntennaArea.Of(antenna, log) is not { } area)
+            if (AntennaArea.Of(antenna, work) is not { } area)
             {
                 Missing(antenna, "wind-area");
                 return null;
@@ -80,17 +81,17 @@ internal sealed class WindPlanner(Job job, WorkLog log, FindingList findings)
     private WindPlan Reckon(DesignWind wind, double areaM2, MastSection tube)
     {
         var height = Math.Max(job.Siting.AntennaHeight.Value.Metres, 1);
-        var loads = new WindPressure(job, log);
+        var loads = new WindPressure(job, work);
         var pressure = loads.Of(wind, height);
-        var gust = log.Record(WindForce.ForceFormula, "antenna", WindForce.ForceN(pressure, 1, areaM2), pressure, 1, areaM2);
+        var gust = work.Apply(WindForce.ForceFormula, "antenna", pressure, RigidMast, MountTerms.Wind("area_m2", areaM2));
         // The cable down the mast widens it for the wind.
         var width = tube.OuterM + CablesM();
-        var gustLine = log.Record(WindForce.LineLoadFormula, "mast and its cable", WindForce.LineLoadNPerM(pressure, 1, SlenderCf, width), pressure, 1, SlenderCf, width);
+        var gustLine = work.Apply(WindForce.LineLoadFormula, "mast and its cable", pressure, RigidMast, SlenderCf, MountTerms.Wind("width_m", width));
         var (force, line) = (loads.Design(gust, "antenna"), loads.Design(gustLine, "mast"));
-        return new MastChecker(job, log, findings).Plan(tube, force, line, 0.613 * ServiceMs * ServiceMs / pressure) with
+        return new MastChecker(job, work, findings).Plan(tube, force, line, 0.613 * ServiceMs * ServiceMs / pressure) with
         {
             SpeedMs = wind.SpeedMS, Exposure = wind.Exposure.Value, HeightM = height, PressurePa = pressure, AreaM2 = areaM2, ForceN = force, LineLoadNPerM = line,
-            ServiceMs = ServiceMs, GustForceN = gust, GustLineNPerM = gustLine,
+            ServiceMs = ServiceMs, GustForceN = gust, GustLineNPerM = gustLine, WidthM = width,
         };
     }
 

@@ -21,9 +21,18 @@ public sealed record AimPlan(double TrueDeg, double? MagneticDeg, string Compass
     /// <summary>Headings within which all held stations stay held; null when none is held.</summary>
     public AimArc? Arc { get; init; }
 
+    /// <summary>The weakest wanted station at the aim; null without wanted stations.</summary>
+    public WeakestAtAim? Weakest { get; init; }
+
     /// <summary>What a second antenna or a rotor would add; null when nothing.</summary>
     public SecondAim? Second { get; init; }
 }
+
+/// <summary>The weakest wanted station at the aim, before the chain.</summary>
+/// <param name="Station">The station.</param>
+/// <param name="SignalDbm">Power at the terminals.</param>
+/// <param name="NoiseDbm">Noise there, disturbers counted in.</param>
+public sealed record WeakestAtAim(string Station, double SignalDbm, double NoiseDbm);
 
 /// <summary>A further antenna.</summary>
 /// <param name="AntennaId">Its name in the chain.</param>

@@ -6,8 +6,10 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Where the antenna points: as the job says, or where most wanted stations are held; and how far it may turn.</summary>
-internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna, HeadingView headings, WorkLog log)
+internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna, HeadingView headings, bool first, Workings work)
 {
+    private string AimPath => first ? "aim" : $"more_antennas[{antenna.ElementId}].aim";
+
     private readonly double _demanded = job.Reception.ChancePct / 100;
 
     public AimPlan Plan(Arrival[] arrivals)
@@ -16,12 +18,13 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         var best = Best(wanted);
         var given = antenna.Aim is { } aim ? TrueBearing.Of(aim.Value, siting.Compass) : (double?)null;
         var deg = given ?? best;
-        if (wanted.Length > 0) Record(wanted, deg);
+        var weakest = wanted.Length > 0 ? Weakest(wanted, deg) : null;
         var held = wanted.Where(a => Holds(a, deg)).ToArray();
-        return new AimPlan(deg, Magnetic("aim", deg), CompassBearing.SixteenPoint(deg), given is null ? "program" : "job",
+        return new AimPlan(deg, Magnetic("aim", "true_deg", deg), CompassBearing.SixteenPoint(deg), given is null ? "program" : "job",
             siting.Landmark is { } l ? Bearing.Turn(l.BearingTrueDeg, deg) : null, antenna.BeamwidthDeg(wanted.Length == 0 ? 600 : wanted.Max(a => a.Channel.CentreMHz)))
         {
             BestDeg = best,
+            Weakest = weakest,
             Held = [.. held.Select(a => a.Station.Id)],
             NotHeld = [.. wanted.Except(held).Select(a => a.Station.Id)],
             Arc = held.Length == 0 ? null : Arc(wanted, held, deg),
@@ -44,12 +47,14 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         return best.Deg;
     }
 
-    private void Record(Arrival[] wanted, double deg)
+    private WeakestAtAim Weakest(Arrival[] wanted, double deg)
     {
         var weakest = wanted.MinBy(a => headings.At(a, deg).MarginDb)!;
         var at = headings.At(weakest, deg);
         var subject = $"aim {UnitText.Number(deg, 0)} deg, weakest wanted: {weakest.Station.Id}";
-        log.Record(ReceptionFormulas.AimExcess, subject, at.MarginDb, at.SignalDbm, at.NoiseDbm, weakest.RequiredCnDb);
+        Term Of(string key, double dbm) => Term.Plan($"reception.{AimPath}.weakest.{key}", dbm);
+        work.Apply(ReceptionFormulas.AimExcess, subject, Of("signal_dbm", at.SignalDbm), Of("noise_dbm", at.NoiseDbm), weakest.RequiredCnDb);
+        return new(weakest.Station.Id, at.SignalDbm, at.NoiseDbm);
     }
 
     private bool Holds(Arrival a, double deg) => headings.At(a, deg).Chance >= _demanded;
@@ -65,7 +70,7 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         var (from, to) = (Bearing.Wrap(deg - left), Bearing.Wrap(deg + right));
         var full = left + right >= 359;
         double Change(Arrival a, double heading) => headings.At(a, heading).MarginDb - headings.At(a, deg).MarginDb;
-        return new AimArc(from, to, Magnetic("arc, one end", from), Magnetic("arc, other end", to), full ? 360 : left + right,
+        return new AimArc(from, to, Magnetic("arc, one end", "arc.from_deg", from), Magnetic("arc, other end", "arc.to_deg", to), full ? 360 : left + right,
             [.. wanted.Select(a => new AimEnd(a.Station.Id, a.Station.Name, headings.At(a, deg).MarginDb, Change(a, from), Change(a, to)))]);
     }
 
@@ -74,9 +79,10 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         if (missing.Length == 0) return null;
         var deg = Best(missing);
         string[] added = [.. missing.Where(a => Holds(a, deg)).Select(a => a.Station.Id)];
-        return added.Length == 0 ? null : new(deg, Magnetic("second aim", deg), added);
+        return added.Length == 0 ? null : new(deg, Magnetic("second aim", "second.true_deg", deg), added);
     }
 
-    private double? Magnetic(string subject, double deg) => siting.Compass is { Usable: true, DeclinationDeg: { } d }
-        ? log.Record(CompassBearing.MagneticFormula, subject, CompassBearing.MagneticFromTrue(deg, d), deg, d) : null;
+    private double? Magnetic(string subject, string key, double deg) => siting.Compass is { Usable: true, DeclinationDeg: { } d }
+        ? work.Apply(CompassBearing.MagneticFormula, AimPath == "aim" ? subject : $"{subject} of {antenna.ElementId}", Term.Plan($"reception.{AimPath}.{key}", deg),
+            Term.Plan("siting.compass.declination_deg", d)).Number : null;
 }

@@ -1,4 +1,5 @@
 using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs;
 using InstallPacket.Jobs.Parts;
@@ -8,7 +9,7 @@ namespace InstallPacket.Plans.Reception;
 /// <summary>The antenna of the job as the arithmetic sees it: gain, beamwidth and front-to-back ratio at a frequency.</summary>
 internal sealed class AntennaView
 {
-    private const double UnknownFrontToBackDb = 10;
+    private static readonly Constant UnknownFrontToBackDb = new("front-to-back-not-known", 10, "project-notes", Provenance.Memory);
     private readonly Element _element;
 
     public AntennaView(Element element, Sourced<Bearing>? aim, FindingList findings)
@@ -39,14 +40,16 @@ internal sealed class AntennaView
     /// <summary>Gain over a dipole toward a station that lies a turn away from the aim.</summary>
     public double GainDbd(double frequencyMHz, double turnDeg) =>
         DipoleFactor.DbdFromDbi(Part.GainDbi!.At(frequencyMHz))
-        + AntennaPattern.RelativeGainDb(turnDeg, BeamwidthDeg(frequencyMHz), Part.FrontToBackDb ?? UnknownFrontToBackDb);
+        + AntennaPattern.RelativeGainDb(turnDeg, BeamwidthDeg(frequencyMHz), Part.FrontToBackDb ?? UnknownFrontToBackDb.Number);
 
     /// <summary>The same, recorded.</summary>
-    public double GainDbd(Arrival a, double turnDeg, WorkLog log)
+    public Row GainDbd(Arrival a, double turnDeg, Workings work)
     {
         var f = a.Channel.CentreMHz;
-        var (width, back) = (BeamwidthDeg(f), Part.FrontToBackDb ?? UnknownFrontToBackDb);
-        log.Record(AntennaPattern.RelativeGainFormula, a.Station.Id, AntennaPattern.RelativeGainDb(turnDeg, width, back), Math.Abs(turnDeg), width, back);
-        return log.Record(ReceptionFormulas.AntennaGain, a.Station.Id, GainDbd(f, turnDeg), Part.GainDbi!.At(f), AntennaPattern.RelativeGainDb(turnDeg, width, back));
+        var (width, back) = (BeamwidthDeg(f), Part.FrontToBackDb ?? UnknownFrontToBackDb.Number);
+        Term away = Term.Plan($"reception.stations[{a.Station.Id}].off_aim_deg", turnDeg).In(turnDeg < 0 ? -1 : 1);
+        var relative = work.Apply(AntennaPattern.RelativeGainFormula, a.Station.Id, away, Term.Part(Part.Id, "beamwidth", width),
+            Part.FrontToBackDb is null ? UnknownFrontToBackDb : Term.Part(Part.Id, "front-to-back", back));
+        return work.Apply(ReceptionFormulas.AntennaGain, a.Station.Id, Term.Part(Part.Id, "gain", Part.GainDbi!.At(f)), relative);
     }
 }

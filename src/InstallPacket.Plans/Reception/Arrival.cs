@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs.Stations;
 
@@ -6,22 +7,27 @@ namespace InstallPacket.Plans.Reception;
 /// <summary>A station as it arrives at the place of the antenna, before the antenna's own gain.</summary>
 internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, double DistanceKm, double BearingTrueDeg)
 {
+    private static readonly Term Nothing = new Constant("nothing-yet", 0, "project-notes", Provenance.Derived);
+
+    /// <summary>Distance to the house [km].</summary>
+    public Term Distance => Term.Plan($"reception.stations[{Station.Id}].distance_km", DistanceKm);
+
     /// <summary>Why nothing could be reckoned; empty when it could.</summary>
     public string WhyNot { get; init; } = "";
 
     /// <summary>Effective radiated power toward the house: what every field is reckoned with.</summary>
-    public double ErpKw { get; init; } = Station.ErpKw;
+    public Term ErpKw { get; init; } = Term.Station(Station.Id, "power", Station.ErpKw);
 
     /// <summary>Gain of the transmitter's pattern toward the house; null when it has none.</summary>
     public double? PatternDb { get; init; }
 
-    public double FreeSpaceDbuvM { get; init; }
+    public Term FreeSpaceDbuvM { get; init; } = Nothing;
 
     public IReadOnlyList<FieldVoice> Voices { get; init; } = [];
 
     public string PlannedBy { get; init; } = "";
 
-    public double MedianDbuvM { get; init; }
+    public Term MedianDbuvM { get; init; } = Nothing;
 
     public double RoofLossDb { get; init; }
 
@@ -31,15 +37,15 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
 
     public string Obstruction { get; init; } = "";
 
-    public double FieldDbuvM { get; init; }
+    public Term FieldDbuvM { get; init; } = Nothing;
 
-    public double ThermalNoiseDbm { get; init; }
+    public Term ThermalNoiseDbm { get; init; } = Nothing;
 
-    public double ExternalNoiseDb { get; init; }
+    public Term ExternalNoiseDb { get; init; } = Nothing;
 
     public double AntennaNoiseK { get; init; }
 
-    public double RequiredCnDb { get; init; }
+    public Term RequiredCnDb { get; init; } = Nothing;
 
     public string RequiredCnProvenance { get; init; } = "";
 

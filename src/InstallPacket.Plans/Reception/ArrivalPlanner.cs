@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Siting;
@@ -7,8 +8,10 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Reckons the field of one station at the antenna, and the noise that it competes with.</summary>
-internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaSet antennas, WorkLog log, FindingList findings)
+internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaSet antennas, Workings work, FindingList findings)
 {
+    private static readonly Constant ReferenceK = new("reference-temperature", ThermalNoise.ReferenceK, "ised-bpr-10", Provenance.Read);
+
     public Arrival Plan(Station s)
     {
         var line = Geodesic.Inverse(siting.LatitudeDeg, siting.LongitudeDeg, s.LatitudeDeg, s.LongitudeDeg);
@@ -22,8 +25,10 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     {
         if (a.Station is not { Pattern: { } pattern } s) return a;
         var span = pattern.Toward(Geodesic.Inverse(s.LatitudeDeg, s.LongitudeDeg, siting.LatitudeDeg, siting.LongitudeDeg).AzimuthDeg);
-        var gain = log.Record(TransmitterPattern.GainFormula, s.Id, span.GainDb, span.BearingDeg, span.Before.BearingDeg, span.Before.GainDb, span.After.BearingDeg, span.After.GainDb);
-        return a with { PatternDb = gain, ErpKw = log.Record(TransmitterPattern.PowerFormula, s.Id, TransmitterPattern.PowerKw(s.ErpKw, gain), s.ErpKw, gain) };
+        Term Point(double number) => Term.Station(s.Id, "pattern", number);
+        var back = work.Apply(ReceptionFormulas.BearingBack, s.Id, s.Latitude(), s.Longitude(), job.Latitude(), job.Longitude());
+        var gain = work.Apply(TransmitterPattern.GainFormula, s.Id, back, Point(span.Before.BearingDeg), Point(span.Before.GainDb), Point(span.After.BearingDeg), Point(span.After.GainDb));
+        return a with { PatternDb = gain, ErpKw = work.Apply(TransmitterPattern.PowerFormula, s.Id, a.ErpKw, gain) };
     }
 
     private string WhyNot(Arrival a)
@@ -47,18 +52,22 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     private Arrival Field(Arrival a)
     {
         var (s, id) = (a.Station, a.Station.Id);
-        var free = log.Record(FreeSpaceField.FieldFormula, id, FreeSpaceField.DbuVm(a.ErpKw, a.DistanceKm), a.ErpKw, a.DistanceKm);
-        var curves = new CurveVoice(job, siting, log, findings).Of(a, ground.Toward(s));
-        FieldVoice[] voices = [curves, .. new TerrainVoices(job, ground, log, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
+        var free = work.Apply(FreeSpaceField.FieldFormula, id, a.ErpKw, a.Distance);
+        var curves = new CurveVoice(job, siting, work, findings).Of(a, ground.Toward(s));
+        FieldVoice[] voices = [curves, .. new TerrainVoices(job, ground, work, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
         var planned = Planned(voices);
-        var (loss, name) = new ObstructionPlanner(siting, ground, log).Loss(a);
-        var roof = new RoofPlanner(job, log, findings).Plan(a);
-        var field = log.Record(ReceptionFormulas.FieldAtAntenna, id, Math.Min(planned.ServiceDbuvM, free) - loss - roof.LossDb, planned.ServiceDbuvM, free, loss, roof.LossDb);
-        var median = log.Record(ReceptionFormulas.MedianAtAntenna, id, Math.Max(field, Math.Min(planned.MedianDbuvM, free) - loss - roof.LossDb), planned.MedianDbuvM, free, loss, roof.LossDb);
+        var (loss, name) = new ObstructionPlanner(siting, ground, work).Loss(a);
+        var roof = new RoofPlanner(job, work, findings).Plan(a);
+        Term Of(string key, double db) => Term.Plan($"reception.stations[{id}].budget.{key}", db);
+        Term Voice(string key, double dbuv) => Of($"voices[{planned.Model}].{key}", dbuv);
+        var (obstruction, above) = (Of("obstruction_loss_db", loss), Of("roof_loss_db", roof.LossDb));
+        var field = work.Apply(ReceptionFormulas.FieldAtAntenna, id, Voice("service_dbuv_m", planned.ServiceDbuvM), free, obstruction, above);
+        var median = work.Apply(ReceptionFormulas.MedianAtAntenna, field, id, Voice("median_dbuv_m", planned.MedianDbuvM), free, obstruction, above);
+        var fade = work.Apply(ReceptionFormulas.Fade, id, median, field);
         return a with
         {
             FreeSpaceDbuvM = free, Voices = voices, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field, MedianDbuvM = median,
-            RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(log).Plan(a, voices, planned, median - field, roof.SigmaDb),
+            RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(work).Plan(a, voices, planned, fade, roof.SigmaDb),
         };
     }
 
@@ -70,14 +79,15 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     {
         var (s, f, id) = (a.Station, a.Channel.CentreMHz, a.Station.Id);
         var bandwidth = Bandwidth.NoiseMHz(s.System, a.Channel.WidthMHz) ?? a.Channel.WidthMHz;
-        var thermal = log.Record(ThermalNoise.PowerFormula, id, ThermalNoise.Dbm(bandwidth, ThermalNoise.ReferenceK), bandwidth, ThermalNoise.ReferenceK);
+        var thermal = work.Apply(ThermalNoise.PowerFormula, id, Term.Table($"noise-bandwidth.{s.System}", bandwidth), ReferenceK);
         var environment = Environment(job.Siting.Surroundings);
-        var external = log.Record(ReceptionFormulas.ExternalNoise, id, ExternalNoise.FigureDb(environment, f), f);
+        var external = work.Apply(ReceptionFormulas.ExternalNoise, environment, id, s.Centre());
         var threshold = StationRules.Threshold(s.System, s.Mode)!;
-        var required = log.Record(ReceptionFormulas.RequiredCn, id, threshold.RequiredDb + job.Reception.Multipath.Db, threshold.RequiredDb, job.Reception.Multipath.Db);
+        var required = work.Apply(ReceptionFormulas.RequiredCn, id,
+            Term.Table($"cn-thresholds.{s.System}.{s.Mode}", threshold.RequiredDb), Term.Key("reception.multipath", job.Reception.Multipath.Db));
         return a with
         {
-            ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = log.Record(ReceptionFormulas.AntennaNoise, id, 290 * Math.Pow(10, external / 10), external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
+            ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = work.Apply(ReceptionFormulas.AntennaNoise, id, external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
         };
     }
 

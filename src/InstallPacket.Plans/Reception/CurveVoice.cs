@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs;
@@ -5,9 +6,11 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Asks the curves for the field of a station: distance, power and height, no ground.</summary>
-internal sealed class CurveVoice(Job job, SitingPlan siting, WorkLog log, FindingList findings)
+internal sealed class CurveVoice(Job job, SitingPlan siting, Workings work, FindingList findings)
 {
-    private const double CurveHeightM = 9.1;
+    private static readonly Constant CurveHeightM = new("height-of-the-curves", 9.1, "fcc-curves", Provenance.Read);
+    private static readonly Constant LeastHaatM = new("least-height-of-the-curves", FccCurves.MinHaatM, "fcc-curves", Provenance.Read);
+    private static readonly Constant NoCorrection = new("no-skyline-known", 0, "project-notes", Provenance.Derived);
 
     /// <summary>The voice of the curves, with the skyline's correction where the skyline toward the station is known.</summary>
     public FieldVoice Of(Arrival a, GroundPath? path)
@@ -15,41 +18,41 @@ internal sealed class CurveVoice(Job job, SitingPlan siting, WorkLog log, Findin
         var (s, f, id, d) = (a.Station, a.Channel.CentreMHz, a.Station.Id, a.DistanceKm);
         var haat = Haat(a);
         var half = FccCurves.FieldDbuVm(CurvePercent.F50_50, f, a.ErpKw, haat, d);
-        var tenth = FccCurves.FieldDbuVm(CurvePercent.F50_10, f, a.ErpKw, haat, d);
         if (half.HaatClamped && a.Wanted && path is not { Whole: true })
             findings.Add(Severity.Note, "height-outside-curves", s.At, $"`{id}` has a height above average terrain of {UnitText.Write(haat, 0, "m")}",
                 $"the FCC curves hold from 30 to 1600 m; {UnitText.Write(half.EffectiveHaatM, 0, "m")} is reckoned with", "take the prediction with more care");
-        log.Record(FccCurves.CurveFormula, id + ", 50 % of time", half.DbuVm, f, a.ErpKw, haat, d);
-        log.Record(FccCurves.CurveFormula, id + ", 10 % of time", tenth.DbuVm, f, a.ErpKw, haat, d);
-        var most = log.Record(FccCurves.F5090Formula, id, FccCurves.F5090(half.DbuVm, tenth.DbuVm), half.DbuVm, tenth.DbuVm);
-        var height = job.Siting.AntennaHeight.Value.Metres;
-        var gain = log.Record(ReceivingHeight.GainFormula, id, ReceivingHeight.GainDb(f, height, CurveHeightM), f, height, CurveHeightM);
+        var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, id + ", 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+        var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, id + ", 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+        var most = work.Apply(FccCurves.F5090Formula, id, e50, e10);
+        var gain = work.Apply(ReceivingHeight.GainFormula, id, s.Centre(), job.AntennaHeight(), CurveHeightM);
         var (skyline, from) = Skyline(a, path);
-        var service = log.Record(ReceptionFormulas.CurveAtAntenna, id, most + gain + skyline, most, gain, skyline);
-        return new("curves", half.DbuVm + gain + skyline, service, s.HaatM is null ? $"height above average terrain unknown, {UnitText.Write(haat, 0, "m")} taken" : from);
+        var service = work.Apply(ReceptionFormulas.CurveAtAntenna, id, most, gain, skyline);
+        return new("curves", e50 + gain + skyline, service, s.HaatM is null ? $"height above average terrain unknown, {UnitText.Write(haat, 0, "m")} taken" : from);
     }
 
     // The least height of the curves: a wanted station is promised too little rather than too much.
-    private double Haat(Arrival a)
+    private Term Haat(Arrival a)
     {
-        if (a.Station.HaatM is { } known) return known;
+        if (a.Station.HaatM is { } known) return Term.Station(a.Station.Id, "height", known);
         if (a.Wanted)
             findings.Add(Severity.Note, "haat-missing", a.Station.At, $"the height of `{a.Station.Id}` above average terrain is not given",
                 $"the FCC curves need it; {UnitText.Write(FccCurves.MinHaatM, 0, "m")}, the least that they know, is reckoned with", "fill in `haat_m` (`height` in a job), or name terrain tiles");
-        return FccCurves.MinHaatM;
+        return LeastHaatM;
     }
 
     // A measured skyline goes before the one of a profile.
-    private (double Db, string From) Skyline(Arrival a, GroundPath? path)
+    private (Term Db, string From) Skyline(Arrival a, GroundPath? path)
     {
         var measured = siting.Skyline.FirstOrDefault(p => p.From == "measured" && Math.Abs(Bearing.Turn(p.BearingTrueDeg, a.BearingTrueDeg)) <= 1);
-        if (measured?.AngleDeg is { } angle) return (Correction(a, angle), "with the correction for the measured skyline");
-        if (path is not { Whole: true }) return (0, "");
+        if (measured?.AngleDeg is { } angle) return (Correction(a, Term.Key("siting.horizon", angle)), "with the correction for the measured skyline");
+        if (path is not { Whole: true }) return (NoCorrection, "");
         var clearance = TerrainClearance.Angle(path.FromTransmitter(), job.Siting.AntennaHeight.Value.Metres);
-        log.Record(TerrainClearance.AngleFormula, a.Station.Id, clearance.AngleDeg, clearance.AntennaM, clearance.GroundM, clearance.DistanceM);
-        return (Correction(a, clearance.AngleDeg), "with the correction for the ground in front");
+        var toward = $"toward {a.Station.Id}";
+        var steepest = work.Apply(TerrainClearance.AngleFormula, clearance, a.Station.Id,
+            Term.Ground($"antenna, {toward}", clearance.AntennaM), Term.Ground(toward, clearance.GroundM), Term.Ground($"distance, {toward}", clearance.DistanceM));
+        return (Correction(a, steepest), "with the correction for the ground in front");
     }
 
-    private double Correction(Arrival a, double angleDeg) =>
-        log.Record(TerrainClearance.CorrectionFormula, a.Station.Id, TerrainClearance.CorrectionDb(a.Channel.CentreMHz, angleDeg), a.Channel.CentreMHz, angleDeg);
+    private Row Correction(Arrival a, Term angleDeg) =>
+        work.Apply(TerrainClearance.CorrectionFormula, a.Station.Id, a.Station.Centre(), angleDeg);
 }

@@ -5,7 +5,17 @@ namespace InstallPacket.Plans.Reception;
 /// <param name="MedianDbuvM">Field exceeded for half of the time.</param>
 /// <param name="ServiceDbuvM">Field exceeded for 90 % of the time.</param>
 /// <param name="Note">What a reader should know about this figure; empty when nothing.</param>
-public sealed record FieldVoice(string Model, double MedianDbuvM, double ServiceDbuvM, string Note);
+public sealed record FieldVoice(string Model, double MedianDbuvM, double ServiceDbuvM, string Note)
+{
+    /// <summary>Inner results of the model that its workings name.</summary>
+    public IReadOnlyList<ModelFigure> Figures { get; init; } = [];
+}
+
+/// <summary>An inner result of a model: a loss or a length.</summary>
+/// <param name="Name">Which, in kebab-case.</param>
+/// <param name="LossDb">The loss; null for a length.</param>
+/// <param name="LengthM">The length; null for a loss.</param>
+public sealed record ModelFigure(string Name, double? LossDb, double? LengthM = null);
 
 /// <summary>How sure a predicted field is: standard deviations of its independent parts.</summary>
 /// <param name="LocationDb">Between places of the neighbourhood.</param>
@@ -13,4 +23,11 @@ public sealed record FieldVoice(string Model, double MedianDbuvM, double Service
 /// <param name="ModelDb">Of the model, with half the difference of the terrain models.</param>
 /// <param name="InstallDb">Of parts and work.</param>
 /// <param name="TotalDb">All together.</param>
-public sealed record SpreadPlan(double LocationDb, double TimeDb, double ModelDb, double InstallDb, double TotalDb);
+public sealed record SpreadPlan(double LocationDb, double TimeDb, double ModelDb, double InstallDb, double TotalDb)
+{
+    /// <summary>Difference of the two terrain models; 0 where only one of them has an estimate.</summary>
+    public double DifferenceDb { get; init; }
+
+    /// <summary>Spread of the loss of the roof above the antenna; 0 outdoors.</summary>
+    public double RoofDb { get; init; }
+}

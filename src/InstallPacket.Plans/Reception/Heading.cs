@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 
@@ -14,7 +15,10 @@ internal readonly record struct HeadingMargin(double SignalDbm, double NoiseDbm,
 internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, string polarisation, IReadOnlyDictionary<string, IReadOnlyList<Disturber>> disturbers)
 {
     /// <summary>How much weaker the other plane of polarisation is received [dB] (memory: cross-polar ratio of common antennas, 16 to 20 dB).</summary>
-    public const double CrossPolarDb = 16;
+    public static readonly Constant CrossPolarDb = new("cross-polar-ratio", 16, "project-notes", Provenance.Memory);
+
+    /// <summary>Angle between the two planes [deg].</summary>
+    public static readonly Constant RightAngleDeg = new("planes-at-right-angles", 90, "project-notes", Provenance.Derived);
 
     public HeadingMargin At(Arrival a, double headingDeg)
     {
@@ -51,7 +55,11 @@ internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, string 
 
     /// <summary>Power of a field at the antenna terminals [dBm].</summary>
     public double Power(Arrival a, double fieldDbuvM, double headingDeg) =>
-        FieldToPower.Dbm(fieldDbuvM, antennas.For(a.Channel.CentreMHz).GainDbd(a.Channel.CentreMHz, Bearing.Turn(headingDeg, a.BearingTrueDeg)) - PolarisationLossDb(a), a.Channel.CentreMHz);
+        FieldToPower.Dbm(fieldDbuvM, GainDbd(a, headingDeg), a.Channel.CentreMHz);
+
+    /// <summary>Antenna gain toward a station [dBd], its polarisation counted in.</summary>
+    public double GainDbd(Arrival a, double headingDeg) =>
+        antennas.For(a.Channel.CentreMHz).GainDbd(a.Channel.CentreMHz, Bearing.Turn(headingDeg, a.BearingTrueDeg)) - PolarisationLossDb(a);
 
     /// <summary>What the plane of polarisation costs a station [dB].</summary>
     public double PolarisationLossDb(Arrival a) =>

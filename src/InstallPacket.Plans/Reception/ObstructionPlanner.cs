@@ -5,7 +5,7 @@ using InstallPacket.Calc.Siting;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Finds the obstruction of the survey that costs a path most: as a single knife edge, or through trees where that is less. A hill of the survey counts only where neither a profile nor a measured skyline shows it.</summary>
-internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, WorkLog log)
+internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, Workings work)
 {
     private const double LightMMHz = 299.792458;
 
@@ -13,43 +13,52 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
     public (double LossDb, string Name) Loss(Arrival a)
     {
         var seen = ground.Toward(a.Station) is { Whole: true } || siting.Skyline.Any(p => p.From == "measured" && Math.Abs(Bearing.Turn(p.BearingTrueDeg, a.BearingTrueDeg)) <= 1);
-        var worst = (LossDb: 0.0, Name: "", Nu: double.NegativeInfinity, Height: 0.0, D1: 0.0, D2: 0.0);
+        var worst = (LossDb: 0.0, Name: "");
         foreach (var o in siting.Obstructions.Where(o => !(seen && o.Kind == "hill") && Math.Abs(Bearing.Turn(o.BearingTrueDeg, a.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < a.DistanceKm * 1000))
         {
             var (d1, d2) = (o.DistanceM, a.DistanceKm * 1000 - o.DistanceM);
             var above = HeightAboveRay(a, o, d1);
             var nu = KnifeEdge.ParameterNu(above, LightMMHz / a.Channel.CentreMHz, d1, d2);
-            var through = Through(a, o);
-            var loss = Math.Min(KnifeEdge.LossDb(nu), through ?? double.PositiveInfinity);
-            if (loss > worst.LossDb || worst.Name.Length == 0) worst = (loss, o.Name, nu, above, d1, d2);
+            var loss = Math.Min(KnifeEdge.LossDb(nu), ThroughDb(a, o) ?? double.PositiveInfinity);
+            if (loss > worst.LossDb || worst.Name.Length == 0) worst = (loss, o.Name);
         }
         if (worst.Name.Length == 0) return (0, "");
-        Record(a, worst.Name, worst.Nu, (worst.Height, worst.D1, worst.D2));
+        Record(a, siting.Obstructions.First(x => x.Name == worst.Name));
         return (worst.LossDb, worst.LossDb > 0 ? worst.Name : "");
     }
 
-    private void Record(Arrival a, string name, double nu, (double Height, double D1, double D2) edge)
+    private void Record(Arrival a, ObstructionPlan o)
     {
-        var subject = $"{a.Station.Id} over {name}";
-        log.Record(KnifeEdge.NuFormula, subject, nu, edge.Height, LightMMHz / a.Channel.CentreMHz, edge.D1, edge.D2);
-        var over = log.Record(KnifeEdge.LossFormula, subject, KnifeEdge.LossDb(nu), nu);
-        if (siting.Obstructions.First(o => o.Name == name) is { DepthM: not null } trees && Through(a, trees) is { } through)
-            log.Record(Vegetation.ScreenCapFormula, subject, Vegetation.ScreenCapDb(through, over), through, over);
+        var subject = $"{a.Station.Id} over {o.Name}";
+        Term d1 = Term.Key($"siting.obstructions.{o.Name}.distance", o.DistanceM);
+        var d2 = work.Apply(SitingFormulas.Rest, subject, a.Distance, d1.In(0.001));
+        var wave = work.Apply(Wavelength.MetresFormula, a.Station.Id, a.Station.Centre());
+        var height = AboveRay(a, o, d1);
+        var parameter = work.Apply(KnifeEdge.NuFormula, subject, height, wave, d1, d2.In(1000));
+        var over = work.Apply(KnifeEdge.LossFormula, subject, parameter);
+        if (o.DepthM is not null && Through(a, o) is { } through) work.Apply(Vegetation.ScreenCapFormula, subject, through, over);
     }
 
-    // The pessimistic end of the range, because trees grow; bare trees are reckoned by the least factor that the trade gives for leaves.
-    private double? Through(Arrival a, ObstructionPlan o)
+    // The pessimistic end of the range, because trees grow; bare trees by the least factor that the trade gives for leaves.
+    private Row? Through(Arrival a, ObstructionPlan o)
+    {
+        if (ThroughDb(a, o) is null) return null;
+        var f = a.Channel.CentreMHz;
+        var subject = $"{a.Station.Id} through {o.Name}";
+        Term centre = a.Station.Centre(), depth = Term.Key($"siting.obstructions.{o.Name}.depth", o.DepthM!.Value);
+        var one = f >= Vegetation.InLeafLowestMHz
+            ? work.Apply(Vegetation.WeissbergerFormula, subject, centre.In(0.001), depth) : work.Apply(Vegetation.EarlyFormula, subject, centre, depth);
+        var (gamma, most) = WoodlandLoss.Constants(f);
+        var other = work.Apply(ReceptionFormulas.Woodland, subject, depth, Term.Table("woodland.gamma", gamma), Term.Table("woodland.most", most));
+        var inLeaf = work.Apply(ReceptionFormulas.InLeaf, subject, one, other);
+        return o.InLeaf ? inLeaf : work.Apply(ReceptionFormulas.BareTrees, subject, inLeaf, Term.Table("vegetation.in-leaf-factor", Vegetation.InLeafFactors(f).Low));
+    }
+
+    private static double? ThroughDb(Arrival a, ObstructionPlan o)
     {
         if (o.Kind != "trees" || o.DepthM is not { } depth) return null;
         var f = a.Channel.CentreMHz;
-        var inLeaf = Vegetation.Through(f, depth).HighDb;
-        var subject = $"{a.Station.Id} through {o.Name}";
-        if (f >= Vegetation.InLeafLowestMHz) log.Record(Vegetation.WeissbergerFormula, subject, Vegetation.WeissbergerDb(f, depth), f / 1000, depth);
-        else log.Record(Vegetation.EarlyFormula, subject, Vegetation.EarlyDb(f, depth), f, depth);
-        if (o.InLeaf) return inLeaf;
-        var factor = Vegetation.InLeafFactors(f).Low;
-        log.Record(Vegetation.InLeafFormula, subject, inLeaf, inLeaf / factor, factor);
-        return inLeaf / factor;
+        return Vegetation.Through(f, depth).HighDb / (o.InLeaf ? 1 : Vegetation.InLeafFactors(f).Low);
     }
 
     // When the transmitter's height above sea level is unknown the ray is taken as level, which overstates a near obstruction.
@@ -57,8 +66,16 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
     {
         var own = siting.GroundM + siting.AntennaHeightM;
         var top = siting.GroundM + o.HeightM;
-        if (a.Station.AboveSeaM is not { } other) return top - own;
-        return -log.Record(EffectiveEarth.ClearanceFormula, $"{a.Station.Id} over {o.Name}",
-            EffectiveEarth.ClearanceM(own, other, a.DistanceKm * 1000, d1, top), own, other, a.DistanceKm * 1000, d1, top);
+        return a.Station.AboveSeaM is { } other ? -EffectiveEarth.ClearanceM(own, other, a.DistanceKm * 1000, d1, top) : top - own;
+    }
+
+    private Term AboveRay(Arrival a, ObstructionPlan o, Term d1)
+    {
+        var subject = $"{a.Station.Id} over {o.Name}";
+        Term ground = Term.Key("siting.ground", siting.GroundM), height = Term.Key("siting.antenna-height", siting.AntennaHeightM);
+        var own = work.Apply(SitingFormulas.AboveSea, "antenna", ground, height);
+        var top = work.Apply(SitingFormulas.AboveSea, o.Name, ground, Term.Key($"siting.obstructions.{o.Name}.height", o.HeightM));
+        if (a.Station.AboveSeaM is null) return work.Apply(ReceptionFormulas.AboveLevelRay, subject, top, own);
+        return work.Apply(EffectiveEarth.ClearanceFormula, subject, own, a.Station.AboveSea(), a.Distance.In(1000), d1, top).In(-1);
     }
 }

@@ -106,4 +106,8 @@ public sealed record StationBudget(
 /// <param name="RatioDb">Wanted over other at the antenna terminals: the wanted for 90 %, the other for 10 % of the time.</param>
 /// <param name="LimitDb">Ratio at which nothing of the margin is left; null when no document tells.</param>
 /// <param name="LimitSource">How the limit is known.</param>
-public sealed record DisturberPlan(string Station, string Name, int RfChannel, int OffsetChannels, double RatioDb, double? LimitDb, string LimitSource);
+public sealed record DisturberPlan(string Station, string Name, int RfChannel, int OffsetChannels, double RatioDb, double? LimitDb, string LimitSource)
+{
+    /// <summary>Antenna gain toward it, its polarisation counted in.</summary>
+    public double GainDbd { get; init; }
+}

@@ -6,19 +6,24 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Reckons what arrives at the antenna from every station within reach, and where the antenna must point.</summary>
-internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, ChainNoise chain, WorkLog log, FindingList findings)
+internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, ChainNoise chain)
 {
-    private readonly AntennaSet _antennas = new(job, findings);
+    private readonly Workings _work = new();
+    private readonly FindingList _findings = new();
+    private AntennaSet _antennas = null!;
 
-    public ReceptionPlan Plan()
+    public Planned<ReceptionPlan> Plan() => new(Receive(), _work, _findings);
+
+    private ReceptionPlan Receive()
     {
-        var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antennas, log, findings).Plan(s)).ToArray();
+        _antennas = new(job, _findings);
+        var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antennas, _work, _findings).Plan(s)).ToArray();
         CheckPolarisation(arrivals);
         var polarisation = Polarisation(arrivals);
         var headings = new HeadingView(_antennas, chain, polarisation, InterferencePlanner.Of(arrivals));
         var aims = _antennas.All.Select(a => Aim(a, headings, arrivals)).ToArray();
         AimPlan For(Arrival a) => aims[_antennas.IndexOf(a.Channel.CentreMHz)].Aim;
-        new InterferenceRules(job, headings, findings).Check(For, arrivals);
+        new InterferenceRules(job, headings, _findings).Check(For, arrivals);
         var stations = arrivals.Select(a => Finish(a, For(a), headings)).OrderByDescending(s => s.Wanted).ThenBy(s => s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
         var first = _antennas.All[0];
         return new ReceptionPlan(
@@ -27,7 +32,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
             DemandedPct = job.Reception.ChancePct,
             PlanningModel = code.PlanningModel,
             Models = [.. stations.Where(s => s.Reckoned).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
-            Sun = new SunPlanner(job, log).Plan(aims[0].Aim.TrueDeg),
+            Sun = new SunPlanner(job, _work).Plan(aims[0].Aim.TrueDeg),
             MoreAntennas = aims[1..],
             AnyPattern = stations.Any(s => s.Budget?.PatternDb is not null),
         };
@@ -37,8 +42,8 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
     private AntennaAim Aim(AntennaView antenna, HeadingView headings, Arrival[] arrivals)
     {
         var own = arrivals.Where(a => _antennas.For(a.Channel.CentreMHz) == antenna).ToArray();
-        var aim = new AimPlanner(job, siting, antenna, headings, log).Plan(own);
-        new AimRules(job, antenna, headings, findings).Check(aim, own);
+        var aim = new AimPlanner(job, siting, antenna, headings, antenna == _antennas.All[0], _work).Plan(own);
+        new AimRules(job, antenna, headings, _findings).Check(aim, own);
         return new(antenna.ElementId, antenna.Part.Id, antenna.Part.Name, aim, [.. own.Where(a => a.Wanted).Select(a => a.Station.Id)]);
     }
 
@@ -53,23 +58,28 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         var turn = Bearing.Turn(aim.TrueDeg, a.BearingTrueDeg);
         if (a.WhyNot.Length > 0) return a.ToPlan(turn, null);
         var crossed = headings.PolarisationLossDb(a);
-        if (crossed > 0) log.Record(Calc.Reception.PolarisationMismatch.LossFormula, a.Station.Id, crossed, 90, HeadingView.CrossPolarDb);
-        var gainDbd = _antennas.For(a.Channel.CentreMHz).GainDbd(a, turn, log) - crossed;
-        var level = Calc.Reception.FieldToPower.Dbm(a.FieldDbuvM, gainDbd, a.Channel.CentreMHz);
-        log.Record(Calc.Reception.FieldToPower.PowerFormula, a.Station.Id, level, a.FieldDbuvM, gainDbd, a.Channel.CentreMHz);
-        return a.ToPlan(turn, a.Budget(gainDbd, level) with { PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg), Disturbers = a.Wanted ? Disturbers(a, aim, headings) : [] });
+        Term gainDbd = _antennas.For(a.Channel.CentreMHz).GainDbd(a, turn, _work);
+        if (crossed > 0)
+        {
+            var loss = _work.Apply(Calc.Reception.PolarisationMismatch.LossFormula, a.Station.Id, HeadingView.RightAngleDeg, HeadingView.CrossPolarDb);
+            gainDbd = _work.Apply(ReceptionFormulas.CrossedGain, a.Station.Id, gainDbd, loss);
+        }
+        var level = _work.Apply(Calc.Reception.FieldToPower.PowerFormula, a.Station.Id, a.FieldDbuvM, gainDbd, a.Station.Centre());
+        return a.ToPlan(turn, a.Budget(gainDbd, level) with { PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg), Disturbers = a.Wanted ? Disturbers(a, aim, level, headings) : [] });
     }
 
-    private DisturberPlan[] Disturbers(Arrival a, AimPlan aim, HeadingView headings) =>
+    private DisturberPlan[] Disturbers(Arrival a, AimPlan aim, double level, HeadingView headings) =>
         [.. headings.Disturbers(a).Select(d =>
         {
             var subject = $"{a.Station.Id} against {d.Other.Station.Id}";
-            var tenth = InterferencePlanner.TenthDbuVm(d.Other);
-            log.Record(ReceptionFormulas.TenthField, d.Other.Station.Id, tenth, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
-            var (wanted, other) = (headings.Power(a, a.FieldDbuvM, aim.TrueDeg), headings.DisturberDbm(d, aim.TrueDeg));
-            var ratio = log.Record(ReceptionFormulas.RatioAtTerminals, subject, wanted - other, wanted, other);
-            if (d.AddsDb is { } adds) log.Record(ReceptionFormulas.DisturberAsNoise, subject, other + adds, other, d.LimitDb!.Value, a.RequiredCnDb);
-            return new DisturberPlan(d.Other.Station.Id, d.Other.Station.Name, d.Other.Station.Channel, d.Offset, ratio, d.LimitDb, d.LimitSource);
+            Term Of(string key, double db) => Term.Plan($"reception.stations[{a.Station.Id}].budget.{key}", db);
+            var tenth = _work.Apply(ReceptionFormulas.TenthField, d.Other.Station.Id, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
+            var path = $"disturbers[{d.Other.Station.Id}]";
+            var gain = Of(path + ".gain_dbd", headings.GainDbd(d.Other, aim.TrueDeg));
+            var other = _work.Apply(ReceptionFormulas.DisturberPower, subject, tenth, gain, d.Other.Station.Centre());
+            var ratio = _work.Apply(ReceptionFormulas.RatioAtTerminals, subject, Of("level_dbm", level), other);
+            if (d.AddsDb is not null) _work.Apply(ReceptionFormulas.DisturberAsNoise, subject, other, Of(path + ".limit_db", d.LimitDb!.Value), a.RequiredCnDb);
+            return new DisturberPlan(d.Other.Station.Id, d.Other.Station.Name, d.Other.Station.Channel, d.Offset, ratio, d.LimitDb, d.LimitSource) { GainDbd = gain };
         }).OrderBy(d => d.RatioDb - (d.LimitDb ?? 0)).ThenBy(d => d.Station, StringComparer.Ordinal)];
 
     private static string Polarisation(Arrival[] arrivals) =>
@@ -80,7 +90,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
     {
         var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != "both").Select(a => a.Station.Polarisation).Distinct(StringComparer.Ordinal).ToArray();
         if (kinds.Length > 1)
-            findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt, "some wanted stations are horizontally polarised, others vertically",
+            _findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt, "some wanted stations are horizontally polarised, others vertically",
                 "one antenna serves one polarisation; the other arrives 16 to 20 dB weaker (memory: cross-polar ratio of common antennas)",
                 "use a second antenna, or do not want both; the margins here count the weaker plane as 16 dB weaker");
     }

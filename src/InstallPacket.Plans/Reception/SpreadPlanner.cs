@@ -1,13 +1,18 @@
 using InstallPacket.Calc.Reception;
+using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Puts together how sure a predicted field is.</summary>
-internal sealed class SpreadPlanner(WorkLog log)
+internal sealed class SpreadPlanner(Workings work)
 {
-    private const double LocationDb = LocationVariation.DigitalSigmaDb;
-    private const double InstallDb = 1.5;
-    private const double TenthQuantile = 1.2816;
+    private static readonly Constant LocationDb = new("spread-between-places", LocationVariation.DigitalSigmaDb, "itu-p1546-6", Provenance.Read);
+    private static readonly Constant OfCurves = Model("curves", PredictionBasis.Curves);
+    private static readonly Constant OfTerrain = Model("terrain-model", PredictionBasis.Terrain);
+    private static readonly Constant InstallDb = new("spread-of-parts-and-work", 1.5, "project-notes", Provenance.Memory);
+
+    private static Constant Model(string name, PredictionBasis basis) =>
+        new("spread-of-" + name, ReceptionSpread.ModelSigmaDb(basis), "project-notes", Provenance.Memory);
 
     /// <summary>The spread of a station's field.</summary>
     /// <param name="a">The station.</param>
@@ -15,16 +20,16 @@ internal sealed class SpreadPlanner(WorkLog log)
     /// <param name="planned">The voice that the plan uses.</param>
     /// <param name="fadeDb">Median less 90 % of time at the antenna.</param>
     /// <param name="roofSigmaDb">Spread of the loss of the roof above the antenna; 0 outdoors.</param>
-    public SpreadPlan Plan(Arrival a, IReadOnlyList<FieldVoice> voices, FieldVoice planned, double fadeDb, double roofSigmaDb)
+    public SpreadPlan Plan(Arrival a, IReadOnlyList<FieldVoice> voices, FieldVoice planned, Term fadeDb, double roofSigmaDb)
     {
         var id = a.Station.Id;
         var terrain = voices.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
         var difference = terrain.Length > 1 ? terrain.Max() - terrain.Min() : 0;
-        var own = ReceptionSpread.ModelSigmaDb(planned.Model == "curves" ? PredictionBasis.Curves : PredictionBasis.Terrain);
-        var model = log.Record(ReceptionFormulas.ModelSpread, id, Probability.CombinedSigmaDb([own, difference / 2]), own, difference);
-        var time = log.Record(ReceptionFormulas.TimeSpread, id, fadeDb / TenthQuantile, fadeDb);
-        var work = Probability.CombinedSigmaDb([InstallDb, roofSigmaDb]);
-        var total = log.Record(ReceptionFormulas.TotalSpread, id, Probability.CombinedSigmaDb([LocationDb, time, model, work]), LocationDb, time, model, work);
-        return new SpreadPlan(LocationDb, time, model, work, total);
+        Term Of(string key, double db) => Term.Plan($"reception.stations[{id}].budget.spread.{key}", db);
+        var model = work.Apply(ReceptionFormulas.ModelSpread, id, planned.Model == "curves" ? OfCurves : OfTerrain, Of("difference_db", difference));
+        var time = work.Apply(ReceptionFormulas.TimeSpread, id, fadeDb);
+        var install = work.Apply(ReceptionFormulas.WorkSpread, id, InstallDb, Of("roof_db", roofSigmaDb));
+        var total = work.Apply(ReceptionFormulas.TotalSpread, id, LocationDb, time, model, install);
+        return new SpreadPlan(LocationDb, time, model, install, total) { DifferenceDb = difference, RoofDb = roofSigmaDb };
     }
 }

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Jobs;
@@ -6,9 +7,12 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Asks the two terrain models for the field of a station, where the ground toward it is known.</summary>
-internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, FindingList findings)
+internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, FindingList findings)
 {
     private const double FewestMastM = 1;
+    private static readonly Constant NinetyPercent = new("share-of-time-served", 90, "project-notes", Provenance.Derived);
+    private static readonly Constant HalfPercent = new("half-of-places-and-situations", 50, "project-notes", Provenance.Derived);
+    private static readonly Constant NoSpread = new("spread-at-half-of-the-places", 0, "itu-p1812", Provenance.Read);
 
     /// <summary>The voices; none when the ground or the transmitter's height is unknown.</summary>
     /// <param name="a">The station as it arrives.</param>
@@ -44,9 +48,13 @@ internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, Fin
         var channel = ItmChannel.Of(ItmPath.Of(path.FromTransmitter(), mastM, height, ItmAir.AtSeaLevel(IrregularTerrain.TelevisionRefractivity)), ItmSettings.Television(f));
         var (half, most) = (channel.Loss(50, 50, 50), channel.Loss(90, 50, 50));
         if (most.Refusal != ItmRefusal.None) return null;
-        log.Record(IrregularTerrain.LossFormula, id, most.BasicLossDb, a.DistanceKm, f, mastM, height, most.Terrain.DeltaHM, most.ReferenceAttenuationDb, 90, 50, 50);
-        return new("itm", Field(half), log.Record(FieldFromLoss.FieldFormula, id, Field(most), a.ErpKw, a.DistanceKm, most.BasicLossDb, most.FreeSpaceLossDb),
-            most.Class switch { ItmClass.Clean => "", ItmClass.NearLimits => "an input lies near the model's limit", _ => "the model itself warns that this path is dubious" });
+        var figures = new ModelFigure[] { new("irregularity", null, most.Terrain.DeltaHM), new("reference-attenuation", most.ReferenceAttenuationDb), new("free-space-loss", most.FreeSpaceLossDb) };
+        var mast = work.Apply(ReceptionFormulas.AboveGround, id, a.Station.AboveSea(), Term.Ground(a.Station.Site, path.HeightsM[^1]));
+        var loss = work.Apply(IrregularTerrain.LossFormula, most, id, a.Distance, a.Station.Centre(), mast, job.AntennaHeight(),
+            Figure(a, "itm", "irregularity", "length_m", most.Terrain.DeltaHM), Figure(a, "itm", "reference-attenuation", "loss_db", most.ReferenceAttenuationDb), NinetyPercent, HalfPercent, HalfPercent);
+        var service = work.Apply(FieldFromLoss.FieldFormula, id, a.ErpKw, a.Distance, loss, Figure(a, "itm", "free-space-loss", "loss_db", most.FreeSpaceLossDb));
+        return new("itm", Field(half), service,
+            most.Class switch { ItmClass.Clean => "", ItmClass.NearLimits => "an input lies near the model's limit", _ => "the model itself warns that this path is dubious" }) { Figures = figures };
 
         double Field(in ItmResult r) => FieldFromLoss.DbuVm(a.ErpKw, a.DistanceKm, r.BasicLossDb, r.FreeSpaceLossDb);
     }
@@ -62,11 +70,24 @@ internal sealed class TerrainVoices(Job job, GroundView ground, WorkLog log, Fin
             new PathClimate(Math.Clamp((s.LatitudeDeg + job.Siting.LatitudeDeg.Value) / 2, -80, 80)));
         var mirror = TimeMirror.Of(prepared, f, s.Polarisation == "vertical" ? WavePolarisation.Vertical : WavePolarisation.Horizontal);
         var median = mirror.Median;
-        log.Record(PathSpecificPrediction.LossFormula, s.Id + ", 50 % of time", median.LossDb, median.Sight.BasicDb, median.ScatterDb, median.Blend.UnscatteredDb, 50, 0);
-        var power = 10 * Math.Log10(a.ErpKw);
-        if (mirror.FieldDbuVm is not { } service)
-            return new("p1812", median.FieldDbuVm + power, median.FieldDbuVm + power - curveFadeDb, "90 % of time by the fading of the curves: layers or ducts forbid the mirror image");
-        log.Record(TimeMirror.MirroredFormula, s.Id, mirror.Median.LossDb + median.FieldDbuVm - service, mirror.Median.LossDb, mirror.Tenth.LossDb);
-        return new("p1812", median.FieldDbuVm + power, service + power, "90 % of time by the mirror image of 10 %, an estimate");
+        var tenth = mirror.Tenth;
+        ModelFigure[] figures = [.. Inner("half", median), .. Inner("tenth", tenth)];
+        var half = Loss(a, "half", s.Id + ", 50 % of time", median);
+        var field = work.Apply(ReceptionFormulas.FieldByLoss, s.Id + ", 50 % of time", s.Centre().In(0.001), half, a.ErpKw);
+        if (mirror.FieldDbuVm is null)
+            return new("p1812", field, field - curveFadeDb, "90 % of time by the fading of the curves: layers or ducts forbid the mirror image") { Figures = figures };
+        var most = work.Apply(TimeMirror.MirroredFormula, s.Id, half, Loss(a, "tenth", s.Id + ", 10 % of time", tenth));
+        var service = work.Apply(ReceptionFormulas.FieldByLoss, s.Id + ", 90 % of time", s.Centre().In(0.001), most, a.ErpKw);
+        return new("p1812", field, service, "90 % of time by the mirror image of 10 %, an estimate") { Figures = figures };
     }
+
+    private static ModelFigure[] Inner(string time, in PathLoss loss) =>
+        [new("free-path-" + time, loss.Sight.BasicDb), new("scatter-" + time, loss.ScatterDb), new("other-ways-" + time, loss.Blend.UnscatteredDb)];
+
+    private Row Loss(Arrival a, string time, string subject, in PathLoss loss) => work.Apply(PathSpecificPrediction.LossFormula, loss, subject,
+        Figure(a, "p1812", "free-path-" + time, "loss_db", loss.Sight.BasicDb), Figure(a, "p1812", "scatter-" + time, "loss_db", loss.ScatterDb),
+        Figure(a, "p1812", "other-ways-" + time, "loss_db", loss.Blend.UnscatteredDb), HalfPercent, NoSpread);
+
+    private static Given Figure(Arrival a, string model, string name, string unit, double value) =>
+        Term.Plan($"reception.stations[{a.Station.Id}].budget.voices[{model}].figures[{name}].{unit}", value);
 }

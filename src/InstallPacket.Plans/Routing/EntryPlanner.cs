@@ -4,10 +4,9 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>The holes through wall and roof: drill, slope, fall, and the drip loop before them.</summary>
-internal sealed class EntryPlanner(Job job, HouseShape? shape, WorkLog log, FindingList findings)
+internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, FindingList findings)
 {
     // Trade rules, recalled: the cable and 2 to 3 mm; 5 to 10 degrees.
-    private const double RoomM = 0.003;
     private const double LeastRoomM = 0.002;
     private const double LeastSlopeDeg = 5;
 
@@ -23,8 +22,9 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, WorkLog log, Find
         var hole = Hole(e, cable);
         var thickness = (e.Thickness ?? (e.Through == "wall" ? job.Routing.House?.Wall : null))?.Metres;
         var sloped = thickness is not null && e.SlopeDeg.Value >= 0;
-        double? length = sloped ? log.Record(WallHole.LengthFormula, e.Point, WallHole.LengthM(thickness!.Value, e.SlopeDeg.Value), thickness.Value, e.SlopeDeg.Value) : null;
-        double? fall = sloped ? log.Record(WallHole.FallFormula, e.Point, WallHole.FallM(thickness!.Value, e.SlopeDeg.Value), thickness.Value, e.SlopeDeg.Value) : null;
+        var (wall, slope) = (Term.Plan($"routing.entries[{e.Point}].thickness_m", thickness ?? 0), Term.Key($"routing.entries.{e.Point}.slope", e.SlopeDeg.Value));
+        double? length = sloped ? work.Apply(WallHole.LengthFormula, e.Point, wall, slope).Number : null;
+        double? fall = sloped ? work.Apply(WallHole.FallFormula, e.Point, wall, slope).Number : null;
         Drips(e);
         var loop = job.Routing.Runs.FirstOrDefault(r => r.DripLoops.Contains(e.Point));
         var radius = (loop ?? runs.FirstOrDefault())?.Cable.BendRadiusM;
@@ -48,7 +48,7 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, WorkLog log, Find
 
     private double? Hole(CableEntry e, double? cable)
     {
-        if (e.Hole is not { } stated) return cable is { } d ? log.Record(RoutingFormulas.EntryHole, e.Point, d + RoomM, d) : null;
+        if (e.Hole is not { } stated) return cable is { } d ? work.Apply(RoutingFormulas.EntryHole, e.Point, Term.Plan($"routing.entries[{e.Point}].cable_m", d)).Number : null;
         if (cable is { } outside && stated.Value.Metres < outside + LeastRoomM - 1e-6)
             findings.Add(Severity.Caution, "hole-too-small", stated.At, $"the holes at `{e.Point}` are {_print.Drill(stated.Value.Metres)} wide, and the cable is {_print.Drill(outside)}",
                 "the cable and 2 to 3 mm, for a bushing or sleeve (memory: trade rule)", "choose a wider drill");

@@ -80,7 +80,14 @@ public sealed record EntryPlan(
 /// <summary>A conduit.</summary>
 /// <param name="FillPct">Share of its inside that cables fill; null when a cable does not state its diameter.</param>
 /// <param name="LimitPct">Largest share.</param>
-public sealed record ConduitPlan(string Name, double InsideM, IReadOnlyList<string> Runs, double? FillPct, double LimitPct);
+public sealed record ConduitPlan(string Name, double InsideM, IReadOnlyList<string> Runs, double? FillPct, double LimitPct)
+{
+    /// <summary>Sum of the squares of the outside diameters of its cables; null when one does not state it.</summary>
+    public double? SquaresM2 { get; init; }
+
+    /// <summary>How many cables share it.</summary>
+    public int Cables { get; init; }
+}
 
 /// <summary>Legs of a run that lie alike.</summary>
 /// <param name="FromPoint">Where it begins.</param>
@@ -129,6 +136,12 @@ public sealed record RunPlan(
 
     /// <summary>What free spans take beyond the straight line.</summary>
     public double SagExtraM { get; init; }
+
+    /// <summary>Level and sloping cable that is clipped.</summary>
+    public double ClippedLevelM { get; init; }
+
+    /// <summary>Upright cable that is clipped.</summary>
+    public double ClippedUprightM { get; init; }
 
     /// <summary>More cable by the job.</summary>
     public double SlackM { get; init; }

@@ -5,16 +5,20 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>The route in the house: lengths to cut, entries, conduits, and whether it can be laid so.</summary>
-internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts, WorkLog log, FindingList findings)
+internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts)
 {
-    public RoutingPlan Plan()
+    private readonly Workings _work = new();
+    private readonly FindingList _findings = new();
+    public Planned<RoutingPlan> Plan() => new(Route(), _work, _findings);
+
+    private RoutingPlan Route()
     {
         var r = job.Routing;
-        var shape = r.House is { } house && new HouseRules(job, findings).Sound(house) ? new HouseShape(house) : null;
-        var lengths = new RunPlanner(job, code, log, findings);
+        var shape = r.House is { } house && new HouseRules(job, _findings).Sound(house) ? new HouseShape(house) : null;
+        var lengths = new RunPlanner(job, code, _work, _findings);
         RunPlan[] runs = [.. r.Runs.Select((run, i) => lengths.Plan(run, i + 1))];
-        new RunRules(job, code, log, findings).Check();
-        if (shape is not null) new InsideRules(job, shape, findings).Check();
+        new RunRules(job, code, _work, _findings).Check();
+        if (shape is not null) new InsideRules(job, shape, _findings).Check();
         return new RoutingPlan(
             r.PlanUpDeg, Corners(r.House?.Footprint), r.House?.Eaves.Metres, r.House?.Ridge.Metres, [.. r.Points.Values.Select(p => Point(p, shape))], runs,
             [.. r.Runs.Select(run => run.Cable).Distinct().Select(Cable)], code.RulesOf("routing"))
@@ -23,7 +27,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
             Storeys = [.. (r.House?.Storeys ?? []).OrderBy(s => s.FloorM).Select(s => new StoreyPlan(s.Name, s.FloorM))],
             Rooms = [.. (r.House?.Rooms ?? []).Select(room => new RoomPlan(room.Name, room.Storey.Value, Corners(room.Corners)))],
             Sides = r.House is null ? [] : [.. PlanSide.Others.Where(side => r.Runs.Any(run => PlanSide.RunsOn(r, run, side)))],
-            Entries = new EntryPlanner(job, shape, log, findings).Plan(), Conduits = [.. r.Conduits.Select(Conduit)],
+            Entries = new EntryPlanner(job, shape, _work, _findings).Plan(), Conduits = [.. r.Conduits.Select(Conduit)],
         };
     }
 
@@ -43,17 +47,20 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         var cables = conduit.Runs.Select(id => job.Routing.Runs.First(r => r.Id == id).Cable).ToArray();
         var limit = code.ConduitFill(cables.Length);
         var inside = conduit.Inside.Value.Metres;
-        double? fill = null;
+        double? fill = null, squares = null;
         if (cables.All(c => c.DiameterM is not null))
         {
             double[] diameters = [.. cables.Select(c => c.DiameterM!.Value)];
-            fill = log.Record(ConduitFill.ShareFormula, conduit.Name, ConduitFill.SharePct(inside, diameters), cables.Length, diameters.Sum(d => d * d), inside);
+            squares = diameters.Sum(d => d * d);
+            var plan = $"routing.conduits[{conduit.Name}]";
+            fill = _work.Apply(ConduitFill.ShareFormula, diameters, conduit.Name, Term.Plan(plan + ".cables", cables.Length), Term.Plan(plan + ".squares_m2", squares.Value),
+                Term.Key($"routing.conduits.{conduit.Name}.inside", inside));
         }
         if (fill > limit.Value + 1e-9)
-            findings.Add(Severity.Caution, "conduit-overfilled", conduit.Inside.At,
+            _findings.Add(Severity.Caution, "conduit-overfilled", conduit.Inside.At,
                 FormattableString.Invariant($"the conduit {conduit.Name} is {UnitPrinter.Of(job).Drill(inside)} wide inside, and {Cables(cables.Length)} {(cables.Length == 1 ? "fills" : "fill")} {fill:0} % of it"),
                 FormattableString.Invariant($"{limit.Value:0} % at most with {Cables(cables.Length)} ({limit.From})"), "use a wider conduit, or a second one");
-        return new(conduit.Name, inside, conduit.Runs, fill, limit.Value);
+        return new(conduit.Name, inside, conduit.Runs, fill, limit.Value) { Cables = cables.Length, SquaresM2 = squares };
     }
 
     private static string Cables(int count) => count == 1 ? "1 cable" : FormattableString.Invariant($"{count} cables");

@@ -1,18 +1,25 @@
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Routing;
+using InstallPacket.Calc.Sources;
 using InstallPacket.Jobs;
 
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>Gives a run its length to cut: geometry, drip loops, sag, service loop, slack and termination; and its clips.</summary>
-internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingList findings)
+internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     // Termination at both ends: 25 mm trim and 150 mm for re-termination at each end (memory: trade allowance).
-    private const double TerminationM = 2 * (0.025 + 0.150);
+    private static readonly Constant TerminationM = new("termination-at-both-ends", 2 * (0.025 + 0.150), "project-notes", Provenance.Memory);
+    private static readonly Constant OnSurface = Allowance("on-surface", 1.05);
+    private static readonly Constant Free = Allowance("free-span", 1.00);
+    private static readonly Constant InAttic = Allowance("in-attic", 1.10);
+    private static readonly Constant Fished = Allowance("fished", 1.15);
     private const double LeastDripM = 0.075;
 
     // Below this a change of direction is no corner.
     private const double LeastTurnDeg = 10;
+
+    private static Constant Allowance(string where, double factor) => new("route-factor-" + where, factor, "project-notes", Provenance.Memory);
 
     public RunPlan Plan(Run run, int number)
     {
@@ -24,19 +31,21 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
         var (straight, routed) = (stretches.Sum(s => s.StraightM), stretches.Sum(s => s.RoutedM));
         var (drip, sag) = (DripExtra(run), Sag(run, legs));
         var (service, slack) = (run.ServiceLoop.Metres, run.Slack.Metres);
-        var length = log.Record(RoutingFormulas.CutLength, run.Id, routed + drip + sag + service + slack + TerminationM, routed, drip, sag, service, slack, TerminationM);
-        var step = job.Units == UnitFamily.Us ? 0.5 * Length.MetresPerFoot : 0.1;
-        var cut = log.Record(PieceLength.RoundUpFormula, run.Id, PieceLength.RoundUpM(length, step), length, step);
+        Term Of(string key, double metres) => Term.Plan($"routing.runs[{run.Id}].{key}", metres);
+        var length = work.Apply(RoutingFormulas.CutLength, run.Id, Of("routed_m", routed), Of("drip_extra_m", drip), Of("sag_extra_m", sag),
+            Term.Key($"routing.runs.{run.Id}.service-loop", service), Term.Key($"routing.runs.{run.Id}.slack", slack), TerminationM);
+        var cut = work.Apply(PieceLength.RoundUpFormula, run.Id, length, job.Units == UnitFamily.Us ? PieceLength.UsStep : PieceLength.MetricStep);
         var to = job.Cabling.Chain.FirstOrDefault(e => e.Run == run.Id || e.SecondRun == run.Id);
-        var clips = Clips(run, stretches);
+        var (upright, level) = Clipped(stretches);
+        var clips = upright + level > 0 ? Clips(run, upright, level) : 0;
         var corners = Enumerable.Range(1, legs.Count - 1).Count(i => legs[i - 1].LengthM > 0 && legs[i].LengthM > 0 && legs[i - 1].TurnDeg(legs[i]) > LeastTurnDeg);
         return new RunPlan(
             run.Id, number, run.Cable.Id, run.Cable.Name, run.Way, run.Path, (to?.SecondRun == run.Id ? to.Second : to?.From) ?? "", to?.Id ?? "", straight,
-            straight > 0 ? routed / straight : Factor(run.Way), run.DripLoops, run.DripDepth.Value.Metres, drip, service, TerminationM, cut, clips,
+            straight > 0 ? routed / straight : Factor(run.Way).Number, run.DripLoops, run.DripDepth.Value.Metres, drip, service, TerminationM, cut, clips,
             clips > 0 ? code.ClipSpacingM : null, run.Cable.BendRadiusM, run.Note ?? "")
         {
-            Existing = run.Existing, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.UprightClipSpacingM : null, Corners = corners,
-            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * log.Record(BendCorner.SavingFormula, run.Id + ", each corner; kept in the piece", BendCorner.SavingM(radius), radius) : null,
+            Existing = run.Existing, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.UprightClipSpacingM : null, Corners = corners,
+            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, run.Id + ", each corner; kept in the piece", Term.Part(run.Cable.Id, "bend-radius", radius)) : null,
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
         };
     }
@@ -50,24 +59,27 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
             while (last + 1 < legs.Count && legs[last + 1].Way == legs[first].Way) last++;
             RunLeg[] part = [.. legs.Skip(first).Take(last - first + 1)];
             var subject = $"{run.Id}: {string.Join(" - ", part.Select(l => l.From.Name).Append(part[^1].To.Name))}";
-            var straight = log.Record(RoutingFormulas.StraightLegs, subject, part.Sum(l => l.LengthM), part.Length);
+            double[] metres = [.. part.Select(l => l.LengthM)];
+            var straight = work.Apply(RoutingFormulas.StraightLegs, metres, subject, Term.Key($"routing.runs.{run.Id}.path", part.Length));
             var factor = Factor(part[0].Way);
-            stretches.Add(new(part[0].From.Name, part[^1].To.Name, part[0].Way, straight, part.Where(l => l.Upright).Sum(l => l.LengthM), factor, log.Record(RoutingFormulas.RoutedLength, subject, straight * factor, straight, factor)));
+            stretches.Add(new(part[0].From.Name, part[^1].To.Name, part[0].Way, straight, part.Where(l => l.Upright).Sum(l => l.LengthM), factor, work.Apply(RoutingFormulas.RoutedLength, subject, straight, factor)));
             first = last + 1;
         }
         return [.. stretches];
     }
 
-    private int Clips(Run run, StretchPlan[] stretches)
+    private static (double UprightM, double LevelM) Clipped(StretchPlan[] stretches)
     {
         StretchPlan[] clipped = [.. stretches.Where(s => s.Way is "outside" or "attic")];
-        if (clipped.Length == 0) return 0;
         var upright = clipped.Sum(s => s.UprightM * s.RouteFactor);
-        var level = clipped.Sum(s => s.RoutedM) - upright;
-        var (wide, close) = (code.ClipSpacingM, code.UprightClipSpacingM);
-        // A billionth of a clip is binary rounding.
-        var count = Math.Ceiling(level / wide - 1e-9) + Math.Ceiling(upright / close - 1e-9) + 1;
-        return (int)log.Record(RoutingFormulas.ClipCount, run.Id, count, level, wide, upright, close);
+        return (upright, clipped.Sum(s => s.RoutedM) - upright);
+    }
+
+    private int Clips(Run run, double uprightM, double levelM)
+    {
+        Term Of(string key, double metres) => Term.Plan($"routing.runs[{run.Id}].{key}", metres);
+        return (int)work.Apply(RoutingFormulas.ClipCount, run.Id, Of("clipped_level_m", levelM), Of("clip_spacing_m", code.ClipSpacingM),
+            Of("clipped_upright_m", uprightM), Of("upright_clip_spacing_m", code.UprightClipSpacingM)).Number;
     }
 
     private double Sag(Run run, IReadOnlyList<RunLeg> legs)
@@ -75,7 +87,8 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
         RunLeg[] spans = [.. legs.Where(l => l.Way == "span" && l.LengthM > 0)];
         if (spans.Length == 0) return 0;
         if (run.Dip is { } dip)
-            return spans.Sum(l => log.Record(Calc.Routing.Sag.LengthFormula, $"{run.Id}: {l.From.Name} - {l.To.Name}", Calc.Routing.Sag.LengthM(l.LengthM, dip.Metres), l.LengthM, dip.Metres) - l.LengthM);
+            return spans.Sum(l => work.Apply(Calc.Routing.Sag.LengthFormula, $"{run.Id}: {l.From.Name} - {l.To.Name}",
+                Term.Key($"routing.runs.{run.Id}.path", l.LengthM), Term.Key($"routing.runs.{run.Id}.dip", dip.Metres)) - l.LengthM);
         findings.Add(Severity.Caution, "span-dip-missing", run.At, $"run {run.Id} hangs free from `{spans[0].From.Name}` to `{spans[0].To.Name}`, and its dip is not given",
             "without it the sag adds nothing to the piece", "add `dip` from the table of the cable's maker");
         return 0;
@@ -102,15 +115,16 @@ internal sealed class RunPlanner(Job job, CodeFamily code, WorkLog log, FindingL
         if (depth < LeastDripM)
             findings.Add(Severity.Caution, "drip-loop-shallow", run.DripDepth.At, $"the drip loops of run {run.Id} are {print.Small(depth)} deep",
                 $"{print.Small(LeastDripM)} to {print.Small(2 * LeastDripM)} is usual (memory: trade rule)", "hang the loop lower");
-        return run.DripLoops.Count * log.Record(DripLoop.ExtraLengthFormula, run.Id, DripLoop.ExtraLengthM(depth, radius), depth, radius);
+        return run.DripLoops.Count * work.Apply(
+            DripLoop.ExtraLengthFormula, run.Id, Term.Key($"routing.runs.{run.Id}.drip-depth", depth), Term.Part(run.Cable.Id, "bend-radius", radius));
     }
 
     // Allowance for the route as the cable really lies (memory: 1.05 on a visible surface, 1.10 to 1.15 fished through attic or wall).
-    private static double Factor(string way) => way switch
+    private static Constant Factor(string way) => way switch
     {
-        "outside" or "conduit" or "buried" => 1.05,
-        "span" => 1.00,
-        "attic" or "crawl-space" => 1.10,
-        _ => 1.15,
+        "outside" or "conduit" or "buried" => OnSurface,
+        "span" => Free,
+        "attic" or "crawl-space" => InAttic,
+        _ => Fished,
     };
 }

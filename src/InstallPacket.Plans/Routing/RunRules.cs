@@ -4,7 +4,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Routing;
 
 /// <summary>Whether the runs can be laid so: corners, free spans, upright drops, trenches, power wiring.</summary>
-internal sealed class RunRules(Job job, CodeFamily code, WorkLog log, FindingList findings)
+internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     // A support every 50 ft: usual in an industrial guide (read).
     private const double DropM = 50 * 0.3048;
@@ -40,7 +40,8 @@ internal sealed class RunRules(Job job, CodeFamily code, WorkLog log, FindingLis
             foreach (var corner in new[] { i, i + 1 }.Where(k => Takes(k) is > 0 and < double.PositiveInfinity))
             {
                 var turn = legs[corner - 1].TurnDeg(legs[corner]);
-                log.Record(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}", BendTangent.LengthM(radius, turn), radius, turn);
+                work.Apply(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}",
+                    Term.Part(run.Cable.Id, "bend-radius", radius), Term.Key($"routing.runs.{run.Id}.path", turn));
             }
             findings.Add(Severity.Caution, "corner-too-tight", run.PathAt,
                 $"run {run.Id} goes {_print.Small(legs[i].LengthM)} from `{legs[i].From.Name}` to `{legs[i].To.Name}`, and its bends there need {(double.IsFinite(needed) ? _print.Small(needed) : "to turn back on themselves")}",

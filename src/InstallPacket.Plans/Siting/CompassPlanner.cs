@@ -5,7 +5,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Siting;
 
 /// <summary>Computes the magnetic declination on the day of work, with the model's rules on date and weak field.</summary>
-internal sealed class CompassPlanner(Job job, WorkLog log, FindingList findings)
+internal sealed class CompassPlanner(Job job, Workings work, FindingList findings)
 {
     public CompassPlan Plan()
     {
@@ -19,8 +19,8 @@ internal sealed class CompassPlanner(Job job, WorkLog log, FindingList findings)
         var (lat, lon) = (job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value);
         var heightKm = job.Siting.Ground.Value.Metres / 1000;
         var field = MagneticModel.At(lat, lon, heightKm, year);
-        log.Record(MagneticModel.DeclinationFormula, field.ModelName, field.DeclinationDeg, lat, lon, heightKm, year);
-        log.Record(MagneticModel.DeclinationSigmaFormula, field.ModelName, field.SigmaDeclinationDeg, field.H);
+        work.Apply(MagneticModel.DeclinationFormula, field.ModelName, job.Latitude(), job.Longitude(), job.Ground().In(0.001), Term.Key("date", year));
+        work.Apply(MagneticModel.DeclinationSigmaFormula, field, field.ModelName, Term.Plan("siting.compass.horizontal_nt", field.H));
         var why = Zone(field);
         return new(why.Length == 0, why, field.DeclinationDeg, field.SigmaDeclinationDeg, field.DeclinationRateDegPerYear, field.H, field.ModelName,
             field.Zone.ToString().ToLowerInvariant());

@@ -6,16 +6,20 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans.Siting;
 
 /// <summary>Finds the transmitters: distance, true bearing, compass reading, elevation angle.</summary>
-internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, FindingList findings)
+internal sealed class SitingPlanner(Job job, GroundView ground)
 {
+    private readonly Workings _work = new();
+    private readonly FindingList _findings = new();
     private const int MostPaths = 6;
 
     private readonly SitingSection _siting = job.Siting;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
-    public SitingPlan Plan()
+    public Planned<SitingPlan> Plan() => new(Place(), _work, _findings);
+
+    private SitingPlan Place()
     {
-        var compass = new CompassPlanner(job, log, findings).Plan();
+        var compass = new CompassPlanner(job, _work, _findings).Plan();
         var within = job.Reception.Stations.Select(s => (Station: s, Line: LineTo(s))).ToArray();
         var near = within.Where(p => p.Line.DistanceM <= job.Reception.Within.Metres).ToArray();
         foreach (var want in job.Reception.Want.Where(w => !near.Any(p => p.Station.Id == w.Value)))
@@ -23,7 +27,7 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         var sites = Sites(near, compass);
         var obstructions = Obstructions(compass);
         var (paths, leftOut) = Paths(sites, obstructions);
-        var groundPlan = new GroundPlanner(job, ground, findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
+        var groundPlan = new GroundPlanner(job, ground, _findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
         return new SitingPlan(
             _siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value, _siting.Ground.Value.Metres, _siting.AntennaHeight.Value.Metres, compass,
             sites, within.Length - near.Length,
@@ -44,7 +48,7 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
     // A page each: more than these nobody reads. Wanted stations come first; among equals the nearer.
     private (PathPlan[] Paths, string[] LeftOut) Paths(SitePlan[] sites, ObstructionPlan[] obstructions)
     {
-        var planner = new PathPlanner(job, ground, obstructions, log);
+        var planner = new PathPlanner(job, ground, obstructions, _work);
         var order = new Queue<SitePlan>(sites.OrderByDescending(s => s.AnyWanted).ThenBy(s => s.Number));
         var paths = new List<PathPlan>();
         while (paths.Count < MostPaths && order.TryDequeue(out var site))
@@ -58,7 +62,7 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         .Select(s => planner.Plan(site, s)).FirstOrDefault();
 
     private void ReportFar(Sourced<string> want, Station station, GeodesicLine line) =>
-        findings.Add(Severity.Stop, "wanted-station-far", want.At, $"the wanted station `{want.Value}` is {_print.Distance(line.DistanceM / 1000)} away",
+        _findings.Add(Severity.Stop, "wanted-station-far", want.At, $"the wanted station `{want.Value}` is {_print.Distance(line.DistanceM / 1000)} away",
             $"reception.within is {_print.Distance(job.Reception.Within.Metres / 1000)}", Misread(station) + "raise `within`, or do not want it");
 
     // The usual slips in coordinates; a sign turned at the house or at the station comes to the same distance.
@@ -93,28 +97,26 @@ internal sealed class SitingPlanner(Job job, GroundView ground, WorkLog log, Fin
         var wanted = members.Where(m => job.Reception.Want.Any(w => w.Value == m.Station.Id)).ToArray();
         var (station, line) = (wanted.Length > 0 ? wanted : members)[0];
         var name = station.Site;
-        var (lat, lon) = (_siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value);
-        log.Record(Geodesic.DistanceFormula, name, line.DistanceM, lat, lon, station.LatitudeDeg, station.LongitudeDeg);
-        log.Record(Geodesic.BearingFormula, name, line.AzimuthDeg, lat, lon, station.LatitudeDeg, station.LongitudeDeg);
+        Term[] places = [job.Latitude(), job.Longitude(), station.Latitude(), station.Longitude()];
+        var distance = _work.Apply(Geodesic.DistanceFormula, name, places);
+        var bearing = _work.Apply(Geodesic.BearingFormula, name, places);
         foreach (var m in members.Where(m => Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg)) > 1))
-            findings.Add(Severity.Caution, "site-spread", m.Station.At,
+            _findings.Add(Severity.Caution, "site-spread", m.Station.At,
                 $"`{m.Station.Id}` stands {UnitText.Number(Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg)), 1)} deg away from `{station.Id}`, though both name the site `{name}`",
                 "one site is one direction, within 1 deg (our rule)", "give it a site name of its own, or correct its coordinates");
-        return new SitePlan(name, number, line.DistanceM / 1000, line.AzimuthDeg, Magnetic(name, line.AzimuthDeg, compass),
-            CompassBearing.SixteenPoint(line.AzimuthDeg), Elevation(station, line), [.. members.Select(m => m.Station.Id)], wanted.Length > 0);
+        return new SitePlan(name, number, line.DistanceM / 1000, line.AzimuthDeg, Magnetic(name, bearing, compass),
+            CompassBearing.SixteenPoint(line.AzimuthDeg), Elevation(station, distance), [.. members.Select(m => m.Station.Id)], wanted.Length > 0);
     }
 
-    private double? Magnetic(string name, double trueDeg, CompassPlan compass)
+    private double? Magnetic(string name, Term trueDeg, CompassPlan compass)
     {
         if (!compass.Usable || compass.DeclinationDeg is not { } d) return null;
-        return log.Record(CompassBearing.MagneticFormula, name, CompassBearing.MagneticFromTrue(trueDeg, d), trueDeg, d);
+        return _work.Apply(CompassBearing.MagneticFormula, name, trueDeg, Term.Plan("siting.compass.declination_deg", d)).Number;
     }
 
-    private double? Elevation(Station s, GeodesicLine line)
+    private double? Elevation(Station s, Term distanceM)
     {
-        if (s.AboveSeaM is not { } above) return null;
-        var own = _siting.Ground.Value.Metres + _siting.AntennaHeight.Value.Metres;
-        return line.DistanceM < 1 ? null
-            : log.Record(EffectiveEarth.ElevationFormula, s.Site, EffectiveEarth.ElevationAngleDeg(own, above, line.DistanceM), own, above, line.DistanceM);
+        if (s.AboveSeaM is null || distanceM < 1) return null;
+        return _work.Apply(EffectiveEarth.ElevationFormula, s.Site, job.AntennaAboveSea(_work, job.Ground()), s.AboveSea(), distanceM).Number;
     }
 }

@@ -6,7 +6,7 @@ using InstallPacket.Jobs;
 namespace InstallPacket.Plans.Siting;
 
 /// <summary>The sun at whole hours of the day of work, to check a bearing without a compass.</summary>
-internal sealed class SunPlanner(Job job, WorkLog log)
+internal sealed class SunPlanner(Job job, Workings work)
 {
     private const double LowestDeg = 5;    // lower, trees and air make a poor mark
     private const double HighestDeg = 60;  // higher, a small error in plumbing the shadow is a large one in bearing (common practice)
@@ -22,8 +22,8 @@ internal sealed class SunPlanner(Job job, WorkLog log)
             var sun = SunPosition.At(job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value, instant);
             if (sun.RefractedElevationDeg is < LowestDeg or > HighestDeg) continue;
             var name = clock.ToString("HH:mm", CultureInfo.InvariantCulture) + (job.Siting.UtcOffset is null ? " UTC" : "");
-            log.Record(SunPosition.AzimuthFormula, name, sun.AzimuthDeg, job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value, instant.UtcDateTime.TimeOfDay.TotalHours);
-            rows.Add(new(name, sun.AzimuthDeg, sun.RefractedElevationDeg, Bearing.Turn(aimDeg, sun.AzimuthDeg)));
+            work.Apply(SunPosition.AzimuthFormula, instant, name, job.Latitude(), job.Longitude(), Term.Plan($"reception.sun[{name}].utc_h", instant.UtcDateTime.TimeOfDay.TotalHours));
+            rows.Add(new(name, sun.AzimuthDeg, sun.RefractedElevationDeg, Bearing.Turn(aimDeg, sun.AzimuthDeg)) { UtcH = instant.UtcDateTime.TimeOfDay.TotalHours });
         }
         return rows;
     }

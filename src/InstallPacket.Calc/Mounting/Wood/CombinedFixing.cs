@@ -11,7 +11,10 @@ public static class CombinedFixing
         "Design value of a screw that is pulled and sheared",
         "Za = W' Z' / (W' cos^2 a + Z' sin^2 a), a = atan(N / V)",
         new("Za", "N", "against the resultant"), [new("W'", "N", "withdrawal"), new("Z'", "N", "lateral"), new("a", "deg", "between resultant and face of the timber")],
-        "nds-chapter-12", "combined lateral and withdrawal loads");
+        "nds-chapter-12", "combined lateral and withdrawal loads")
+    {
+        Method = v => AllowableN(v[0], v[1], v[2]),
+    };
 
     /// <summary>How much of the value is used.</summary>
     public static readonly Formula UseFormula = new(
@@ -19,7 +22,10 @@ public static class CombinedFixing
         "Use of a screw",
         "u = sqrt(N^2 + V^2) / Za",
         new("u", "", "demand over capacity"), [new("N", "N", "pull"), new("V", "N", "shear"), new("Za", "N", "design value")],
-        "nds-chapter-12", "the resultant is compared, not the shear alone");
+        "nds-chapter-12", "the resultant is compared, not the shear alone")
+    {
+        Method = v => Use(v[0], v[1], v[2]),
+    };
 
     /// <summary>The design value against the resultant [N].</summary>
     /// <param name="withdrawalN">Withdrawal value [N], above 0; outside throws.</param>

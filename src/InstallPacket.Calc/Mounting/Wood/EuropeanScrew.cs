@@ -24,7 +24,10 @@ public static class EuropeanScrew
         "Withdrawal strength of a screw",
         "fax = 0.52 d^-0.5 l^-0.1 rho^0.8, d and l in mm",
         new("fax", "MPa", "characteristic strength"), [new("d", "mm", "diameter"), new("l", "mm", "thread in the timber"), new("rho", "kg/m3", "characteristic density")],
-        "en-1995-1-1", "screws of 6 to 12 mm, axial", Provenance.Memory);
+        "en-1995-1-1", "screws of 6 to 12 mm, axial", Provenance.Memory)
+    {
+        Method = v => StrengthPa(v[0] / 1000, v[1] / 1000, v[2]) / 1e6,
+    };
 
     /// <summary>The withdrawal of one screw.</summary>
     public static readonly Formula WithdrawalFormula = new(
@@ -32,7 +35,10 @@ public static class EuropeanScrew
         "Withdrawal of one screw across the grain, characteristic",
         "Fax = fax d l min(1, d / 8 mm)",
         new("Fax", "N", "characteristic resistance"), [new("fax", "MPa", "strength"), new("d", "mm", "diameter"), new("l", "mm", "thread in the timber, six diameters at least")],
-        "en-1995-1-1", "screws, axial; the factor n^0.9 of a group is not used, each screw is checked alone", Provenance.Memory);
+        "en-1995-1-1", "screws, axial; the factor n^0.9 of a group is not used, each screw is checked alone", Provenance.Memory)
+    {
+        Method = v => v[0] * v[1] * v[2] * Math.Min(1, v[1] / 8),
+    };
 
     /// <summary>The shear of one screw.</summary>
     public static readonly Formula LateralFormula = new(
@@ -40,7 +46,10 @@ public static class EuropeanScrew
         "Shear of one screw through a thin steel plate, characteristic",
         "Fv = min(0.4 fh t d1, 1.15 sqrt(2 My fh d1)), fh = 0.082 (1 - 0.01 d1) rho, My = 0.3 fu d1^2.6, d1 = 0.77 d, in mm and MPa",
         new("Fv", "N", "characteristic resistance"), [new("d", "mm", "diameter"), new("t", "mm", "screw in the timber"), new("rho", "kg/m3", "characteristic density"), new("fu", "MPa", "tensile strength")],
-        "en-1995-1-1", "single shear, thin plate, holes drilled before", Provenance.Memory);
+        "en-1995-1-1", "single shear, thin plate, holes drilled before", Provenance.Memory)
+    {
+        Method = v => LateralN(v[0] / 1000, v[1] / 1000, v[2]),
+    };
 
     /// <summary>The design value.</summary>
     public static readonly Formula DesignFormula = new(
@@ -48,7 +57,10 @@ public static class EuropeanScrew
         "Design value of one screw",
         "Rd = kmod Rk / 1.3",
         new("Rd", "N", "design value"), [new("kmod", "", "0.9 dry, 0.7 outdoors, short-term load"), new("Rk", "N", "characteristic value")],
-        "en-1995-1-1", "design value of a resistance", Provenance.Memory);
+        "en-1995-1-1", "design value of a resistance", Provenance.Memory)
+    {
+        Method = v => DesignN(v[1], v[0]),
+    };
 
     /// <summary>Pull and shear together.</summary>
     public static readonly Formula UseFormula = new(
@@ -56,7 +68,10 @@ public static class EuropeanScrew
         "Use of a screw that is pulled and sheared",
         "u = sqrt((N / Rax)^2 + (V / Rv)^2)",
         new("u", "", "demand over capacity"), [new("N", "N", "pull"), new("V", "N", "shear"), new("Rax", "N", "against pull"), new("Rv", "N", "against shear")],
-        "en-1995-1-1", "combined loads of screws; the root of the sum that the standard limits to 1", Provenance.Memory);
+        "en-1995-1-1", "combined loads of screws; the root of the sum that the standard limits to 1", Provenance.Memory)
+    {
+        Method = v => Use(v[0], v[1], v[2], v[3]),
+    };
 
     /// <summary>Withdrawal strength [Pa].</summary>
     /// <param name="diameterM">Diameter [m], 6 to 12 mm; outside throws.</param>

@@ -6,20 +6,22 @@ namespace InstallPacket.Calc.Mounting.Wood;
 public static class LeadHole
 {
     /// <summary>The range.</summary>
-    public static readonly Formula RangeFormula = new(
+    public static readonly Formula<bool> RangeFormula = new Formula(
         "lead-hole",
         "Lead hole for the thread of a lag screw",
         "40 to 70 % of D for G up to 0.5, 60 to 75 % up to 0.6, 65 to 85 % above",
         new("d", "m", "drill"), [new("D", "m", "nominal diameter"), new("G", "", "specific gravity")],
-        "nds-lead-holes", "three classes of density; the shares are recalled", Provenance.Memory);
+        "nds-lead-holes", "three classes of density; the shares are recalled", Provenance.Memory)
+        .By<bool>((largest, v) => largest ? RangeM(v[0], v[1]).MostM : RangeM(v[0], v[1]).LeastM);
 
     /// <summary>The range for a wood screw.</summary>
-    public static readonly Formula WoodScrewFormula = new(
+    public static readonly Formula<bool> WoodScrewFormula = new Formula(
         "lead-hole-wood-screw",
         "Lead hole for the thread of a wood screw",
         "70 to 87.5 % of Dr for G up to 0.6, 90 to 100 % above",
         new("d", "m", "drill"), [new("Dr", "m", "root diameter"), new("G", "", "specific gravity")],
-        "nds-chapter-12", "lead holes of wood screws, recalled", Provenance.Memory);
+        "nds-chapter-12", "lead holes of wood screws, recalled", Provenance.Memory)
+        .By<bool>((largest, v) => largest ? WoodScrewRangeM(v[0], v[1]).MostM : WoodScrewRangeM(v[0], v[1]).LeastM);
 
     /// <summary>Smallest and largest drill of a wood screw [m].</summary>
     /// <param name="rootM">Root diameter [m], above 0; outside throws.</param>

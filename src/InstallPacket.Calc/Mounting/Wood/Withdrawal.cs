@@ -14,7 +14,10 @@ public static class Withdrawal
         "Withdrawal of a lag screw, for each length of thread",
         "W = 1800 G^1.5 D^0.75, D in inches, W in pounds per inch; 27.861 G^1.5 D^0.75 in N/mm with D in mm",
         new("W", "N/m", "design value for each metre of thread"), [new("G", "", "specific gravity"), new("D", "m", "nominal diameter")],
-        "nds-lag-withdrawal", "equation of Table 12.2A");
+        "nds-lag-withdrawal", "equation of Table 12.2A")
+    {
+        Method = v => LagNPerM(v[0], v[1]),
+    };
 
     /// <summary>A wood screw.</summary>
     public static readonly Formula WoodScrewFormula = new(
@@ -22,7 +25,10 @@ public static class Withdrawal
         "Withdrawal of a wood screw, for each length of thread",
         "W = 2850 G^2 D, D in inches, W in pounds per inch",
         new("W", "N/m", "design value for each metre of thread"), [new("G", "", "specific gravity"), new("D", "m", "diameter")],
-        "nds-chapter-12", "withdrawal of wood screws", Provenance.Memory);
+        "nds-chapter-12", "withdrawal of wood screws", Provenance.Memory)
+    {
+        Method = v => WoodScrewNPerM(v[0], v[1]),
+    };
 
     /// <summary>The value for the place.</summary>
     public static readonly Formula AdjustedFormula = new(
@@ -31,7 +37,10 @@ public static class Withdrawal
         "W' = W pt CD CM",
         new("W'", "N", "design value"),
         [new("W", "N/m", "for each metre of thread"), new("pt", "m", "thread in the timber, tip not counted"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet")],
-        "nds-chapter-12", "adjustment factors");
+        "nds-chapter-12", "adjustment factors")
+    {
+        Method = v => AdjustedN(v[0], v[1], v[2], v[3]),
+    };
 
     /// <summary>A lag screw [N/m].</summary>
     /// <param name="gravity">Specific gravity, 0.3 to 0.75; outside throws.</param>

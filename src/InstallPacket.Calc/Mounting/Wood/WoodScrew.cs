@@ -19,22 +19,24 @@ public sealed record WoodScrew(string Name, double DiameterM, double RootM, doub
     private const double Psi = 6894.757293168;
 
     /// <summary>The lateral value.</summary>
-    public static readonly Formula LateralFormula = new(
+    public static readonly Formula<YieldModes> LateralFormula = new Formula(
         "wood-screw-lateral",
         "Lateral design value of a wood screw through a steel plate",
         "Z = least of the yield modes, Fe = 16600 G^1.84 psi at any angle to the grain, root diameter, Rd = 2.2 up to a root of 0.17 in and 10 Dr + 0.5 above",
         new("Z", "N", "design value"),
         [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"), new("g", "m", "gap between plate and timber"), new("lm", "m", "bearing in the timber")],
-        "nds-chapter-12", "yield limit equations; root diameters and bending strengths recalled", Provenance.Memory);
+        "nds-chapter-12", "yield limit equations; root diameters and bending strengths recalled", Provenance.Memory)
+        .By<YieldModes>((modes, _) => modes.LeastN);
 
     /// <summary>The value for the place.</summary>
-    public static readonly Formula AdjustedFormula = new(
+    public static readonly Formula<WoodScrew> AdjustedFormula = new Formula(
         "wood-screw-lateral-adjusted",
         "Lateral value of one wood screw in its place",
         "Z' = Z min(1, p / (10 D)) CD CM; none below p = 6 D",
         new("Z'", "N", "design value"),
         [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet")],
-        "nds-chapter-12", "penetration of wood screws, recalled", Provenance.Memory);
+        "nds-chapter-12", "penetration of wood screws, recalled", Provenance.Memory)
+        .By<WoodScrew>((screw, v) => screw.AdjustedN(v[0], v[1], v[3], v[4]));
 
     private static readonly WoodScrew[] Sizes = [Of("#8", 0.164, 0.131, 90000), Of("#10", 0.190, 0.152, 80000), Of("#12", 0.216, 0.171, 80000), Of("#14", 0.242, 0.196, 70000)];
 

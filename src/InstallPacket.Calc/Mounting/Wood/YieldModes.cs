@@ -22,13 +22,14 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
     public const double PlateSteelPa = 87000 * Psi;
 
     /// <summary>The lateral design value.</summary>
-    public static readonly Formula LateralFormula = new(
+    public static readonly Formula<double> LateralFormula = new Formula(
         "lag-lateral",
         "Lateral design value of a lag screw through a steel plate",
         "Z = least of the six yield modes, root diameter, reduction terms for the angle to the grain; over a gap Z = (sqrt(B^2 + 4 A C) - B) / (2 A) for the modes that turn or bend the screw",
         new("Z", "N", "design value"),
         [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"), new("g", "m", "gap between plate and timber"), new("theta", "deg", "angle of the load to the grain"), new("lm", "m", "bearing in the timber")],
-        "nds-lag-lateral", "yield limit equations and Table 12K; with a gap from the balance of the bent screw, which gives the same equations without one");
+        "nds-lag-lateral", "yield limit equations and Table 12K; with a gap from the balance of the bent screw, which gives the same equations without one")
+        .By<double>((leastN, _) => leastN);
 
     /// <summary>The value for the place.</summary>
     public static readonly Formula AdjustedFormula = new(
@@ -37,7 +38,10 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
         "Z' = Z min(1, p / (8 D)) CD CM Ce; none below p = 4 D",
         new("Z'", "N", "design value"),
         [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet"), new("Ce", "", "end distance over 7 D, 1 at most")],
-        "nds-chapter-12", "adjustment factors and penetration");
+        "nds-chapter-12", "adjustment factors and penetration")
+    {
+        Method = v => AdjustedN(v[0], v[1], v[2], v[3], v[4], v[5]),
+    };
 
     /// <summary>The least of them [N].</summary>
     public double LeastN => Math.Min(Math.Min(Math.Min(Im, Is), Math.Min(II, IIIm)), Math.Min(IIIs, IV));

@@ -19,7 +19,7 @@ public static class IrregularTerrain
     public const double TelevisionRefractivity = 301;
 
     /// <summary>The basic transmission loss.</summary>
-    public static readonly Formula LossFormula = new(
+    public static readonly Formula<ItmResult> LossFormula = new Formula(
         "itm-basic-loss",
         "Basic transmission loss over real ground (Irregular Terrain Model 1.2.2)",
         "Lb = Afs(d, f) + A(Aref, T, L, S), Aref from the profile and the antennas",
@@ -27,7 +27,8 @@ public static class IrregularTerrain
         [new("d", "km", "length of the path"), new("f", "MHz", "frequency"), new("h1", "m", "transmitting antenna above ground"),
             new("h2", "m", "receiving antenna above ground"), new("dh", "m", "irregularity of the ground"), new("Aref", "dB", "reference attenuation"),
             new("T", "%", "share of time"), new("L", "%", "share of locations"), new("S", "%", "confidence")],
-        "ntia-itm", "point-to-point mode with time, location and situation");
+        "ntia-itm", "point-to-point mode with time, location and situation")
+        .By<ItmResult>((result, _) => result.BasicLossDb);
 
     /// <summary>The free-space loss.</summary>
     public static readonly Formula FreeSpaceLossFormula = new(

@@ -9,13 +9,14 @@ public static class PathSpecificPrediction
     private const double ScatterSenseKm = 5;
 
     /// <summary>The loss.</summary>
-    public static readonly Formula LossFormula = new(
+    public static readonly Formula<PathLoss> LossFormula = new Formula(
         "p1812-loss",
         "Basic transmission loss over the profile",
         "Lb = max(Lb0p, -5 log10(10^(-0.2 Lbs) + 10^(-0.2 Lbam)) + Lloc); Lloc = -I(pL/100) sigmaL, 0 at sea",
         new("Lb", "dB", "basic transmission loss not exceeded for the share of time and of places"),
         [new("Lb0p", "dB", "free path"), new("Lbs", "dB", "scatter"), new("Lbam", "dB", "all other mechanisms"), new("pL", "%", "share of places"), new("sigmaL", "dB", "spread between places")],
-        "itu-p1812", "equations (63), (69)");
+        "itu-p1812", "equations (63), (69)")
+        .By<PathLoss>((loss, _) => loss.LossDb);
 
     /// <summary>The field.</summary>
     public static readonly Formula FieldFormula = new(

@@ -40,7 +40,10 @@ public readonly record struct TimeMirror(PathLoss Median, PathLoss Tenth, Mirror
         "Estimated loss not exceeded for 90 % of the time",
         "Lb(90) = 2 Lb(50) - Lb(10)",
         new("Lb(90)", "dB", "basic transmission loss"), [new("Lb(50)", "dB", "for half of the time"), new("Lb(10)", "dB", "for a tenth of the time")],
-        "project-notes", "the construction of the regulator's F(50,90), applied to a loss over the profile", Provenance.Derived);
+        "project-notes", "the construction of the regulator's F(50,90), applied to a loss over the profile", Provenance.Derived)
+    {
+        Method = v => Math.Max(v[0], 2 * v[0] - v[1]),
+    };
 
     /// <summary>Difference of half and a tenth of the time [dB].</summary>
     public double SpreadDb => Median.LossDb - Tenth.LossDb;

@@ -5,8 +5,10 @@ using InstallPacket.Jobs.Parts;
 namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>Looks for single changes that mend what the chain falls short of, and for the window of each gain control.</summary>
-internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive, FindingList findings)
+internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive)
 {
+    private readonly FindingList _findings = new();
+
     /// <summary>How many changes are tried at most; the list says so when it is cut.</summary>
     public const int MostTrials = 160;
 
@@ -14,7 +16,9 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
     private readonly TrialBench _bench = new(reception, routing);
     private readonly ChainView _chain = new(job.Cabling);
 
-    public CablingPlan Plan(CablingPlan cabling)
+    public Planned<CablingPlan> Plan(CablingPlan cabling) => new(Fixed(cabling), new Workings(), _findings);
+
+    private CablingPlan Fixed(CablingPlan cabling)
     {
         if (!reception.Wanted.Any() || cabling.Outlets.Count == 0) return cabling;
         var today = _bench.Try(job);
@@ -56,7 +60,7 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
         var runs = Runs([.. tried.Where(t => t.Weight == least).Select(t => t.Db)]);
         var (from, to) = runs.Length == 0 ? (set, set) : runs.FirstOrDefault(r => r.From <= set && set <= r.To, runs.MaxBy(r => r.To - r.From));
         if (set < from || set > to)
-            findings.Add(Severity.Caution, "setting-outside-window", e.SettingAt, $"{e.Id} is set to {UnitText.Write(set, 0, "dB")}", $"between {UnitText.Number(from, 0)} and {UnitText.Write(to, 0, "dB")} {(least == 0 ? "nothing falls short and nothing is overloaded" : "the fewest things are wrong")} (by planning every setting)",
+            _findings.Add(Severity.Caution, "setting-outside-window", e.SettingAt, $"{e.Id} is set to {UnitText.Write(set, 0, "dB")}", $"between {UnitText.Number(from, 0)} and {UnitText.Write(to, 0, "dB")} {(least == 0 ? "nothing falls short and nothing is overloaded" : "the fewest things are wrong")} (by planning every setting)",
                 $"set {e.Id} within that window");
         return new GainWindow(e.Id, from, to, set, least == 0);
     }

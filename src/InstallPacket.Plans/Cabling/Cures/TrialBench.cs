@@ -16,17 +16,18 @@ internal sealed class TrialBench(ReceptionPlan reception, RoutingPlan routing)
 {
     public Outcome Try(Job job)
     {
-        var (log, findings, chain) = (new WorkLog(), new FindingList(), new ChainView(job.Cabling));
-        var steps = new StepPlanner(job, routing, log, findings);
-        var loads = new AmplifierLoads(job, reception, chain, steps, log);
+        var chain = new ChainView(job.Cabling);
+        var steps = new StepPlanner(job, routing);
+        var findings = steps.Findings;
+        var loads = new AmplifierLoads(job, reception, chain, steps);
         var outlets = chain.Outlets.Select(o =>
         {
-            var budget = new OutletBudget(job, steps, loads, log, chain, o);
+            var budget = new OutletBudget(job, steps, loads, chain, o);
             return new OutletPlan(o.Id, o.Serves ?? o.Id, [], 0, [.. reception.Wanted.Select(budget.Channel)]);
         }).ToArray();
         new OutletRules(job, reception, findings).Check(outlets);
         new AmplifierRules(job, reception, chain, steps, loads, findings).Check();
-        new FeedPlanner(job, chain, routing, log, findings).Plan();
+        new FeedPlanner(job, chain, routing, steps.Work, findings).Plan();
         var margins = outlets.SelectMany(o => o.Channels).GroupBy(c => c.Station, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Min(c => c.MarginDb), StringComparer.Ordinal);
         return new Outcome(margins, findings.Sorted);
     }

@@ -69,4 +69,8 @@ public sealed record PathEdge(string What, double DistanceKm, double GroundM, do
 /// <param name="AzimuthDeg">True bearing.</param>
 /// <param name="ElevationDeg">Elevation, through air.</param>
 /// <param name="FromAimDeg">Turn from the aim to the sun, clockwise positive.</param>
-public sealed record SunHour(string Clock, double AzimuthDeg, double ElevationDeg, double FromAimDeg);
+public sealed record SunHour(string Clock, double AzimuthDeg, double ElevationDeg, double FromAimDeg)
+{
+    /// <summary>The same moment in universal time.</summary>
+    public double UtcH { get; init; }
+}

@@ -7,22 +7,19 @@ using InstallPacket.Jobs.Stations;
 namespace InstallPacket.Plans.Siting.Ground;
 
 /// <summary>Judges the ground toward each site: sight, Fresnel clearance, the edges that govern.</summary>
-internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<ObstructionPlan> obstructions, WorkLog log)
+internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<ObstructionPlan> obstructions, Workings work)
 {
     private const int DrawnPoints = 240;
 
     public PathPlan? Plan(SitePlan site, Station station)
     {
         if (station.AboveSeaM is not { } top || ground.Toward(station) is not { Whole: true } path || path.LengthM < 1) return null;
-        var own = path.HeightsM[0] + job.Siting.AntennaHeight.Value.Metres;
+        var own = work.Apply(SitingFormulas.AboveSea, $"antenna, toward {site.Name}", Term.Ground("house", path.HeightsM[0]), job.AntennaHeight());
         var frequency = ChannelRaster.Find(station.Raster, station.Channel)!.CentreMHz;
         PathPoint At(int i) => Point(path, i, own, top, frequency);
         var (tightest, share) = Tightest(path, At);
         var worst = At(tightest);
-        log.Record(EffectiveEarth.ClearanceFormula, $"{site.Name}, ground at {UnitText.Number(worst.DistanceKm, 2)} km", worst.RayM - worst.CurvedM,
-            own, top, path.LengthM, worst.DistanceKm * 1000, worst.GroundM);
-        if (worst.FresnelM > 0)
-            log.Record(FresnelZone.RadiusFormula, $"{site.Name} at {UnitText.Number(worst.DistanceKm, 2)} km", worst.FresnelM, 1, frequency, worst.DistanceKm, path.LengthM / 1000 - worst.DistanceKm);
+        ShowTightest(path, worst, own, site, station);
         var edges = share < 0 ? Horizons(path, own, top, site) : [];
         return new PathPlan(site.Name, site.Number, station.Id, path.From, frequency, path.LengthM / 1000, own, top, share >= 0, share, worst.DistanceKm,
             [.. edges.Select(e => Edge(path, e))], Thin(path, [tightest, .. edges.Select(e => e.Index)], At))
@@ -30,6 +27,17 @@ internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<Obst
             Tightest = worst,
             Obstructions = [.. obstructions.Where(o => Stands(o, site)).OrderBy(o => o.DistanceM).ThenBy(o => o.Name, StringComparer.Ordinal).Select(o => o.Name)],
         };
+    }
+
+    private void ShowTightest(GroundPath path, PathPoint worst, Term own, SitePlan site, Station station)
+    {
+        var (plan, place) = ($"siting.paths[{site.Name}]", $"{site.Name} at {UnitText.Number(worst.DistanceKm, 2)} km");
+        Term length = Term.Plan(plan + ".distance_km", path.LengthM / 1000), d1 = Term.Plan(plan + ".tightest.distance_km", worst.DistanceKm);
+        work.Apply(EffectiveEarth.ClearanceFormula, $"{site.Name}, ground at {UnitText.Number(worst.DistanceKm, 2)} km",
+            own, station.AboveSea(), length.In(1000), d1.In(1000), Term.Ground(place, worst.GroundM));
+        if (worst.FresnelM <= 0) return;
+        var d2 = work.Apply(SitingFormulas.Rest, place, length, d1);
+        work.Apply(FresnelZone.RadiusFormula, place, FresnelZone.First, station.Centre(), d1, d2);
     }
 
     private static PathPoint Point(GroundPath path, int i, double own, double top, double frequency)
@@ -52,11 +60,13 @@ internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<Obst
 
     private sealed record GoverningEdge(string What, int Index, double AngleDeg);
 
-    private GoverningEdge[] Horizons(GroundPath path, double own, double top, SitePlan site)
+    private GoverningEdge[] Horizons(GroundPath path, Term own, double top, SitePlan site)
     {
         var near = Horizon(path, own, i => i * path.StepM);
         var far = Horizon(path, top, i => path.LengthM - i * path.StepM);
-        log.Record(EffectiveEarth.ElevationFormula, $"horizon toward {site.Name}", near.AngleDeg, own, path.HeightsM[near.Index], near.Index * path.StepM);
+        var hill = $"horizon toward {site.Name}";
+        work.Apply(EffectiveEarth.ElevationFormula, hill, own, Term.Ground(hill, path.HeightsM[near.Index]),
+            Term.Plan($"siting.paths[{site.Name}].edges[horizon of the antenna].distance_km", near.Index * path.StepM / 1000).In(1000));
         var first = new GoverningEdge("horizon of the antenna", near.Index, near.AngleDeg);
         return far.Index == near.Index ? [first] : [first, new("horizon of the transmitter", far.Index, far.AngleDeg)];
     }

@@ -1,0 +1,37 @@
+using InstallPacket.Calc.Mounting;
+using InstallPacket.Calc.Sources;
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Parts;
+
+namespace InstallPacket.Plans.Mounting;
+
+/// <summary>The numbers of a job's mount, as terms of the workings.</summary>
+internal static class MountTerms
+{
+    /// <summary>Nothing of it.</summary>
+    public static readonly Constant None = new("none-of-it", 0, "project-notes", Provenance.Derived);
+
+    /// <summary>Length of the mast [m].</summary>
+    public static Term MastLength(this Job job) => Term.Key("mounting.mast-length", job.Mounting.MastLength.Metres);
+
+    /// <summary>Height at which people work [m].</summary>
+    public static Term WorkHeight(this Job job) => Term.Key("mounting.work-height", job.Mounting.WorkHeight.Metres);
+
+    /// <summary>A key of a fixing.</summary>
+    public static Term Key(this Fixing f, string key, double number) => Term.Key($"mounting.fixings.{f.Part.Id}.{key}", number);
+
+    /// <summary>A figure of a part.</summary>
+    public static Term Figure(this Part part, string key, double number) => Term.Part(part.Id, key, number);
+
+    /// <summary>A number of the plan of the wind.</summary>
+    public static Given Wind(string key, double number) => Term.Plan("mounting.wind." + key, number);
+
+    /// <summary>A number of what holds the mast.</summary>
+    public static Given Hold(string key, double number) => Term.Plan("mounting.hold." + key, number);
+
+    /// <summary>Yield strength of a material [MPa].</summary>
+    public static Term Yield(this MastMaterial material) => Term.Table($"tube-materials.{material.Name}.yield", material.YieldPa / 1e6);
+
+    /// <summary>Stiffness of the tube [N m2].</summary>
+    public static Term Stiffness(MastSection tube, double modulusPa) => Wind("stiffness_nm2", MastSway.StiffnessNm2(tube, modulusPa));
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using InstallPacket.Calc.Sources;
+using InstallPacket.Jobs.Catalogue;
+using InstallPacket.Tests;
+
+namespace InstallPacket.Plans.Tests;
+
+/// <summary>Every input of every row of the workings is another row, a number of the plan, a key of job, part or station, the ground, or a named constant.</summary>
+public class OriginTests
+{
+    private static readonly double[] UnitFactors = [1, -1, 0.001, 1000, 1 / 0.3048];
+
+    // Where each table of the program comes from.
+    private static readonly Dictionary<string, string> Tables = new()
+    {
+        ["channels"] = "project-notes", ["noise-bandwidth"] = "project-notes", ["cn-thresholds"] = "project-notes", ["vegetation"] = "project-notes",
+        ["woodland"] = "itu-p833", ["tube-materials"] = "project-notes", ["wind-exposure"] = "asce-7-16", ["eurocode-terrain"] = "en-1991-1-4",
+        ["wood-specific-gravity"] = "nds-chapter-12", ["lag-screws"] = "nds-chapter-12", ["wood-screws"] = "nds-chapter-12", ["kmod"] = "en-1995-1-1",
+        ["timber-classes"] = "en-1995-1-1", ["soil-resistivity"] = "project-notes", ["exposure-to-lightning"] = "project-notes", ["resistivity"] = "project-notes",
+        ["hours"] = "project-notes",
+    };
+
+    public static TheoryData<string> Jobs => [.. InstallPacket.Jobs.JobReader.JobIds(DemoJobs.Load())];
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void No_input_of_the_workings_is_loose(string job)
+    {
+        var plan = DemoPlans.Of(job);
+        var tree = PlanJson.Tree(plan);
+        var rows = plan.Workings.Select(r => (r.Formula.Id, r.Subject)).ToHashSet();
+        var loose = plan.Workings.SelectMany(r => r.Inputs.Select((input, i) => (Row: r, Input: input, Sign: r.Formula.Inputs[i].Sign)))
+            .Select(x => (x.Row, x.Sign, Why: WhyLoose(x.Input, rows, tree))).Where(x => x.Why.Length > 0)
+            .Select(x => $"{x.Row.Formula.Id} of {x.Row.Subject}, {x.Sign}: {x.Why}").ToArray();
+        Assert.True(loose.Length == 0, $"{loose.Length} loose:\n" + string.Join("\n", loose.Take(60)));
+        Assert.True(plan.Workings.Sum(r => r.Inputs.Count) > 500);
+    }
+
+    [Fact]
+    public void A_formula_that_meets_one_subject_with_two_inputs_is_an_error()
+    {
+        var work = new Workings();
+        var row = work.Apply(SitingFormulas.AboveSea, "antenna", Term.Ground("house", 100), Term.Key("siting.antenna-height", 8));
+        Assert.Same(row, work.Apply(SitingFormulas.AboveSea, "antenna", Term.Ground("house", 100), Term.Key("siting.antenna-height", 8)));
+        Assert.Equal(108, row.Number);
+        var error = Assert.Throws<InvalidOperationException>(() =>
+            work.Apply(SitingFormulas.AboveSea, "antenna", Term.Ground("house", 101), Term.Key("siting.antenna-height", 8)));
+        Assert.Equal("height-above-sea was applied to 'antenna' with g = 100 and 101.", error.Message);
+    }
+
+    private static string WhyLoose(Term term, HashSet<(string, string)> rows, JsonObject tree) => term switch
+    {
+        Row row => rows.Contains((row.Formula.Id, row.Subject)) ? "" : $"the row {row.Formula.Id} of {row.Subject} is not in the plan",
+        Constant c => SourceRegister.All.Any(s => s.Id == c.Source) ? "" : $"the constant {c.Name} names no source",
+        Converted c => UnitFactors.Any(f => Math.Abs(f - c.Factor) < 1e-12) ? WhyLoose(c.Of, rows, tree) : $"{c.Factor} converts no unit",
+        Given g => WhyLoose(g, tree),
+        _ => term.GetType().Name,
+    };
+
+    private static string WhyLoose(Given g, JsonObject tree) => g.By switch
+    {
+        GivenBy.Key => IsKey(g.Path) ? "" : $"{g.Path} is not a key",
+        GivenBy.Part => PartCatalogue.Part.Keys.Any(k => k.Name == g.Path[(g.Path.LastIndexOf('.') + 1)..]) ? "" : $"{g.Path} is no figure of a part",
+        GivenBy.Station => IsKey("reception.transmitters." + g.Path) ? "" : $"{g.Path} is no field of a station",
+        GivenBy.Table => Tables.TryGetValue(g.Path.Split('.')[0], out var source) && SourceRegister.All.Any(s => s.Id == source) ? "" : $"{g.Path} is in no table",
+        GivenBy.Ground => g.Path.Length > 0 ? "" : "the ground somewhere",
+        _ => Number(tree, g.Path) is { } number ? Math.Abs(number - g.Number) <= 1e-8 * Math.Max(1, Math.Abs(number)) ? "" : $"{g.Path} is {number} in the plan, not {g.Number}"
+            : $"{g.Path} is not in the plan",
+    };
+
+    private static bool IsKey(string path)
+    {
+        var wanted = path.Split('.');
+        return KeyCatalogue.AllKeys().Any(k => Fits([.. k.Path.Split('.'), .. k.Key.Kind is MapKind { Item: not GroupKind } ? ["NAME"] : Array.Empty<string>()], wanted));
+    }
+
+    // In a list the name of an entry may stand where the catalogue has none.
+    private static bool Fits(string[] key, string[] wanted) =>
+        (key.Length == wanted.Length && key.Zip(wanted).All(p => p.First == "NAME" || p.First == p.Second))
+        || (key.Length + 1 == wanted.Length && wanted.Length > 2 && Fits(key, [.. wanted[..^2], wanted[^1]]));
+
+    private static double? Number(JsonNode? node, string path)
+    {
+        while (path.Length > 0 && node is not null)
+        {
+            var end = path.StartsWith('[') ? path.IndexOf(']') + 1 : path.IndexOfAny(['.', '[']) is var i && i < 0 ? path.Length : i;
+            var step = path[..end];
+            path = path[end..].TrimStart('.');
+            node = step[0] == '[' ? Entry(node as JsonArray, step[1..^1]) : (node as JsonObject)?[step];
+        }
+        return node is JsonValue value && value.TryGetValue<double>(out var number) ? number : null;
+    }
+
+    // An entry by its name or number, whatever that field is called, or by its place.
+    private static JsonNode? Entry(JsonArray? list, string name) =>
+        list?.FirstOrDefault(e => e is JsonObject o && o.Any(p => p.Value is JsonValue v && v.ToString() == name))
+        ?? (int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var place) && place >= 1 && place <= list?.Count ? list[place - 1] : null);
+}
