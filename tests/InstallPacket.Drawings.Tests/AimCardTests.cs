@@ -141,8 +141,8 @@ public class AimCardTests
     {
         var closed = Draw(WithArc(10, 9, 360));
         Assert.DoesNotContain(closed.Captions(), c => c.Text is "010°" or "009°");
-        Assert.Contains(closed.Captions(), c => c.Text == "nothing is lost at any heading");
-        Assert.Contains("Nothing that this aim receives is lost at any heading.", closed.Description, StringComparison.Ordinal);
+        Assert.Contains(closed.Captions(), c => c.Text == "every heading keeps every channel");
+        Assert.Contains("Every heading keeps every channel of this aim.", closed.Description, StringComparison.Ordinal);
         var plan = Demo.Plan("alder-lane");
         Assert.Empty(Draw(plan with { Reception = plan.Reception with { Aim = plan.Reception.Aim with { Arc = null } } }).Lines(Ink.Accent, 1.4));
     }
@@ -185,7 +185,7 @@ public class AimCardTests
     {
         var words = Draw(Demo.Plan("alder-lane")).Description;
         Assert.Contains("Aim 236° true, 232° on the compass", words, StringComparison.Ordinal);
-        Assert.Contains("lost between 204° and 268° true, 200° and 264° on the compass.", words, StringComparison.Ordinal);
+        Assert.Contains("between 204° and 268° true, 200° and 264° on the compass, keeps every channel", words, StringComparison.Ordinal);
         Assert.Contains("1 Kestrel Ridge at 208° true, 25.5\u00A0mi", words, StringComparison.Ordinal);
     }
 

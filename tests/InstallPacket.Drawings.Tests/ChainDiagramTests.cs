@@ -128,7 +128,7 @@ public class ChainDiagramTests
         Assert.Equal(antenna.Box.Right, link.Points[0].X, 9);
         Assert.Single(sheet.Captions(), c => c.Text == "RV");
         var length = UnitPrinter.Of(plan.Job).Cable(plan.Routing.Runs.Single(r => r.Id == "RV").LengthM);
-        Assert.Contains($"C1 combiner fed from A1, screwed on, second input from A2 by RV, {length}.", sheet.Description, StringComparison.Ordinal);
+        Assert.Contains($"C1 combiner fed from A1, connected directly, second input from A2 by RV, {length}.", sheet.Description, StringComparison.Ordinal);
     }
 
     [Fact]

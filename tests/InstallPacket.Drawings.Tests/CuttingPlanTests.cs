@@ -10,7 +10,7 @@ public class CuttingPlanTests
         var plan = Demo.Plan("alder-lane");
         var strip = plan.Materials.Cutting!.Cables[0].Strips[0];
         var canvas = new SheetCanvas(Demo.Measure);
-        new StripPainter(canvas, UnitPrinter.Of(plan.Job), 2).Draw(strip, new(2, 2), 168);
+        new StripPainter(canvas, Demo.On(plan), 2).Draw(strip, new(2, 2), 168);
         var widths = canvas.Shapes.OfType<Polyline>().Where(l => l.Closed && l.Pen.WeightMm == 0.35).Select(l => l.Points.Max(p => p.X) - l.Points.Min(p => p.X)).ToArray();
         Assert.Equal(strip.Pieces.Count, widths.Length);
         for (var i = 0; i < widths.Length; i++) Assert.Equal(2 * strip.Pieces[i].LengthM, widths[i], 9);

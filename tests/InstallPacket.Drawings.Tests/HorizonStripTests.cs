@@ -81,7 +81,7 @@ public class HorizonStripTests
     {
         var plan = Demo.Plan("far-meadow");
         var strip = Draw(plan);
-        Assert.Contains(strip.Captions(), c => c.Text == "unknown");
+        Assert.Contains(strip.Captions(), c => c.Text == "not known");
         // The measured arc is known from 202 to 232 degrees, half a step beyond its outermost points.
         var known = strip.Lines(Ink.Line, 1.1).SelectMany(l => l.Points).Where(p => p.Y < strip.Caption("N").At.Y).ToArray();
         var aim = plan.Reception.Aim.TrueDeg;
@@ -142,8 +142,8 @@ public class HorizonStripTests
     {
         var strip = Draw(WithSites(Site(1, "Somewhere", 236, null)));
         Assert.Equal(LevelAt(strip, "0.0°"), Tower(strip).Y, 6);
-        Assert.Contains(strip.Captions(), c => c.Text == "height unknown");
-        Assert.Contains("1 Somewhere at 236° true, height unknown", strip.Description, StringComparison.Ordinal);
+        Assert.Contains(strip.Captions(), c => c.Text == "height not known");
+        Assert.Contains("1 Somewhere at 236° true, height not known", strip.Description, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -186,7 +186,7 @@ public class HorizonStripTests
         Assert.Contains("The skyline is highest at 210° true, 0.8° up.", words, StringComparison.Ordinal);
         Assert.Contains("1 Kestrel Ridge at 208° true, 0.3° up, behind ground", words, StringComparison.Ordinal);
         Assert.Contains("maples (trees) at 240° true, 18.0° wide, its top 1.1° up", words, StringComparison.Ordinal);
-        Assert.Contains("unknown from 234° to 200°", Draw(Demo.Plan("far-meadow")).Description, StringComparison.Ordinal);
+        Assert.Contains("not known from 234° to 200°", Draw(Demo.Plan("far-meadow")).Description, StringComparison.Ordinal);
     }
 
     [Fact]

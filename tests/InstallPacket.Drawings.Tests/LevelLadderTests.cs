@@ -53,7 +53,7 @@ public class LevelLadderTests
         var plan = Demo.Plan("alder-lane");
         var sheet = LevelLadderSheet.Draw(Demo.On(plan with { Cabling = plan.Cabling with { Ladder = plan.Cabling.Ladder! with { LargestDbm = null } } }), Demo.Measure)!;
         Assert.DoesNotContain(sheet.Captions(), c => c.Text == "receiver's largest");
-        Assert.Contains("largest level of the receiver is unknown", sheet.Description, StringComparison.Ordinal);
+        Assert.Contains("largest level of the receiver is not known", sheet.Description, StringComparison.Ordinal);
     }
 
     [Fact]

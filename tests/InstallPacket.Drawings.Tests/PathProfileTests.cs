@@ -86,7 +86,7 @@ public class PathProfileTests
     [Fact]
     public void Heading_tells_site_distance_and_verdict()
     {
-        Assert.Contains(Draw("alder-lane", 1).Sheet.Captions(), c => c.Text == "1\u00A0Kestrel Ridge, 25.5\u00A0mi: ground stands in the ray");
+        Assert.Contains(Draw("alder-lane", 1).Sheet.Captions(), c => c.Text == "1\u00A0Kestrel Ridge, 25.5\u00A0mi: the ground blocks the ray");
         Assert.Contains(Draw("brook-terrace", 1).Sheet.Captions(), c => c.Text == "1\u00A0Vika Quarry, 14.3\u00A0km: in sight");
         Assert.Contains(Draw("far-meadow", 3).Sheet.Captions(), c => c.Text.StartsWith("Ground as measured by the survey", StringComparison.Ordinal));
     }
@@ -97,7 +97,7 @@ public class PathProfileTests
         var plan = Demo.Plan("alder-lane");
         var sheet = PathProfileSheet.DrawAll(Demo.On(plan with { Siting = plan.Siting with { Paths = [plan.Siting.Paths[0] with { Site = string.Join(' ', Enumerable.Repeat("mountain", 7)) }] } }), Demo.Measure).Single();
         Assert.Equal("", sheet.Faults());
-        Assert.Contains(sheet.Captions(), c => c.Text.Contains('…') && c.Text.EndsWith(": ground stands in the ray", StringComparison.Ordinal));
+        Assert.Contains(sheet.Captions(), c => c.Text.Contains('…') && c.Text.EndsWith(": the ground blocks the ray", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -130,7 +130,7 @@ public class PathProfileTests
     {
         var words = Draw("alder-lane", 1).Sheet.Description;
         Assert.Contains("to Kestrel Ridge, 25.5\u00A0mi away", words, StringComparison.Ordinal);
-        Assert.Contains("Ground stands in the ray. Ground by elevation tiles, ray at 569\u00A0MHz; smallest clearance \u22120.73 of the first Fresnel radius, at 2.6\u00A0mi.", words, StringComparison.Ordinal);
+        Assert.Contains("The ground blocks the ray. Ground by elevation tiles, ray at 569\u00A0MHz; smallest clearance \u22120.73 of the first Fresnel radius, at 2.6\u00A0mi.", words, StringComparison.Ordinal);
         Assert.Contains("horizon of the antenna at 2.5\u00A0mi, 1838\u00A0ft above the sea, 0.7° up", words, StringComparison.Ordinal);
     }
 
