@@ -6,10 +6,12 @@ namespace InstallPacket.Drawings;
 public static class FigureSet
 {
     /// <summary>All figures of a plan by identifier; a figure that a plan gives no ground for is absent.</summary>
-    /// <param name="plan">The plan.</param>
+    /// <param name="planned">The plan.</param>
+    /// <param name="words">What speaks for the figures.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IReadOnlyDictionary<string, Drawing> Of(Plan plan, ITextMeasure measure)
+    public static IReadOnlyDictionary<string, Drawing> Of(Plan planned, IWords words, ITextMeasure measure)
     {
+        var plan = new SheetPlan(planned, words);
         Drawing?[] drawings =
         [
             AimCardSheet.Draw(plan, measure), HorizonStripSheet.Draw(plan, measure), .. PathProfileSheet.DrawAll(plan, measure),

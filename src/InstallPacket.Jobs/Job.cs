@@ -29,6 +29,9 @@ public sealed record Job
     /// <summary>Unit of levels.</summary>
     public required LevelUnit LevelUnit { get; init; }
 
+    /// <summary>BCP 47 tag of the language of the packet; null for that of the code family.</summary>
+    public string? Language { get; init; }
+
     /// <summary>The firm.</summary>
     public required Party PreparedBy { get; init; }
 

@@ -24,6 +24,9 @@ internal static class JobKeys
     public static readonly Key<LevelUnit> LevelUnit = Keys.Default(
         "level-unit", new WordKind<LevelUnit>(), "The unit in which levels are printed.", "dBuV");
 
+    public static readonly Key<string> Language = Keys.Optional("language", new TextKind(35),
+        "The language of the packet, by the name of its file in the theme's `words` folder; that of the code family when absent: `en-US` for `us`, `en-GB` for `eu`.");
+
     public static readonly Key<CheckedGroup> PreparedBy = Keys.Required(
         "prepared-by", PartyKeys.Group, "The firm that plans and installs.");
 

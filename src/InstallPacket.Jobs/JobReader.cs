@@ -87,6 +87,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
             Units = g.Get(JobKeys.Units),
             Paper = g.Maybe(JobKeys.Paper)?.Value ?? (code == "us" ? PaperSize.Letter : PaperSize.A4),
             LevelUnit = g.Get(JobKeys.LevelUnit),
+            Language = g.Maybe(JobKeys.Language)?.Value,
             PreparedBy = HandoverBinder.Party(g.Get(JobKeys.PreparedBy)),
             Customer = HandoverBinder.Party(g.Get(JobKeys.Customer)),
             Siting = SitingBinder.Section(g.Get(JobKeys.Siting), terrain),

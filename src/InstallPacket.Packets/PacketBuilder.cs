@@ -1,6 +1,9 @@
+using System.Collections.Concurrent;
+using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using InstallPacket.Drawings;
+using InstallPacket.Packets.Language;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Packets;
@@ -10,54 +13,62 @@ namespace InstallPacket.Packets;
 public sealed class PacketBuilder(Theme theme)
 {
     private const double PngDpi = 160;
-    private const string Language = "en";
     private readonly FontTextMeasure _measure = new(theme.Fonts);
-    private readonly Dictionary<(UnitFamily, LevelUnit), TemplateRenderer> _renderers = [];
+    private readonly ConcurrentDictionary<(string Language, bool UsUnits, LevelUnit LevelUnit), Pages> _pages = new();
 
     /// <summary>The files of one packet, without the folder of the job.</summary>
     /// <param name="plan">The plan.</param>
+    /// <exception cref="DocumentException">The theme does not have the language of the job, or a template or text has a mistake.</exception>
     public IReadOnlyList<OutputFile> Build(Plan plan)
     {
-        var figures = FigureSet.Of(plan, _measure);
+        var pages = PagesOf(plan.Job);
+        var figures = FigureSet.Of(plan, pages.Words, _measure);
         var model = PlanJson.Tree(plan);
         var files = new List<OutputFile>
         {
             new("plan.json", Utf8(PlanJson.Text(model))),
             new("findings.json", Utf8(PlanJson.Text(PlanJson.Findings(plan.Findings)))),
             new("findings.sarif", Sarif.Write(plan.Findings, ProgramVersion.Text)),
-            new("cut-list.csv", MaterialsCsv.CutList(plan)),
-            new("materials.csv", MaterialsCsv.Materials(plan)),
-            new("van-list.csv", MaterialsCsv.VanList(plan)),
+            new("cut-list.csv", MaterialsCsv.CutList(plan, pages.Words)),
+            new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
+            new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
-        foreach (var (name, title, pdf) in new[] { ("crew", "Crew", true), ("customer", "Customer", true), ("workings", "Workings", false), ("packet", "Packet", false) })
-            AddDocument(files, Document(plan, model, figures, name, title), pdf, plan.Job.Paper);
+        model["documents"] = Documents();
+        foreach (var entry in theme.Documents) AddDocument(files, entry, Document(plan, model, figures, entry, pages), plan.Job.Paper);
         foreach (var figure in figures.Values) AddFigure(files, figure);
         files.AddRange(theme.WebFonts.Select(f => new OutputFile(f.Key, f.Value)));
         return [.. files.OrderBy(f => f.Path, StringComparer.Ordinal)];
     }
 
-    private PacketDocument Document(Plan plan, JsonObject model, IReadOnlyDictionary<string, Drawing> figures, string name, string title)
+    // The documents that the entry page lists: those that have a reader.
+    private JsonArray Documents() => [.. theme.Documents.Where(d => d.Reader is not null).Select(d => (JsonNode)new JsonObject
     {
-        var markdown = Renderer(plan.Job).Render(name, model);
-        var stamp = plan.Stopped ? Stamp(plan) : null;
-        return new PacketDocument(name, $"{title}: {plan.Job.Title}", Language, TidyMarkdown.Of(markdown), figures, stamp,
-            $"{plan.Job.Id} · {plan.Job.Date:yyyy-MM-dd} · {plan.Job.PreparedBy.Name}");
-    }
+        ["id"] = d.Id,
+        ["reader"] = d.Reader,
+        ["formats"] = new JsonArray([.. d.Formats.Select(f => (JsonNode)Ending(f))]),
+    })];
 
-    /// <summary>The words that stand on every page of a stopped packet.</summary>
-    private static string Stamp(Plan plan)
+    private static PacketDocument Document(
+        Plan plan, JsonObject model, IReadOnlyDictionary<string, Drawing> figures, DocumentEntry entry, Pages pages)
     {
+        var (words, job) = (pages.Words, plan.Job);
+        var markdown = pages.Renderer.Render(entry.Template, model);
+        var title = words.Say("running-heads.title", ("document", words.Say(entry.Title)), ("job", job.Title));
         var stops = plan.Findings.Count(f => f.Severity == Severity.Stop);
-        return $"STOPPED - do not install as planned: {stops} {(stops == 1 ? "finding" : "findings")} to settle first";
+        var stamp = plan.Stopped ? words.Say("stamps.stopped", ("stops", stops)) : null;
+        var footer = words.Say("running-heads.footer", ("job", job.Id), ("date", job.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("firm", job.PreparedBy.Name));
+        return new PacketDocument(entry.Id, title, TidyMarkdown.Of(markdown), figures, stamp, footer, words);
     }
 
-    private void AddDocument(List<OutputFile> files, PacketDocument document, bool pdf, PaperSize paper)
+    private void AddDocument(List<OutputFile> files, DocumentEntry entry, PacketDocument document, PaperSize paper)
     {
-        var html = Utf8(HtmlDocumentWriter.Write(document, theme));
-        if (document.Name == "packet") { files.Add(new("index.html", html)); return; }
-        files.Add(new(document.Name + ".html", html));
-        files.Add(new(document.Name + ".md", Utf8(document.Stamp is null ? document.Markdown : $"**{document.Stamp}**\n\n{document.Markdown}")));
-        if (pdf) files.Add(new(document.Name + ".pdf", PdfDocumentWriter.Write(document, theme, Format(paper))));
+        foreach (var format in entry.Formats)
+            files.Add(new($"{entry.Id}.{Ending(format)}", format switch
+            {
+                DocumentFormat.Html => Utf8(HtmlDocumentWriter.Write(document, theme)),
+                DocumentFormat.Pdf => PdfDocumentWriter.Write(document, theme, Format(paper)),
+                _ => Utf8(document.Stamp is null ? document.Markdown : $"**{document.Stamp}**\n\n{document.Markdown}"),
+            }));
     }
 
     private static PageFormat Format(PaperSize paper) => paper switch
@@ -66,6 +77,8 @@ public sealed class PacketBuilder(Theme theme)
         PaperSize.A4 => PageFormat.A4,
     };
 
+    private static string Ending(DocumentFormat format) => format switch { DocumentFormat.Html => "html", DocumentFormat.Pdf => "pdf", _ => "md" };
+
     private void AddFigure(List<OutputFile> files, Drawing figure)
     {
         files.Add(new($"figures/{figure.Id}.svg", Utf8(SvgPainter.PaintFile(figure))));
@@ -73,16 +86,13 @@ public sealed class PacketBuilder(Theme theme)
     }
 
     // One renderer for each way of printing, so that templates are parsed once.
-    private TemplateRenderer Renderer(JobFacts job)
+    private Pages PagesOf(JobFacts job) => _pages.GetOrAdd((job.Language, job.Units == UnitFamily.Us, job.LevelUnit), key =>
     {
-        var key = (job.Units, job.LevelUnit);
-        lock (_renderers)
-        {
-            if (!_renderers.TryGetValue(key, out var renderer))
-                _renderers[key] = renderer = new TemplateRenderer(theme, PlanFilters.For(UnitPrinter.Of(job)));
-            return renderer;
-        }
-    }
+        var words = new JobWords(theme.Words(key.Language), key.UsUnits, key.LevelUnit);
+        return new Pages(words, new TemplateRenderer(theme, words));
+    });
+
+    private sealed record Pages(JobWords Words, TemplateRenderer Renderer);
 
     private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
 }

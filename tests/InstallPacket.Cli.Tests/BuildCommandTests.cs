@@ -45,7 +45,7 @@ public class BuildCommandTests
         shop.Edit("jobs/alder-lane/job.yaml", "part: antenna-vhf-uhf-combined", "part: antenna-uhf-panel");
         shop.Edit("jobs/alder-lane/job.yaml", "want: [kes-9, kes-21, kes-24, kes-30, blu-15, blu-33]", "want: [kes-9]");
         Assert.Equal(ExitCode.Done, shop.Build("alder-lane").Code);
-        Assert.Contains("Smallest margin: unknown", shop.Read("out/alder-lane/crew.md"), StringComparison.Ordinal);
+        Assert.Contains("Smallest margin: not known", shop.Read("out/alder-lane/crew.md"), StringComparison.Ordinal);
         Assert.DoesNotContain("figures/level-ladder", shop.Read("out/alder-lane/crew.md"), StringComparison.Ordinal);
     }
 

@@ -67,9 +67,9 @@ public class AimCardTests
         var card = Draw(plan);
         foreach (var (id, aim) in new[] { (plan.Reception.AntennaId, plan.Reception.Aim), (more.AntennaId, more.Aim) })
         {
-            Assert.Single(card.Captions(), c => c.Text == $"{id}: aim {AimHeader.Bearings(aim)}");
-            Assert.Single(card.Captions(), c => c.Text == $"{id} {UnitPrinter.Bearing(aim.TrueDeg)} true");
-            Assert.Contains($"{id}: aim {AimHeader.Bearings(aim)}", card.Description, StringComparison.Ordinal);
+            Assert.Single(card.Captions(), c => c.Text == $"{id}: aim {AimHeader.Bearings(Demo.On(Demo.TwoAntennas), aim.TrueDeg, aim.MagneticDeg)}");
+            Assert.Single(card.Captions(), c => c.Text == $"{id} {UnitPrinter.Plain.Bearing(aim.TrueDeg)} true");
+            Assert.Contains($"{id}: aim {AimHeader.Bearings(Demo.On(Demo.TwoAntennas), aim.TrueDeg, aim.MagneticDeg)}", card.Description, StringComparison.Ordinal);
         }
         Assert.Matches($"^A1 [0-9]+° to the right of the water tower, A2 [0-9]+° to the right$", card.Captions().Single(c => c.Text.Contains("of the water tower", StringComparison.Ordinal)).Text);
         // In the box, on the card and in the legend; the one from the middle of the ring is the longest.
@@ -93,7 +93,7 @@ public class AimCardTests
         plan = plan with { Routing = plan.Routing with { PlanUpDeg = 90 } };
         // With the plan's up pointing east, the corner that lies up of the antenna on the plan lies right of it on the card.
         var house = Draw(plan).Lines(Ink.Line, 0.9).Single();
-        var antenna = HousePlace.Antenna(plan)!;
+        var antenna = HousePlace.Antenna(Demo.On(plan))!;
         var centre = Centre(Draw(plan));
         for (var i = 0; i < house.Points.Count; i++)
         {
@@ -131,8 +131,8 @@ public class AimCardTests
         Assert.Equal(from, Polar.BearingDeg(Centre(card), band.Points[0]), 6);
         Assert.Equal(to, Polar.BearingDeg(Centre(card), band.Points[^1]), 6);
         Assert.All(band.Points, p => Assert.InRange((Polar.BearingDeg(Centre(card), p) - from + 360 + 1e-6) % 360, 0, width + 1e-5));
-        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Bearing(from));
-        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Bearing(to));
+        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Plain.Bearing(from));
+        Assert.Contains(card.Captions(), c => c.Text == UnitPrinter.Plain.Bearing(to));
         Assert.Equal("", card.Faults());
     }
 
@@ -141,8 +141,8 @@ public class AimCardTests
     {
         var closed = Draw(WithArc(10, 9, 360));
         Assert.DoesNotContain(closed.Captions(), c => c.Text is "010°" or "009°");
-        Assert.Contains(closed.Captions(), c => c.Text == "nothing is lost at any heading");
-        Assert.Contains("Nothing that this aim receives is lost at any heading.", closed.Description, StringComparison.Ordinal);
+        Assert.Contains(closed.Captions(), c => c.Text == "every heading keeps every channel");
+        Assert.Contains("Every heading keeps every channel of this aim.", closed.Description, StringComparison.Ordinal);
         var plan = Demo.Plan("alder-lane");
         Assert.Empty(Draw(plan with { Reception = plan.Reception with { Aim = plan.Reception.Aim with { Arc = null } } }).Lines(Ink.Accent, 1.4));
     }
@@ -185,7 +185,7 @@ public class AimCardTests
     {
         var words = Draw(Demo.Plan("alder-lane")).Description;
         Assert.Contains("Aim 236° true, 232° on the compass", words, StringComparison.Ordinal);
-        Assert.Contains("lost between 204° and 268° true, 200° and 264° on the compass.", words, StringComparison.Ordinal);
+        Assert.Contains("between 204° and 268° true, 200° and 264° on the compass, keeps every channel", words, StringComparison.Ordinal);
         Assert.Contains("1 Kestrel Ridge at 208° true, 25.5\u00A0mi", words, StringComparison.Ordinal);
     }
 
@@ -208,7 +208,7 @@ public class AimCardTests
         return plan with { Reception = plan.Reception with { Aim = plan.Reception.Aim with { Arc = plan.Reception.Aim.Arc! with { FromDeg = from, ToDeg = to, WidthDeg = width } } } };
     }
 
-    private static Drawing Draw(Plan plan) => AimCardSheet.Draw(plan, Demo.Measure)!;
+    private static Drawing Draw(Plan plan) => AimCardSheet.Draw(Demo.On(plan), Demo.Measure)!;
 
     private static PaperPoint Centre(Drawing card) => card.Shapes.OfType<Circle>().First(c => Math.Abs(c.RadiusMm - Ring.Outer) < 1e-9).Centre;
 }

@@ -4,7 +4,7 @@ namespace InstallPacket.Drawings.Tests;
 
 public class BondingSketchTests
 {
-    private static Drawing Draw(Plan plan) => BondingSketchSheet.Draw(plan, Demo.Measure);
+    private static Drawing Draw(Plan plan) => BondingSketchSheet.Draw(Demo.On(plan), Demo.Measure);
 
     private static string All(Drawing d) => string.Join(" ", d.Captions().Select(c => c.Text)).Replace('\u00A0', ' ');
 

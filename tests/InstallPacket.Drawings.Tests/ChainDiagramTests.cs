@@ -128,14 +128,14 @@ public class ChainDiagramTests
         Assert.Equal(antenna.Box.Right, link.Points[0].X, 9);
         Assert.Single(sheet.Captions(), c => c.Text == "RV");
         var length = UnitPrinter.Of(plan.Job).Cable(plan.Routing.Runs.Single(r => r.Id == "RV").LengthM);
-        Assert.Contains($"C1 combiner fed from A1, screwed on, second input from A2 by RV, {length}.", sheet.Description, StringComparison.Ordinal);
+        Assert.Contains($"C1 combiner fed from A1, connected directly, second input from A2 by RV, {length}.", sheet.Description, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Without_an_antenna_there_is_no_diagram()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Null(ChainDiagramSheet.Draw(plan with { Cabling = plan.Cabling with { Elements = [] } }, Demo.Measure));
+        Assert.Null(ChainDiagramSheet.Draw(Demo.On(plan with { Cabling = plan.Cabling with { Elements = [] } }), Demo.Measure));
     }
 
     [Fact]
@@ -194,7 +194,7 @@ public class ChainDiagramTests
         return plan with { Cabling = plan.Cabling with { Elements = elements, Feeds = [] }, Routing = plan.Routing with { Runs = runs } };
     }
 
-    private static (Plan Plan, ChainLayout Layout) LaidOut(Plan plan) => (plan, ChainDiagramSheet.Layout(plan, Demo.Measure)!.Value.Layout);
+    private static (Plan Plan, ChainLayout Layout) LaidOut(Plan plan) => (plan, ChainDiagramSheet.Layout(Demo.On(plan), Demo.Measure)!.Value.Layout);
 
-    private static Drawing Draw(Plan plan) => ChainDiagramSheet.Draw(plan, Demo.Measure)!;
+    private static Drawing Draw(Plan plan) => ChainDiagramSheet.Draw(Demo.On(plan), Demo.Measure)!;
 }

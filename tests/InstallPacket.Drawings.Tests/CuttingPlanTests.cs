@@ -10,7 +10,7 @@ public class CuttingPlanTests
         var plan = Demo.Plan("alder-lane");
         var strip = plan.Materials.Cutting!.Cables[0].Strips[0];
         var canvas = new SheetCanvas(Demo.Measure);
-        new StripPainter(canvas, UnitPrinter.Of(plan.Job), 2).Draw(strip, new(2, 2), 168);
+        new StripPainter(canvas, Demo.On(plan), 2).Draw(strip, new(2, 2), 168);
         var widths = canvas.Shapes.OfType<Polyline>().Where(l => l.Closed && l.Pen.WeightMm == 0.35).Select(l => l.Points.Max(p => p.X) - l.Points.Min(p => p.X)).ToArray();
         Assert.Equal(strip.Pieces.Count, widths.Length);
         for (var i = 0; i < widths.Length; i++) Assert.Equal(2 * strip.Pieces[i].LengthM, widths[i], 9);
@@ -25,7 +25,7 @@ public class CuttingPlanTests
         var cable = plan.Materials.Cutting!.Cables[0];
         StripPiecePlan[] pieces = [.. Enumerable.Range(100, count).Select(n => new StripPiecePlan(n, $"R{n}", 0.3))];
         var strips = new[] { cable.Strips[0] with { LengthM = 300, Pieces = pieces, LeftM = 300 - 0.3 * count, Keep = true } };
-        var drawing = CuttingPlanSheet.DrawAll(plan with { Materials = plan.Materials with { Cutting = plan.Materials.Cutting with { Cables = [cable with { Strips = strips }] } } }, Demo.Measure).First()!;
+        var drawing = CuttingPlanSheet.DrawAll(Demo.On(plan with { Materials = plan.Materials with { Cutting = plan.Materials.Cutting with { Cables = [cable with { Strips = strips }] } } }), Demo.Measure).First()!;
         Assert.Equal("", drawing.Faults());
         // Where not all numbers have room, the words below still name each piece.
         Assert.True(pieces.Count(p => drawing.Captions().Any(c => c.Text == $"{p.Number}")) >= shown);
@@ -36,7 +36,7 @@ public class CuttingPlanTests
     public void Every_piece_of_the_plan_is_on_a_strip_and_on_two_labels()
     {
         var plan = Demo.Plan("alder-lane");
-        var figures = FigureSet.Of(plan, Demo.Measure);
+        var figures = Demo.Figures(plan);
         var labels = figures.Where(f => f.Key.StartsWith("cable-labels", StringComparison.Ordinal)).SelectMany(f => f.Value.Captions()).ToArray();
         foreach (var piece in plan.Materials.Pieces)
         {

@@ -1,3 +1,7 @@
+using InstallPacket.Jobs;
+using InstallPacket.Jobs.Terrain;
+using InstallPacket.Packets.Language;
+using InstallPacket.Packets.Themes;
 using InstallPacket.Plans;
 using InstallPacket.Tests;
 
@@ -8,6 +12,8 @@ internal static class Demo
 {
     public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow", "mill-yard", "pine-corner", "quay-loft"];
 
+    private static readonly Theme Theme = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme"));
+
     private static readonly Dictionary<string, Plan> Plans = Ids.ToDictionary(id => id, Read);
 
     public static FontSet Fonts { get; } = new(Face("Regular"), Face("Semibold"), Face("It"), Face("Regular"));
@@ -15,6 +21,14 @@ internal static class Demo
     public static ITextMeasure Measure { get; } = new FontTextMeasure(Fonts);
 
     public static Plan Plan(string id) => Plans[id];
+
+    /// <summary>A plan with the words of its language.</summary>
+    public static SheetPlan On(Plan plan) => new(plan, Words(plan));
+
+    /// <summary>All figures of a plan.</summary>
+    public static IReadOnlyDictionary<string, Drawing> Figures(Plan plan) => FigureSet.Of(plan, Words(plan), Measure);
+
+    private static JobWords Words(Plan plan) => new(Theme.Words(plan.Job.Language), plan.Job.Units == "us", plan.Job.LevelUnit);
 
     /// <summary>A house with an antenna for each band.</summary>
     public static Plan TwoAntennas { get; } = Read("alder-lane", InstallPacket.Tests.TwoAntennas.Joined(""));

@@ -33,10 +33,10 @@ public class HorizonStripTests
     {
         var plan = Demo.TwoAntennas;
         var more = Assert.Single(plan.Reception.MoreAntennas);
-        var strip = HorizonStripSheet.Draw(plan, Demo.Measure)!;
+        var strip = HorizonStripSheet.Draw(Demo.On(plan), Demo.Measure)!;
         Assert.Single(strip.Captions(), c => c.Text == more.AntennaId + " aim");
-        Assert.Single(strip.Captions(), c => c.Text.Contains("aim of A1", StringComparison.Ordinal) && c.Text.Contains($"{more.AntennaId} {UnitPrinter.Bearing(more.Aim.TrueDeg)} true", StringComparison.Ordinal));
-        Assert.Contains($"{more.AntennaId}: aim {AimHeader.Bearings(more.Aim)}", strip.Description, StringComparison.Ordinal);
+        Assert.Single(strip.Captions(), c => c.Text.Contains("aim of A1", StringComparison.Ordinal) && c.Text.Contains($"{more.AntennaId} {UnitPrinter.Plain.Bearing(more.Aim.TrueDeg)} true", StringComparison.Ordinal));
+        Assert.Contains($"{more.AntennaId}: aim {AimHeader.Bearings(Demo.On(Demo.TwoAntennas), more.Aim.TrueDeg, more.Aim.MagneticDeg)}", strip.Description, StringComparison.Ordinal);
         // The round bearings below the strip give its scale.
         var (at60, at90) = (strip.Caption("060°").At.X, strip.Caption("090°").At.X);
         var turned = (at90 - at60) / 30;
@@ -81,7 +81,7 @@ public class HorizonStripTests
     {
         var plan = Demo.Plan("far-meadow");
         var strip = Draw(plan);
-        Assert.Contains(strip.Captions(), c => c.Text == "unknown");
+        Assert.Contains(strip.Captions(), c => c.Text == "not known");
         // The measured arc is known from 202 to 232 degrees, half a step beyond its outermost points.
         var known = strip.Lines(Ink.Line, 1.1).SelectMany(l => l.Points).Where(p => p.Y < strip.Caption("N").At.Y).ToArray();
         var aim = plan.Reception.Aim.TrueDeg;
@@ -142,8 +142,8 @@ public class HorizonStripTests
     {
         var strip = Draw(WithSites(Site(1, "Somewhere", 236, null)));
         Assert.Equal(LevelAt(strip, "0.0°"), Tower(strip).Y, 6);
-        Assert.Contains(strip.Captions(), c => c.Text == "height unknown");
-        Assert.Contains("1 Somewhere at 236° true, height unknown", strip.Description, StringComparison.Ordinal);
+        Assert.Contains(strip.Captions(), c => c.Text == "height not known");
+        Assert.Contains("1 Somewhere at 236° true, height not known", strip.Description, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -173,9 +173,9 @@ public class HorizonStripTests
     public void Without_skyline_and_obstructions_there_is_no_strip()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Null(HorizonStripSheet.Draw(plan with { Siting = plan.Siting with { Skyline = [], Obstructions = [] } }, Demo.Measure));
-        Assert.NotNull(HorizonStripSheet.Draw(plan with { Siting = plan.Siting with { Skyline = [] } }, Demo.Measure));
-        Assert.NotNull(HorizonStripSheet.Draw(plan with { Siting = plan.Siting with { Obstructions = [] } }, Demo.Measure));
+        Assert.Null(HorizonStripSheet.Draw(Demo.On(plan with { Siting = plan.Siting with { Skyline = [], Obstructions = [] } }), Demo.Measure));
+        Assert.NotNull(HorizonStripSheet.Draw(Demo.On(plan with { Siting = plan.Siting with { Skyline = [] } }), Demo.Measure));
+        Assert.NotNull(HorizonStripSheet.Draw(Demo.On(plan with { Siting = plan.Siting with { Obstructions = [] } }), Demo.Measure));
     }
 
     [Fact]
@@ -186,7 +186,7 @@ public class HorizonStripTests
         Assert.Contains("The skyline is highest at 210° true, 0.8° up.", words, StringComparison.Ordinal);
         Assert.Contains("1 Kestrel Ridge at 208° true, 0.3° up, behind ground", words, StringComparison.Ordinal);
         Assert.Contains("maples (trees) at 240° true, 18.0° wide, its top 1.1° up", words, StringComparison.Ordinal);
-        Assert.Contains("unknown from 234° to 200°", Draw(Demo.Plan("far-meadow")).Description, StringComparison.Ordinal);
+        Assert.Contains("not known from 234° to 200°", Draw(Demo.Plan("far-meadow")).Description, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -254,7 +254,7 @@ public class HorizonStripTests
 
     private static ObstructionPlan Obstruction(string name, ObstructionKind kind, double bearing, double width, double angle) => new(name, kind, bearing, width, 50, 10, angle);
 
-    private static Drawing Draw(Plan plan) => HorizonStripSheet.Draw(plan, Demo.Measure)!;
+    private static Drawing Draw(Plan plan) => HorizonStripSheet.Draw(Demo.On(plan), Demo.Measure)!;
 
     // A tower is a narrow triangle with its top first; the samples of the legend stand below the scales.
     private static IEnumerable<Polyline> TowerShapes(Drawing strip)

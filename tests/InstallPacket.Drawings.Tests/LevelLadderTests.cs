@@ -8,7 +8,7 @@ public class LevelLadderTests
     public void Without_a_ladder_there_is_no_sheet()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Null(LevelLadderSheet.Draw(plan with { Cabling = plan.Cabling with { Ladder = null } }, Demo.Measure));
+        Assert.Null(LevelLadderSheet.Draw(Demo.On(plan with { Cabling = plan.Cabling with { Ladder = null } }), Demo.Measure));
     }
 
     [Fact]
@@ -16,7 +16,7 @@ public class LevelLadderTests
     {
         var plan = Demo.Plan("alder-lane");
         var ladder = plan.Cabling.Ladder!;
-        var sheet = LevelLadderSheet.Draw(plan, Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(plan), Demo.Measure)!;
         // Two lines of the grid, found by their labels, give the scale, independently of the code that drew the steps.
         var (zero, twenty) = (GridAt(sheet, "0"), GridAt(sheet, "20"));
         var weakest = sheet.Lines(Ink.Accent, 1.1).Single(l => l.Points.Count == 2 * ladder.Lines[1].Steps.Count);
@@ -32,7 +32,7 @@ public class LevelLadderTests
     [InlineData("far-meadow", false)]
     public void The_needed_level_lies_below_the_weakest_channel_when_there_is_margin(string job, bool below)
     {
-        var sheet = LevelLadderSheet.Draw(Demo.Plan(job), Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(Demo.Plan(job)), Demo.Measure)!;
         var needed = sheet.Shapes.OfType<Polyline>().Single(l => l.Pen.Dash == Dash.Dotted && l.Pen.Ink == Ink.Warning).Points[0].Y;
         var weakest = sheet.Lines(Ink.Accent, 1.1).MaxBy(l => l.Points.Count)!.Points[^1].Y;
         Assert.Equal(below, needed > weakest);
@@ -41,7 +41,7 @@ public class LevelLadderTests
     [Fact]
     public void Equal_gains_are_written_once_and_different_ones_twice()
     {
-        var words = LevelLadderSheet.Draw(Demo.Plan("alder-lane"), Demo.Measure)!.Captions().Select(c => c.Text).ToArray();
+        var words = LevelLadderSheet.Draw(Demo.On(Demo.Plan("alder-lane")), Demo.Measure)!.Captions().Select(c => c.Text).ToArray();
         Assert.Single(words, w => w == "+16.0");
         Assert.Contains("\u22127.4", words);
         Assert.Contains("\u22127.8", words);
@@ -51,9 +51,9 @@ public class LevelLadderTests
     public void An_unknown_limit_of_the_receiver_is_not_drawn()
     {
         var plan = Demo.Plan("alder-lane");
-        var sheet = LevelLadderSheet.Draw(plan with { Cabling = plan.Cabling with { Ladder = plan.Cabling.Ladder! with { LargestDbm = null } } }, Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(plan with { Cabling = plan.Cabling with { Ladder = plan.Cabling.Ladder! with { LargestDbm = null } } }), Demo.Measure)!;
         Assert.DoesNotContain(sheet.Captions(), c => c.Text == "receiver's largest");
-        Assert.Contains("largest level of the receiver is unknown", sheet.Description, StringComparison.Ordinal);
+        Assert.Contains("largest level of the receiver is not known", sheet.Description, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public class LevelLadderTests
     {
         var plan = Demo.Plan("alder-lane");
         var ladder = plan.Cabling.Ladder!;
-        var sheet = LevelLadderSheet.Draw(plan with { Cabling = plan.Cabling with { Ladder = ladder with { Lines = [ladder.Lines[1]] } } }, Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(plan with { Cabling = plan.Cabling with { Ladder = ladder with { Lines = [ladder.Lines[1]] } } }), Demo.Measure)!;
         Assert.Equal("", sheet.Faults());
         Assert.DoesNotContain(sheet.Captions(), c => c.Text.StartsWith("strongest", StringComparison.Ordinal));
     }
@@ -71,7 +71,7 @@ public class LevelLadderTests
     {
         var plan = Demo.Plan("alder-lane");
         var weakest = plan.Cabling.Ladder!.Weakest!;
-        var sheet = LevelLadderSheet.Draw(Noisy(plan, -30), Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(Noisy(plan, -30)), Demo.Measure)!;
         var noise = Assert.Single(sheet.Shapes.OfType<Polyline>(), l => l.Pen == LadderLines.NoisePen);
         var (zero, twenty) = (GridAt(sheet, "0"), GridAt(sheet, "20"));
         for (var i = 0; i < weakest.Steps.Count; i++)
@@ -85,7 +85,7 @@ public class LevelLadderTests
     public void Noise_far_below_is_named_and_does_not_press_the_lines_together()
     {
         var plan = Demo.Plan("alder-lane");
-        var sheet = LevelLadderSheet.Draw(Noisy(plan, -150), Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(Noisy(plan, -150)), Demo.Measure)!;
         Assert.DoesNotContain(sheet.Shapes.OfType<Polyline>(), l => l.Pen == LadderLines.NoisePen);
         Assert.Contains(sheet.Captions(), c => c.Text == "noise below");
         var lines = sheet.Lines(Ink.Accent, 1.1).Concat(sheet.Lines(Ink.Line, 0.6)).SelectMany(l => l.Points).ToArray();
@@ -102,7 +102,7 @@ public class LevelLadderTests
         var plan = Ceiling(Demo.Plan("alder-lane"), reserveDb);
         var strongest = plan.Cabling.Ladder!.Lines[0];
         var step = strongest.Steps.Single(s => s.CeilingDbm is not null);
-        var sheet = LevelLadderSheet.Draw(plan, Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(plan), Demo.Measure)!;
         var level = UnitPrinter.Of(plan.Job).LevelIn(step.CeilingDbm!.Value);
         var (zero, twenty) = (GridAt(sheet, "0"), GridAt(sheet, "20"));
         var at = zero + level / 20 * (twenty - zero);
@@ -118,7 +118,7 @@ public class LevelLadderTests
         var plan = Demo.TwoAntennas;
         var ladder = plan.Cabling.Ladder!;
         Assert.NotEqual(ladder.Lines[0].Steps.Count, ladder.Lines[1].Steps.Count); // or the test shows nothing
-        var sheet = LevelLadderSheet.Draw(plan, Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(plan), Demo.Measure)!;
         Assert.Equal("", sheet.Faults());
         var columns = LadderColumns.Of(ladder);
         Assert.All(ladder.Lines.SelectMany(l => l.Steps), s => Assert.Contains(s.Label, columns.Names));
@@ -138,7 +138,7 @@ public class LevelLadderTests
     {
         foreach (var plan in Demo.Ids.Select(Demo.Plan))
         {
-            var figures = FigureSet.Of(plan, Demo.Measure);
+            var figures = Demo.Figures(plan);
             Assert.Equal("level-ladder", plan.Cabling.Ladders[0].Figure);
             foreach (var ladder in plan.Cabling.Ladders)
             {
@@ -160,7 +160,7 @@ public class LevelLadderTests
         var plan = Demo.Plan("alder-lane");
         var ladder = plan.Cabling.Ladder!;
         var largest = ladder.Lines[0].Steps[^1].LevelDbm + reserveDb;
-        var sheet = LevelLadderSheet.Draw(plan with { Cabling = plan.Cabling with { Ladder = ladder with { LargestDbm = largest } } }, Demo.Measure)!;
+        var sheet = LevelLadderSheet.Draw(Demo.On(plan with { Cabling = plan.Cabling with { Ladder = ladder with { LargestDbm = largest } } }), Demo.Measure)!;
         Assert.Equal("", sheet.Faults());
         // Its level stands right below its name, and no figure hides its line.
         var (name, level) = (sheet.Caption("receiver's largest").At.Y, sheet.Caption(UnitPrinter.Of(plan.Job).Level(largest)).At.Y);

@@ -86,7 +86,7 @@ public class PathProfileTests
     [Fact]
     public void Heading_tells_site_distance_and_verdict()
     {
-        Assert.Contains(Draw("alder-lane", 1).Sheet.Captions(), c => c.Text == "1\u00A0Kestrel Ridge, 25.5\u00A0mi: ground stands in the ray");
+        Assert.Contains(Draw("alder-lane", 1).Sheet.Captions(), c => c.Text == "1\u00A0Kestrel Ridge, 25.5\u00A0mi: the ground blocks the ray");
         Assert.Contains(Draw("brook-terrace", 1).Sheet.Captions(), c => c.Text == "1\u00A0Vika Quarry, 14.3\u00A0km: in sight");
         Assert.Contains(Draw("far-meadow", 3).Sheet.Captions(), c => c.Text.StartsWith("Ground as measured by the survey", StringComparison.Ordinal));
     }
@@ -95,9 +95,9 @@ public class PathProfileTests
     public void A_long_name_gives_way_to_the_verdict()
     {
         var plan = Demo.Plan("alder-lane");
-        var sheet = PathProfileSheet.DrawAll(plan with { Siting = plan.Siting with { Paths = [plan.Siting.Paths[0] with { Site = string.Join(' ', Enumerable.Repeat("mountain", 7)) }] } }, Demo.Measure).Single();
+        var sheet = PathProfileSheet.DrawAll(Demo.On(plan with { Siting = plan.Siting with { Paths = [plan.Siting.Paths[0] with { Site = string.Join(' ', Enumerable.Repeat("mountain", 7)) }] } }), Demo.Measure).Single();
         Assert.Equal("", sheet.Faults());
-        Assert.Contains(sheet.Captions(), c => c.Text.Contains('…') && c.Text.EndsWith(": ground stands in the ray", StringComparison.Ordinal));
+        Assert.Contains(sheet.Captions(), c => c.Text.Contains('…') && c.Text.EndsWith(": the ground blocks the ray", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -122,7 +122,7 @@ public class PathProfileTests
     public void Without_known_ground_there_is_no_profile()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Empty(PathProfileSheet.DrawAll(plan with { Siting = plan.Siting with { Paths = [] } }, Demo.Measure));
+        Assert.Empty(PathProfileSheet.DrawAll(Demo.On(plan with { Siting = plan.Siting with { Paths = [] } }), Demo.Measure));
     }
 
     [Fact]
@@ -130,14 +130,14 @@ public class PathProfileTests
     {
         var words = Draw("alder-lane", 1).Sheet.Description;
         Assert.Contains("to Kestrel Ridge, 25.5\u00A0mi away", words, StringComparison.Ordinal);
-        Assert.Contains("Ground stands in the ray. Ground by elevation tiles, ray at 569\u00A0MHz; smallest clearance \u22120.73 of the first Fresnel radius, at 2.6\u00A0mi.", words, StringComparison.Ordinal);
+        Assert.Contains("The ground blocks the ray. Ground by elevation tiles, ray at 569\u00A0MHz; smallest clearance \u22120.73 of the first Fresnel radius, at 2.6\u00A0mi.", words, StringComparison.Ordinal);
         Assert.Contains("horizon of the antenna at 2.5\u00A0mi, 1838\u00A0ft above the sea, 0.7° up", words, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Words_keep_apart_and_lines_stay_on_the_sheet_whatever_the_path() => Anywhere.Sample(plan =>
     {
-        var faults = PathProfileSheet.DrawAll(plan, Demo.Measure).Single().Faults();
+        var faults = PathProfileSheet.DrawAll(Demo.On(plan), Demo.Measure).Single().Faults();
         Assert.True(faults.Length == 0, faults);
     }, iter: 300);
 
@@ -173,7 +173,7 @@ public class PathProfileTests
     private static (PathPlan Path, Drawing Sheet) Draw(string job, int number)
     {
         var path = Demo.Plan(job).Siting.Paths.Single(p => p.Number == number);
-        return (path, PathProfileSheet.DrawAll(Demo.Plan(job), Demo.Measure).Single(d => d.Id == $"path-profile-{number}"));
+        return (path, PathProfileSheet.DrawAll(Demo.On(Demo.Plan(job)), Demo.Measure).Single(d => d.Id == $"path-profile-{number}"));
     }
 
     private static ProfileScale Scale(PathPlan path) => ProfileScale.Of(path, 170, 0);

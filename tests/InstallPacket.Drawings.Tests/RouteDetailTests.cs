@@ -37,7 +37,7 @@ public class RouteDetailTests
     {
         var plan = Demo.Plan("alder-lane");
         var moved = plan with { Routing = plan.Routing with { Points = [.. plan.Routing.Points.Select(p => p.Name == "gable-side" ? p with { UpM = p.UpM - 1 } : p)] } };
-        string Svg(Plan of, string figure) => SvgPainter.PaintFile(FigureSet.Of(of, Demo.Measure)[figure]);
+        string Svg(Plan of, string figure) => SvgPainter.PaintFile(Demo.Figures(of)[figure]);
         Assert.NotEqual(Svg(plan, "route-sketch"), Svg(moved, "route-sketch"));
         Assert.NotEqual(Svg(plan, "route-elevations"), Svg(moved, "route-elevations"));
         Assert.All(["horizon-strip", "chain-diagram", "level-ladder", "entry-ground-block"], f => Assert.Equal(Svg(plan, f), Svg(moved, f)));
@@ -47,6 +47,6 @@ public class RouteDetailTests
     public void An_entry_through_the_roof_has_no_section()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Empty(EntryDetailSheet.DrawAll(plan with { Routing = plan.Routing with { Entries = [.. plan.Routing.Entries.Select(e => e with { Through = EntrySurface.Roof, Figure = "" })] } }, Demo.Measure));
+        Assert.Empty(EntryDetailSheet.DrawAll(Demo.On(plan with { Routing = plan.Routing with { Entries = [.. plan.Routing.Entries.Select(e => e with { Through = "roof", Figure = "" })] } }), Demo.Measure));
     }
 }

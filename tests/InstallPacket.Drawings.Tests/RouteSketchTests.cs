@@ -25,7 +25,7 @@ public class RouteSketchTests
         var (scale, view) = Elevation(plan);
         Assert.True(scale.MmPerMetre > 0);
         var canvas = new SheetCanvas(Demo.Measure);
-        new ViewPainter(canvas, plan, view).Draw(dripLoops: true);
+        new ViewPainter(canvas, Demo.On(plan), view).Draw(dripLoops: true);
         var loop = canvas.Shapes.OfType<Polyline>().Single(l => l.Pen.WeightMm == 0.9);
         var point = view.Place(plan.Routing.Points.First(p => p.Name == "earth-block"));
         Assert.True(loop.Points.Max(p => p.Y) > point.Y + 2);
@@ -113,7 +113,7 @@ public class RouteSketchTests
     public void Without_runs_there_is_no_sketch()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Null(RouteSketchSheet.Draw(plan with { Routing = plan.Routing with { Runs = [] } }, Demo.Measure));
+        Assert.Null(RouteSketchSheet.Draw(Demo.On(plan with { Routing = plan.Routing with { Runs = [] } }), Demo.Measure));
     }
 
     private static (RouteScale Scale, RouteView View) Elevation(Plan plan)
@@ -122,5 +122,5 @@ public class RouteSketchTests
         return (scale, RouteView.Elevation(scale, new(0, 0, 170, 100)));
     }
 
-    private static Drawing Draw(Plan plan) => RouteSketchSheet.Draw(plan, Demo.Measure)!;
+    private static Drawing Draw(Plan plan) => RouteSketchSheet.Draw(Demo.On(plan), Demo.Measure)!;
 }

@@ -3,7 +3,7 @@ namespace InstallPacket.Packets.Tests;
 public class HtmlTests
 {
     [Theory]
-    [InlineData("<!doctype html>\n<html lang=\"en\">")]
+    [InlineData("<!doctype html>\n<html lang=\"en-US\">")]
     [InlineData("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">")]
     [InlineData("<title>Installation: 12 Mill Lane</title>")]
     [InlineData("<a class=\"skip\" href=\"#content\">")]

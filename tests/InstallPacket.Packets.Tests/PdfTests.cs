@@ -80,7 +80,7 @@ public class PdfTests
     {
         using var pdf = PdfDocument.Open(Bytes);
         var tree = new PdfStructure(pdf);
-        Assert.Equal("en", tree.Language);
+        Assert.Equal("en-US", tree.Language);
         Assert.Equal("Installation: 12 Mill Lane", pdf.Information.Title);
         foreach (var tag in new[] { "Document", "H1", "H2", "H3", "P", "L", "LI", "Lbl", "LBody", "Table", "TR", "TH", "TD", "Figure", "Caption", "Link", "Sect", "BlockQuote", "Code" })
             Assert.Contains(tag, tree.Tags);

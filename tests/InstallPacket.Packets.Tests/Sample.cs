@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using InstallPacket.Drawings;
+using InstallPacket.Packets.Language;
 
 namespace InstallPacket.Packets.Tests;
 
@@ -26,8 +27,9 @@ public static class Sample
         ]);
 
     public static PacketDocument Document(string? stamp = null) => new(
-        "crew", "Installation: 12 Mill Lane", "en", Markdown(),
-        new Dictionary<string, Drawing> { ["aim"] = Aim }, stamp, "Job mill-lane · revision 3 · 2025-03-14");
+        "crew", "Installation: 12 Mill Lane", Markdown(),
+        new Dictionary<string, Drawing> { ["aim"] = Aim }, stamp, "Job mill-lane · revision 3 · 2025-03-14",
+        new JobWords(Theme.Words("en-US"), false, "dBuV"));
 
     private static string Markdown()
     {

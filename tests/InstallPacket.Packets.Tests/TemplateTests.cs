@@ -1,8 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using CsCheck;
-using Fluid;
-using Fluid.Values;
+using InstallPacket.Packets.Language;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
@@ -75,13 +74,10 @@ public class TemplateTests
         Assert.Throws<TemplateException>(() => Render(template, Model));
 
     [Fact]
-    public void Further_filters_take_part()
+    public void A_template_prints_numbers_in_the_units_of_the_job()
     {
-        var filters = new Dictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>
-        {
-            ["metres"] = (value, _, _) => new StringValue(value.ToStringValue() + " m"),
-        };
-        Assert.Equal("4.25 m", new TemplateRenderer(With(("t", "{{ runs[0].length_m | metres }}")), filters).Render("t", Model));
+        var words = new JobWords(Sample.Theme.Words("en-US"), false, "dBuV");
+        Assert.Equal("4.25\u00A0m", new TemplateRenderer(With(("t", "{{ runs[0].length_m | length }}")), words).Render("t", Model));
     }
 
     [Theory]
@@ -96,12 +92,12 @@ public class TemplateTests
     {
         var renderer = new TemplateRenderer(With(("t", template)));
         Gen.OneOf(Gen.String, Gen.String[Gen.Char["#+-=:.)(12 *_`~|<>[]!&;\\{}$^\"'/ax\n\t@h"], 0, 12]).Sample(
-            value => Folded(Words(MarkdownReader.Read(renderer.Render("t", new JsonObject { ["v"] = value })))) is var words && words == Folded(value)
+            value => Folded(Told(MarkdownReader.Read(renderer.Render("t", new JsonObject { ["v"] = value })))) is var words && words == Folded(value)
                 ? true : throw new InvalidOperationException($"'{Folded(value)}' came back as '{words}'"),
             iter: 3000, threads: 2);
     }
 
-    private static string Words(MarkdownDocument tree)
+    private static string Told(MarkdownDocument tree)
     {
         var words = new StringBuilder();
         foreach (var inline in tree.Descendants<Inline>())

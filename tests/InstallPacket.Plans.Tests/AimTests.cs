@@ -48,9 +48,9 @@ public class AimTests
     {
         var rows = DemoPlans.Of("alder-lane").Cabling.Outlets.SelectMany(o => o.Channels).ToArray();
         Assert.All(rows, r => Assert.InRange(r.ChancePct, 0, 100));
-        Assert.Equal("89 %", UnitPrinter.Chance(89.97).Replace('\u00A0', ' '));
-        Assert.Equal("over 99 %", UnitPrinter.Chance(99.2).Replace('\u00A0', ' '));
-        Assert.Equal("under 1 %", UnitPrinter.Chance(0.4).Replace('\u00A0', ' '));
+        Assert.Equal("89 %", UnitPrinter.Plain.Chance(89.97).Replace('\u00A0', ' '));
+        Assert.Equal("over 99 %", UnitPrinter.Plain.Chance(99.2).Replace('\u00A0', ' '));
+        Assert.Equal("under 1 %", UnitPrinter.Plain.Chance(0.4).Replace('\u00A0', ' '));
         foreach (var channel in rows.GroupBy(r => r.Station))
             Assert.Equal(channel.OrderBy(r => r.MarginDb).Select(r => r.ChancePct), channel.OrderBy(r => r.MarginDb).Select(r => r.ChancePct).Order());
     }

@@ -44,7 +44,7 @@ public class UnitPrinterTests
     [InlineData(0.4, "000°")]
     [InlineData(7.5, "008°")]
     [InlineData(231.77, "232°")]
-    public void Bearing_has_three_digits_and_wraps(double degrees, string expected) => Assert.Equal(expected, UnitPrinter.Bearing(degrees));
+    public void Bearing_has_three_digits_and_wraps(double degrees, string expected) => Assert.Equal(expected, UnitPrinter.Plain.Bearing(degrees));
 
     [Fact]
     public void Level_prints_in_the_unit_of_the_job()
@@ -66,8 +66,8 @@ public class UnitPrinterTests
     [Fact]
     public void Margin_always_has_its_sign()
     {
-        Assert.Equal("+5.7 dB", Plain(UnitPrinter.Margin(5.7)));
-        Assert.Equal("−3.5 dB", Plain(UnitPrinter.Margin(-3.5)));
+        Assert.Equal("+5.7 dB", Plain(UnitPrinter.Plain.Margin(5.7)));
+        Assert.Equal("−3.5 dB", Plain(UnitPrinter.Plain.Margin(-3.5)));
     }
 
     private static string Plain(string text) => text.Replace('\u00A0', ' ');

@@ -4,7 +4,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Bonding;
 
 /// <summary>Draws the scene of the bonding sketch: mast, house, conductors, earth. Every thing has a fixed place, so that no two labels meet.</summary>
-internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
+internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords words)
 {
     private const double GroundY = 104;
     private const double DownX = 34;
@@ -63,7 +63,7 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
         var (top, foot) = (_attic ? 36 : 20, _standing ? GroundY : 56);
         canvas.Line(new(Ink.Line, 1.3), new(MastX, top), new(MastX, foot));
         AntennaMark.Draw(canvas, new(MastX, top));
-        canvas.Text(new(new(MastX - 6, top + 3), "mast", TextMm, Anchor: Anchor.End));
+        canvas.Text(new(new(MastX - 6, top + 3), plan.Say("bonding.mast"), TextMm, Anchor: Anchor.End));
         if (!_attic && !_standing)
             foreach (var y in new[] { 46.0, 53 }) canvas.Line(new(Ink.Line, 0.7), new(MastX, y), new(WallX, y));
     }
@@ -73,12 +73,12 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
         canvas.Line(Coax, new(MastX + 2, _attic ? 38 : 22), new(MastX + 2, 66), new(BlockX, 66));
         canvas.Line(Coax, new(BlockX + 9, 66), new(104, 66));
         canvas.Head(new(106, 66), 90, 3, 1, Ink.Line);
-        canvas.Text(new(new(108, 67), "to the outlets", TextMm));
+        canvas.Text(new(new(108, 67), plan.Say("bonding.outlets"), TextMm));
         canvas.Box(new(BlockX, 62.5, BlockX + 9, 69.5), new(Ink.Line, 0.6), Fill.Tint);
-        canvas.Text(new(new(BlockX + 12, 63.5), $"grounding block {_bonding.BlockElement}", TextMm));
+        canvas.Text(new(new(BlockX + 12, 63.5), plan.Say("bonding.block", ("block", _bonding.BlockElement)), TextMm));
         canvas.Line(Bond, new(BlockX + 4.5, 69.5), new(BlockX + 4.5, 87), new(Termination.Left, 87));
         Label(new(BlockX + 12, 74.5), Anchor.Start, 36, _bonding.ShieldSize, words.ShieldLength);
-        if (words.Power("the conductor from the grounding block") is { Length: > 0 } away) Power(new(106, 79), new(106, 86.2), new(109, 76), Anchor.Start, away, 22);
+        if (words.Power(BondWords.FromBlock) is { Length: > 0 } away) Power(new(106, 79), new(106, 86.2), new(109, 76), Anchor.Start, away, 22);
         Badge(canvas, new(BlockX + 4.5, 79), words.Number("shield"));
     }
 
@@ -90,11 +90,11 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
             ? [start, new(DownX, 62), new(DownX, end), new(Termination.Left, end)] : [start, new(DownX, 62), new(DownX, end)]);
         canvas.Ring(start, 1.1, new(Ink.Accent, 0.5), Fill.Solid);
         Label(new(DownX - 3, 66), Anchor.End, 28, _bonding.MastSize, words.MastLength);
-        if (words.Power("the conductor from the mast") is { Length: > 0 } away) Power(new(10, 86), new(DownX - 1, 86), new(4, 92), Anchor.Start, away, 26);
+        if (words.Power(BondWords.FromMast) is { Length: > 0 } away) Power(new(10, 86), new(DownX - 1, 86), new(4, 92), Anchor.Start, away, 26);
         Badge(canvas, new(DownX, 78), words.Number("mast"));
     }
 
-    private void Exempt() => Label(new(DownX - 3, 66), Anchor.End, 29, "no conductor from the mast: protected zone of the wall", "");
+    private void Exempt() => Label(new(DownX - 3, 66), Anchor.End, 29, plan.Say("bonding.exempt"), "");
 
     private void Rod(RodPlan rod)
     {
@@ -110,7 +110,7 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
         else
         {
             if (rod.Count > 1) canvas.Line(Bond, new(DownX, GroundY + 4), new(DownX + 14, GroundY + 4));
-            canvas.Text(new(new(60, GroundY + 9), "no jumper planned: join rod and building", TextMm, Ink.Warning, Strong: true));
+            canvas.Text(new(new(60, GroundY + 9), plan.Say("bonding.no-jumper"), TextMm, Ink.Warning, Strong: true));
         }
         Badge(canvas, new(56, GroundY + 8), words.Number("jumper"));
         Badge(canvas, new(DownX, GroundY + 13), words.Number("rod"));
@@ -122,7 +122,7 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
     {
         canvas.Line(new(Ink.Line, 0.5, Dash.Dashed), new(ElectrodeX, Service.Bottom), new(ElectrodeX, GroundY));
         canvas.Line(new(Ink.Line, 1.3), new(ElectrodeX, GroundY), new(ElectrodeX, GroundY + 12));
-        canvas.Text(new(new(ElectrodeX - 4, GroundY + 13), "electrode system of the building", TextMm, Anchor: Anchor.End));
+        canvas.Text(new(new(ElectrodeX - 4, GroundY + 13), plan.Say("bonding.electrode"), TextMm, Anchor: Anchor.End));
     }
 
     // The termination may be used by the crew where the law lets it; what lies behind is for licensed people.
@@ -132,8 +132,8 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
         Badge(canvas, new(120, 90), words.Number("connection"));
         canvas.Line(new(Ink.Line, 0.5, Dash.Dashed), new(Termination.Right, 90), new(Service.Left, 90));
         canvas.Box(Service, new(Ink.Warning, 0.8, Dash.Dashed), Fill.Paper);
-        canvas.Text(new(new(150, 79.5), "service equipment", TextMm, Anchor: Anchor.Middle));
-        canvas.Text(new(new(150, 84), "licensed work only", TextMm, Ink.Warning, Anchor.Middle, Strong: true));
+        canvas.Text(new(new(150, 79.5), plan.Say("bonding.service"), TextMm, Anchor: Anchor.Middle));
+        canvas.Text(new(new(150, 84), plan.Say("bonding.licensed"), TextMm, Ink.Warning, Anchor.Middle, Strong: true));
         Badge(canvas, new(150, 91), words.Number("service"));
     }
 
@@ -150,6 +150,6 @@ internal sealed class BondScene(SheetCanvas canvas, Plan plan, BondWords words)
         canvas.Arrow(wire, run, 0.3, 2, Ink.Warning);
         canvas.Ring(wire, 1.8, new(Ink.Warning, 0.6), Fill.Paper);
         canvas.Line(new(Ink.Warning, 0.4), new(wire.X - 1.2, wire.Y + 1.2), new(wire.X + 1.2, wire.Y - 1.2));
-        Label(text, anchor, width, "power " + away, "");
+        Label(text, anchor, width, away, "");
     }
 }

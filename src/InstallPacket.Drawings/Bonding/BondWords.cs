@@ -1,4 +1,3 @@
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Bonding;
@@ -9,23 +8,33 @@ internal sealed record BondEntry(int Number, string Key, string Text);
 /// <summary>The words of the bonding sketch: one numbered entry for each thing in it.</summary>
 internal sealed class BondWords
 {
-    private readonly Plan _plan;
+    /// <summary>The conductor from the mast, as the plan calls it.</summary>
+    public const string FromMast = "the conductor from the mast";
+
+    /// <summary>The conductor from the grounding block, as the plan calls it.</summary>
+    public const string FromBlock = "the conductor from the grounding block";
+
+    private const string Jumper = "the jumper from the rod to the building's electrode system";
+    private readonly SheetPlan _plan;
     private readonly UnitPrinter _print;
     private readonly List<BondEntry> _entries = [];
 
-    public BondWords(Plan plan)
+    public BondWords(SheetPlan plan)
     {
         _plan = plan;
-        _print = UnitPrinter.Of(plan.Job);
+        _print = plan.Print;
         var b = plan.Bonding;
-        if (HasMast) Add("mast", $"Mast to {(b.Rod is null ? "connection" : "rod")}: {b.MastSize}, {MastLength}{Least("the conductor from the mast")}.{Route("the conductor from the mast")}");
-        if (HasShield) Add("shield", $"Grounding block {b.BlockElement} to connection: {b.ShieldSize}, {ShieldLength}{Least("the conductor from the grounding block")}.{Route("the conductor from the grounding block")}");
-        Add("connection", $"Connection: {b.Connection}.");
-        Add("service", $"Service equipment, meter and supply earth: licensed work only. Who may do the bonding: {b.By}.");
+        if (HasMast)
+            Add("mast", plan.Say(b.Rod is null ? "bonding.mast-to-connection" : "bonding.mast-to-rod", ("size", b.MastSize), ("length", MastLength),
+                ("least", Least(FromMast)), ("route", Route(FromMast))));
+        if (HasShield)
+            Add("shield", plan.Say("bonding.shield", ("block", b.BlockElement), ("size", b.ShieldSize), ("length", ShieldLength),
+                ("least", Least(FromBlock)), ("route", Route(FromBlock))));
+        Add("connection", plan.Say("bonding.connection", ("connection", b.Connection)));
+        Add("service", plan.Say("bonding.service-note", ("by", b.By)));
         if (b.Rod is not { } rod) return;
-        Add("rod", $"{(rod.Count > 1 ? $"{UnitText.Number(rod.Count, 0)} rods of the mast" : "Rod of the mast")}: {rod.Name}{(rod.Clamps > 0 ? $"; {UnitText.Number(rod.Clamps, 0)} clamps" : "")}.");
-        Add("jumper", rod.Jumper.Length > 0
-            ? $"Jumper to the electrode system of the building: {JumperLabel}{Least("the jumper from the rod to the building's electrode system")}." : "Jumper to the electrode system of the building: none is planned; see the findings.");
+        Add("rod", plan.Say("bonding.rod", ("count", rod.Count), ("name", rod.Name), ("clamps", rod.Clamps)));
+        Add("jumper", rod.Jumper.Length > 0 ? plan.Say("bonding.jumper", ("jumper", JumperLabel), ("least", Least(Jumper))) : plan.Say("bonding.jumper-none"));
     }
 
     public IReadOnlyList<BondEntry> Entries => _entries;
@@ -40,31 +49,31 @@ internal sealed class BondWords
 
     public string JumperLabel => _plan.Bonding.Rod is { Jumper.Length: > 0 } rod ? $"{rod.JumperSize}, {_print.Length(rod.JumperLengthM)}" : "";
 
-    public string RodLabel => _plan.Bonding.Rod is { LengthM: { } length } ? $"rod, {_print.Length(length)} long" : "rod, length unknown";
+    public string RodLabel => _plan.Bonding.Rod is { LengthM: { } length } ? _plan.Say("bonding.rod-long", ("length", _print.Length(length))) : _plan.Say("bonding.rod-unknown");
 
-    public string Description => "The bonding from the mast to the earth of the building, not to scale. " + string.Join(" ", _entries.Select(e => $"{UnitText.Number(e.Number, 0)}: {e.Text}"));
+    public string Description => _plan.Say("bonding.description",
+        ("entries", string.Join(" ", _entries.Select(e => _plan.Say("bonding.entry", ("number", e.Number), ("text", e.Text))))));
 
     public int Number(string key) => _entries.First(e => e.Key == key).Number;
 
     /// <summary>Distance to the nearest power conductor in words; empty when unknown.</summary>
-    public string Power(string use) => Of(use)?.PowerDistanceM is { } distance ? $"{_print.Length(distance)} away" : "";
+    public string Power(string use) => Of(use)?.PowerDistanceM is { } distance ? _plan.Say("bonding.power", ("distance", _print.Length(distance))) : "";
 
     private BondRoutePlan? Of(string use) => _plan.Bonding.Routes.FirstOrDefault(r => r.Use == use);
 
     private void Add(string key, string text) => _entries.Add(new(_entries.Count + 1, key, text));
 
-    private string Least(string use) => _plan.Bonding.Sizes.FirstOrDefault(s => s.Use == use) is { } size ? $" (at least {size.Least})" : "";
+    private string Least(string use) => _plan.Bonding.Sizes.FirstOrDefault(s => s.Use == use) is { } size ? _plan.Say("bonding.least", ("least", size.Least)) : "";
 
     private string Route(string use)
     {
         if (Of(use) is not { } route) return "";
         var words = new List<string>();
-        if (route.Bends is { } bends) words.Add(bends == 1 ? "1 bend" : $"{UnitText.Number(bends, 0)} bends");
-        if (route.BendRadiusM is { } radius) words.Add($"none tighter than {_print.Small(radius)}");
-        if (route.Coils is { } coils) words.Add(coils == 0 ? "no coil" : $"{UnitText.Number(coils, 0)} turns coiled: cut to length");
-        if (route.PowerDistanceM is { } distance) words.Add($"{_print.Length(distance)} from the nearest power conductor");
-        else words.Add("distance to power conductors unknown");
-        var text = string.Join(", ", words);
+        if (route.Bends is { } bends) words.Add(_plan.Say("bonding.bends", ("count", bends)));
+        if (route.BendRadiusM is { } radius) words.Add(_plan.Say("bonding.radius", ("radius", _print.Small(radius))));
+        if (route.Coils is { } coils) words.Add(_plan.Say("bonding.coils", ("count", coils)));
+        words.Add(route.PowerDistanceM is { } distance ? _plan.Say("bonding.from-power", ("distance", _print.Length(distance))) : _plan.Say("bonding.power-unknown"));
+        var text = _plan.List(words);
         return $" {char.ToUpperInvariant(text[0])}{text[1..]}.";
     }
 }

@@ -13,17 +13,17 @@ public static class BondingSketchSheet
     /// <summary>Draws it.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing Draw(Plan plan, ITextMeasure measure)
+    public static Drawing Draw(SheetPlan plan, ITextMeasure measure)
     {
         var canvas = new SheetCanvas(measure);
-        canvas.Text(new(new(2, 6), "From the mast to the earth of the building", 3.8, Strong: true));
-        canvas.Text(new(new(WidthMm - 2, 6), "not to scale", TextMm, Anchor: Anchor.End));
+        canvas.Text(new(new(2, 6), plan.Say("bonding.heading"), 3.8, Strong: true));
+        canvas.Text(new(new(WidthMm - 2, 6), plan.Say("bonding.scale"), TextMm, Anchor: Anchor.End));
         var words = new BondWords(plan);
         var scene = new BondScene(canvas, plan, words);
         scene.Draw();
         var y = scene.Bottom + 6;
         foreach (var entry in words.Entries) y = List(canvas, entry, y);
-        return new Drawing("bonding-sketch", "Bonding sketch", words.Description, WidthMm, y - LeadMm + 3, canvas.Shapes);
+        return new Drawing("bonding-sketch", plan.Say("bonding.title"), words.Description, WidthMm, y - LeadMm + 3, canvas.Shapes);
     }
 
     private static double List(SheetCanvas canvas, BondEntry entry, double y)

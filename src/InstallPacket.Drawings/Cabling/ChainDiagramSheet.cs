@@ -15,34 +15,33 @@ public static class ChainDiagramSheet
     /// <summary>Draws it; null when the plan has no chain.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (Layout(plan, measure) is not { } found) return null;
         var (setting, layout) = found;
         var canvas = new SheetCanvas(measure);
         var width = layout.Right + MarginMm;
         canvas.Text(new(new(2, 6), ChainWords.Heading(plan), 3.8, Strong: true));
-        canvas.Text(new(new(width - 2, 6), "lengths to cut", 3.2, Anchor: Anchor.End));
+        canvas.Text(new(new(width - 2, 6), plan.Say("chain.cut"), 3.2, Anchor: Anchor.End));
         new ChainPainter(canvas, plan, setting).Draw(layout);
         var legend = FlowLegend.Draw(canvas, Legend(canvas, plan), new(2, layout.Bottom + 6), width - 2);
-        return new Drawing("chain-diagram", "Chain diagram", ChainWords.Of(plan), width, legend + 1, canvas.Shapes);
+        return new Drawing("chain-diagram", plan.Say("chain.title"), ChainWords.Of(plan), width, legend + 1, canvas.Shapes);
     }
 
     /// <summary>Where everything stands: as roomy as one page allows.</summary>
-    internal static (ChainSetting Setting, ChainLayout Layout)? Layout(Plan plan, ITextMeasure measure)
+    internal static (ChainSetting Setting, ChainLayout Layout)? Layout(SheetPlan plan, ITextMeasure measure)
     {
         var roots = ChainNode.Of(plan);
         if (roots.Count == 0) return null;
-        var print = UnitPrinter.Of(plan.Job);
-        ChainLayout Of(ChainSetting setting) => ChainLayout.Of(roots, new(MarginMm, TopMm), WidthMm - MarginMm, node => ChainSize.Of(node, setting, print, measure));
+        ChainLayout Of(ChainSetting setting) => ChainLayout.Of(roots, new(MarginMm, TopMm), WidthMm - MarginMm, node => ChainSize.Of(node, setting, plan, measure));
         var roomy = Of(ChainSetting.Roomy);
         return roomy.Bottom <= PageMm ? (ChainSetting.Roomy, roomy) : (ChainSetting.Dense, Of(ChainSetting.Dense));
     }
 
-    private static IEnumerable<LegendEntry> Legend(SheetCanvas canvas, Plan plan)
+    private static IEnumerable<LegendEntry> Legend(SheetCanvas canvas, SheetPlan plan)
     {
         void Line(Pen pen, PaperPoint at) => canvas.Line(pen, at, new(at.X + FlowLegend.SampleMm, at.Y));
-        yield return new(plan.Cabling.Elements.Any(e => (e.From.Length > 0 && e.Run.Length == 0) || (e.Second.Length > 0 && e.SecondRun.Length == 0)) ? "cable; without a name: screwed on" : "cable", at => Line(ChainPainter.Signal, at));
-        foreach (var feed in plan.Cabling.Feeds) yield return new(ChainWords.Supply(feed), at => Line(ChainPainter.Supply, at));
+        yield return new(plan.Cabling.Elements.Any(e => (e.From.Length > 0 && e.Run.Length == 0) || (e.Second.Length > 0 && e.SecondRun.Length == 0)) ? plan.Say("chain.cable-direct") : plan.Say("chain.cable"), at => Line(ChainPainter.Signal, at));
+        foreach (var feed in plan.Cabling.Feeds) yield return new(ChainWords.Supply(plan, feed), at => Line(ChainPainter.Supply, at));
     }
 }

@@ -17,33 +17,33 @@ public static class LevelLadderSheet
     /// <summary>Draws that of the outlet with the smallest margin; null when no level could be reckoned.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure) => plan.Cabling.Ladder is { } ladder ? Draw(plan, ladder, "Level ladder", measure) : null;
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure) => plan.Cabling.Ladder is { } ladder ? Draw(plan, ladder, plan.Say("ladder.title"), measure) : null;
 
     /// <summary>Draws those of the other outlets, but for outlets that a figure drawn before serves.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IEnumerable<Drawing?> DrawOthers(Plan plan, ITextMeasure measure) =>
-        plan.Cabling.Ladders.Skip(1).Where(l => l.SameAs.Length == 0).Select(l => Draw(plan, l, "Level ladder to " + l.Outlet, measure));
+    public static IEnumerable<Drawing?> DrawOthers(SheetPlan plan, ITextMeasure measure) =>
+        plan.Cabling.Ladders.Skip(1).Where(l => l.SameAs.Length == 0).Select(l => Draw(plan, l, plan.Say("ladder.title-to", ("outlet", l.Outlet)), measure));
 
-    private static Drawing? Draw(Plan plan, LadderPlan ladder, string title, ITextMeasure measure)
+    private static Drawing? Draw(SheetPlan plan, LadderPlan ladder, string title, ITextMeasure measure)
     {
         if (ladder.Lines.Count == 0 || ladder.Lines.Any(l => l.Steps.Count == 0)) return null;
         var canvas = new SheetCanvas(measure);
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var top = 4 + (1 + ladder.Lines.Count) * LegendMm + 6;
         var columns = LadderColumns.Of(ladder);
         var width = Math.Max(LeastWidthMm, LeftMm + columns.Names.Count * LeastColumnMm + AsideMm);
         var scale = LadderScale.Of(new(LeftMm, top, width - AsideMm, top + ChartMm), columns.Ladder, print);
         Legend(canvas, plan, ladder, width);
-        new LadderGrid(canvas, scale, print).Draw(columns.Names);
-        new LadderLines(canvas, scale, print).Draw(columns);
+        new LadderGrid(canvas, scale, print).Draw([.. columns.Names.Select(n => LadderWords.Step(plan, n))]);
+        new LadderLines(canvas, scale, plan).Draw(columns);
         return new Drawing(ladder.Figure, title, LadderWords.Of(plan, ladder), width, top + ChartMm + LadderGrid.NamesMm, canvas.Shapes);
     }
 
-    private static void Legend(SheetCanvas canvas, Plan plan, LadderPlan ladder, double width)
+    private static void Legend(SheetCanvas canvas, SheetPlan plan, LadderPlan ladder, double width)
     {
         canvas.Text(new(new(2, 6), TextWrap.Lines(LadderWords.Outlet(plan, ladder), 3.8, true, width - 48, 1, canvas.Measure)[0], 3.8, Strong: true));
-        canvas.Text(new(new(width - 2, 6), "steps in dB, cable at 20 °C", 3.2, Anchor: Anchor.End));
+        canvas.Text(new(new(width - 2, 6), plan.Say("ladder.steps", ("reference", plan.Print.Temperature(plan.Cabling.ReferenceC))), 3.2, Anchor: Anchor.End));
         for (var i = 0; i < ladder.Lines.Count; i++)
         {
             var y = 6 + (i + 1) * LegendMm;

@@ -18,14 +18,14 @@ internal static class ScaleBar
     }
 
     /// <summary>Draws the bar from its left end; the caption stands right of it.</summary>
-    public static void Draw(SheetCanvas canvas, PaperPoint left, double mmPerMetre, double mostMm, JobFacts job)
+    public static void Draw(SheetCanvas canvas, PaperPoint left, double mmPerMetre, double mostMm, SheetPlan plan)
     {
-        var metres = Metres(mmPerMetre, mostMm, job.Units == UnitFamily.Us);
+        var metres = Metres(mmPerMetre, mostMm, plan.Job.Units == UnitFamily.Us);
         var length = metres * mmPerMetre;
         var pen = new Pen(Ink.Line, 0.35);
         // Half black, half open: the bar shows two lengths and reads in any print.
         canvas.Box(new(left.X, left.Y - 0.8, left.X + length / 2, left.Y + 0.8), pen, Fill.Solid);
         canvas.Box(new(left.X + length / 2, left.Y - 0.8, left.X + length, left.Y + 0.8), pen, Fill.Paper);
-        canvas.Text(new(new(left.X + length + 2, left.Y + 1.1), UnitPrinter.Of(job).Length(metres), 3.2));
+        canvas.Text(new(new(left.X + length + 2, left.Y + 1.1), plan.Print.Length(metres), 3.2));
     }
 }

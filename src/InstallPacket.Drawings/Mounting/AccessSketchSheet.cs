@@ -10,7 +10,7 @@ public static class AccessSketchSheet
     /// <summary>Draws it; null when there is neither ladder nor wire.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Mounting.Ladder is null && plan.Mounting.PowerLines.Count == 0) return null;
         var canvas = new SheetCanvas(measure);
@@ -18,13 +18,13 @@ public static class AccessSketchSheet
         // A wide scene is low: then the sheet is cut down to it.
         var view = AccessView.Of(plan, box with { Bottom = box.Top + AccessView.Of(plan, box).HeightMm });
         var below = view.Side.Y(0);
-        canvas.Text(new(new(2, 5), "From the side", 3.8, Strong: true));
-        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 30, plan.Job);
+        canvas.Text(new(new(2, 5), plan.Say("from-side"), 3.8, Strong: true));
+        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 30, plan);
         new AccessPainter(canvas, plan, view).Draw();
         var bottom = AccessMeasures.Draw(canvas, plan, view, below + 8);
         foreach (var line in AccessWords.Notes(plan))
             foreach (var words in TextWrap.Lines(line, 3.2, false, WidthMm - 4, 3, measure))
                 canvas.Text(new(new(2, bottom += 4.2), words, 3.2));
-        return new Drawing("access-sketch", "Access sketch", AccessWords.Of(plan), WidthMm, bottom + 2, canvas.Shapes);
+        return new Drawing("access-sketch", plan.Say("access.title"), AccessWords.Of(plan), WidthMm, bottom + 2, canvas.Shapes);
     }
 }

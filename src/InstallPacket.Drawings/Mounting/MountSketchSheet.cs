@@ -11,18 +11,18 @@ public static class MountSketchSheet
     /// <summary>Draws it; null in the attic.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Mounting.Kind == MountKind.Attic) return null;
         var canvas = new SheetCanvas(measure);
         var view = MountView.Of(plan, new PaperBox(38, 14, 92, HeightMm - 12));
-        canvas.Text(new(new(2, 5), "From the side", 3.8, Strong: true));
-        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 26, plan.Job);
+        canvas.Text(new(new(2, 5), plan.Say("from-side"), 3.8, Strong: true));
+        ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 26, plan);
         new MountPainter(canvas, plan, view).Draw();
         SideNotes.Draw(canvas, MountNotes.Left(plan, view), new PaperBox(1, 12, 30, HeightMm - 8), rightOfView: false);
         SideNotes.Draw(canvas, MountNotes.Right(plan, view), new PaperBox(98, 10, 128, HeightMm - 8), rightOfView: true);
         new FixingPainter(canvas, plan).Draw(new PaperBox(132, 2, WidthMm - 1, HeightMm - 8));
-        canvas.Text(new(new(2, HeightMm - 2), "Lengths are to scale, thicknesses and force arrows are not. Forces are those of the strength check and turn with the wind.", 3.2, Ink.Line));
-        return new Drawing("mount-sketch", "Mount sketch", MountWords.Of(plan), WidthMm, HeightMm, canvas.Shapes);
+        canvas.Text(new(new(2, HeightMm - 2), plan.Say("mount.note"), 3.2, Ink.Line));
+        return new Drawing("mount-sketch", plan.Say("mount.title"), MountWords.Of(plan), WidthMm, HeightMm, canvas.Shapes);
     }
 }

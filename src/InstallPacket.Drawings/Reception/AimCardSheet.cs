@@ -17,7 +17,7 @@ public static class AimCardSheet
     /// <summary>Draws it.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         var canvas = new SheetCanvas(measure);
         var pins = AimPins.Of(plan);
@@ -38,6 +38,6 @@ public static class AimCardSheet
         new PinPainter(canvas, ring, WidthMm).Draw(pins, spread, labels, tops);
         var footer = new AimFooter(canvas, ring, plan);
         footer.Draw(top + height + GapMm);
-        return new Drawing("aim-card", "Aim card", AimWords.Of(plan), WidthMm, top + height + GapMm + footer.HeightMm, canvas.Shapes);
+        return new Drawing("aim-card", plan.Say("aim.title"), AimWords.Of(plan), WidthMm, top + height + GapMm + footer.HeightMm, canvas.Shapes);
     }
 }

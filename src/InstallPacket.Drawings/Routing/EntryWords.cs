@@ -5,16 +5,16 @@ namespace InstallPacket.Drawings.Routing;
 /// <summary>What to do at an entry, in the order of the marks of its figure.</summary>
 internal static class EntryWords
 {
-    public static IReadOnlyList<string> Of(Plan plan, EntryPlan e)
+    public static IReadOnlyList<string> Of(SheetPlan plan, EntryPlan e)
     {
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         var words = new List<string>
         {
-            $"Drill {print.Drill(e.HoleM!.Value)} from outside, {UnitPrinter.Angle(e.SlopeDeg)} upward: {print.Small(e.HoleLengthM!.Value)} long, {print.Small(e.FallM!.Value)} lower outside than inside.",
-            "Seal top and sides.",
-            "Leave the lowest point open to weep.",
+            plan.Say("entry.drill", ("hole", print.Drill(e.HoleM!.Value)), ("slope", print.Angle(e.SlopeDeg)), ("length", print.Small(e.HoleLengthM!.Value)), ("fall", print.Small(e.FallM!.Value))),
+            plan.Say("entry.seal"),
+            plan.Say("entry.weep"),
         };
-        if (e.DripDepthM is { } depth) words.Add($"Lowest point {print.Small(depth)} below the hole, no bend tighter than {print.Small(e.BendRadiusM!.Value)}.");
+        if (e.DripDepthM is { } depth) words.Add(plan.Say("entry.loop", ("depth", print.Small(depth)), ("radius", print.Small(e.BendRadiusM!.Value))));
         return words;
     }
 }

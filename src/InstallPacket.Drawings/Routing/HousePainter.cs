@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Routing;
 
 /// <summary>Draws the house, the ground, the mast and the antenna behind the runs.</summary>
-internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
+internal sealed class HousePainter(SheetCanvas canvas, SheetPlan plan)
 {
     private const double SizeMm = 3.2;
 
@@ -74,7 +74,7 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
         var r = plan.Routing;
         if (r.Outline.Count == 0) return;
         var (left, right) = (view.At(r.Outline.Min(c => c.RightM), 0, 0).X, view.At(r.Outline.Max(c => c.RightM), 0, 0).X);
-        var print = UnitPrinter.Of(plan.Job);
+        var print = plan.Print;
         double Level(double heightM) => view.At(0, 0, heightM).Y;
         if (r.RidgeM is { } ridge)
         {
@@ -86,14 +86,14 @@ internal sealed class HousePainter(SheetCanvas canvas, Plan plan)
                 labels.Avoid(roof);
             }
             else canvas.Line(new(Ink.Faint, 0.35, Dash.Dashed), new(left, Level(ridge)), new(right, Level(ridge)));
-            Height(view, labels, (left, right), words, "ridge " + print.Length(ridge));
+            Height(view, labels, (left, right), words, plan.Say("route.ridge", ("height", print.Length(ridge))));
         }
         if (r.EavesM is not { } eaves) return;
         canvas.Area(new(Ink.Line, 0.5), Fill.Tint, new(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
         labels.Avoid(new PaperPoint(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
         foreach (var floor in r.Storeys.Where(s => s.FloorM > 0 && s.FloorM < eaves))
             canvas.Line(new(Ink.Faint, 0.25, Dash.Dotted), new(left, Level(floor.FloorM)), new(right, Level(floor.FloorM)));
-        Height(view, labels, (left, right), Level(eaves), "eaves " + print.Length(eaves));
+        Height(view, labels, (left, right), Level(eaves), plan.Say("route.eaves", ("height", print.Length(eaves))));
     }
 
     // Left of the house when there is room, otherwise on the line.

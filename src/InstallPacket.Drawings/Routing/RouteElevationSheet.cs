@@ -12,7 +12,7 @@ public static class RouteElevationSheet
     /// <summary>Draws it; null when no cable runs outdoors but on the side of the plan's lower edge.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Routing.Sides.Count == 0 || plan.Routing.Outline.Count == 0) return null;
         var canvas = new SheetCanvas(measure);
@@ -24,12 +24,12 @@ public static class RouteElevationSheet
             if (seen.Routing.Runs.Count == 0) continue;
             var scale = RouteScale.Of(seen.Routing, planToo: false);
             var frame = new PaperBox(1, y + TitleMm, WidthMm - 1, y + TitleMm + scale.ElevationHeight + 2 * RoomMm);
-            var from = $"Seen from the {side} side of the plan, {UnitPrinter.Bearing(PlanSide.BearingDeg(side, plan.Routing.PlanUpDeg))} true";
+            var from = plan.Say("route.side", ("side", plan.Say("route.sides." + side)), ("bearing", plan.True(PlanSide.BearingDeg(side, plan.Routing.PlanUpDeg))));
             RouteSketchSheet.ElevationView(canvas, seen, scale, frame, from);
-            words.Add($"{from}: runs {string.Join(", ", seen.Routing.Runs.Select(r => r.Id))}.");
+            words.Add(plan.Say("route.side-runs", ("side", from), ("runs", plan.List(seen.Routing.Runs.Select(r => r.Id)))));
             y = frame.Bottom;
         }
         if (words.Count == 0) return null;
-        return new Drawing("route-elevations", "Other sides of the house", string.Join(" ", words), WidthMm, y + 1, canvas.Shapes);
+        return new Drawing("route-elevations", plan.Say("route.sides-title"), string.Join(" ", words), WidthMm, y + 1, canvas.Shapes);
     }
 }

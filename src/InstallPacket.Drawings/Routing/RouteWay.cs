@@ -20,17 +20,6 @@ internal static class RouteWay
         CableWay.CrawlSpace => new(Ink.Accent, 0.7, Dash.DashDot),
     };
 
-    public static string Words(CableWay way) => way switch
-    {
-        CableWay.Outside => "outside",
-        CableWay.Span => "hanging free",
-        CableWay.Buried => "in the ground",
-        CableWay.Conduit => "in conduit",
-        CableWay.Attic => "in the attic",
-        CableWay.Wall => "in the wall",
-        CableWay.CrawlSpace => "in the crawl space",
-    };
-
     /// <summary>Draws a line of cable; conduit has an open core, so that it reads as a pipe.</summary>
     public static void Draw(SheetCanvas canvas, CableWay way, IReadOnlyList<PaperPoint> points)
     {

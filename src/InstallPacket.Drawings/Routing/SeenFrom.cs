@@ -6,7 +6,7 @@ namespace InstallPacket.Drawings.Routing;
 internal static class SeenFrom
 {
     /// <summary>The plan turned, with the runs that pass in front of that side.</summary>
-    public static Plan Side(Plan plan, string side)
+    public static SheetPlan Side(SheetPlan plan, string side)
     {
         var r = plan.Routing;
         PointPlan Turned(PointPlan p) => PlanSide.Seen(side, p.RightM, p.UpM) is var (right, away) ? p with { RightM = right, UpM = away } : p;
@@ -15,13 +15,13 @@ internal static class SeenFrom
         var points = r.Points.Select(Turned).ToDictionary(p => p.Name, StringComparer.Ordinal);
         RunPlan[] runs = [.. r.Runs.Where(run => run.Lies(CableWay.Outside, CableWay.Conduit, CableWay.Buried, CableWay.Span) && run.Path.Zip(run.Path.Skip(1)).Any(l => points[l.First].UpM <= face && points[l.Second].UpM <= face))];
         var shown = runs.SelectMany(run => run.Path).ToHashSet(StringComparer.Ordinal);
-        return plan with
+        return plan.With(plan.Plan with
         {
             Routing = r with
             {
                 Outline = outline, Points = [.. points.Values.Where(p => shown.Contains(p.Name))], Runs = runs, Entries = [.. r.Entries.Where(e => shown.Contains(e.Point))],
                 RidgeAlong = side is "right" or "left" ? r.RidgeAlong switch { RidgeAxis.Right => RidgeAxis.Up, RidgeAxis.Up => RidgeAxis.Right, null => null } : r.RidgeAlong,
             },
-        };
+        });
     }
 }

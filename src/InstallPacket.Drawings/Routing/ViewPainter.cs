@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Routing;
 
 /// <summary>Draws runs, dots and labels of one view.</summary>
-internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
+internal sealed class ViewPainter(SheetCanvas canvas, SheetPlan plan, RouteView view)
 {
     private const double DripMm = 1.7;
     private const double SizeMm = 3.2;
@@ -108,7 +108,7 @@ internal sealed class ViewPainter(SheetCanvas canvas, Plan plan, RouteView view)
         foreach (var place in marked.GroupBy(p => (Math.Round(view.Place(p).X), Math.Round(view.Place(p).Y))))
         {
             var at = view.Place(place.First());
-            var text = string.Join(", ", place.SelectMany(p => p.Elements).Concat(plan.Routing.Entries.Where(e => place.Any(p => p.Name == e.Point)).Select(e => $"entry {e.Number}")));
+            var text = string.Join(", ", place.SelectMany(p => p.Elements).Concat(plan.Routing.Entries.Where(e => place.Any(p => p.Name == e.Point)).Select(e => plan.Say("route.entry-number", ("number", e.Number)))));
             var width = canvas.Measure.WidthMm(text, SizeMm, true);
             if (_placer.Place(at, width, SizeMm, 1.8) is not { } middle) continue;
             if (Polar.Distance(at, middle) > width / 2 + 5) canvas.Line(new(Ink.Faint, 0.2), at, middle with { X = middle.X - Math.Clamp(middle.X - at.X, -width / 2 - 0.3, width / 2 + 0.3) });

@@ -15,7 +15,7 @@ public static class HorizonStripSheet
     /// <summary>Draws it; null when neither skyline nor obstructions are known.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static Drawing? Draw(Plan plan, ITextMeasure measure)
+    public static Drawing? Draw(SheetPlan plan, ITextMeasure measure)
     {
         if (plan.Siting.Skyline.Count == 0 && plan.Siting.Obstructions.Count == 0) return null;
         var canvas = new SheetCanvas(measure);
@@ -34,17 +34,17 @@ public static class HorizonStripSheet
         var bottom = scale.Field.Bottom + StripAxis.HeightMm + 4;
         if (left > 0)
         {
-            canvas.Text(new(new(2, bottom), $"{UnitText.Number(left, 0)} more drawn without their names", 3.2));
+            canvas.Text(new(new(2, bottom), plan.Say("nameless", ("count", left)), 3.2));
             bottom += 6;
         }
         var legend = FlowLegend.Draw(canvas, new StripLegend(canvas, plan, scale).Entries(), new(2, bottom), WidthMm - 2);
-        return new Drawing("horizon-strip", "Horizon strip", StripWords.Of(plan, scale), WidthMm, legend + 1, canvas.Shapes);
+        return new Drawing("horizon-strip", plan.Say("horizon.title"), StripWords.Of(plan, scale), WidthMm, legend + 1, canvas.Shapes);
     }
 
-    private static void Heading(SheetCanvas canvas, Plan plan, StripScale scale)
+    private static void Heading(SheetCanvas canvas, SheetPlan plan, StripScale scale)
     {
-        var room = WidthMm - 8 - canvas.Measure.WidthMm(StripWords.Times(scale), 3.2);
+        var room = WidthMm - 8 - canvas.Measure.WidthMm(StripWords.Times(plan, scale), 3.2);
         canvas.Text(new(new(2, 6), TextWrap.Lines(StripWords.Heading(plan), 3.8, true, room, 1, canvas.Measure)[0], 3.8, Strong: true));
-        canvas.Text(new(new(WidthMm - 2, 6), StripWords.Times(scale), 3.2, Anchor: Anchor.End));
+        canvas.Text(new(new(WidthMm - 2, 6), StripWords.Times(plan, scale), 3.2, Anchor: Anchor.End));
     }
 }

@@ -11,9 +11,9 @@ public static class PathProfileSheet
     /// <summary>Draws one sheet for each site toward which the ground is known.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IEnumerable<Drawing> DrawAll(Plan plan, ITextMeasure measure) => plan.Siting.Paths.Select(p => Draw(plan, p, measure));
+    public static IEnumerable<Drawing> DrawAll(SheetPlan plan, ITextMeasure measure) => plan.Siting.Paths.Select(p => Draw(plan, p, measure));
 
-    private static Drawing Draw(Plan plan, PathPlan path, ITextMeasure measure)
+    private static Drawing Draw(SheetPlan plan, PathPlan path, ITextMeasure measure)
     {
         var canvas = new SheetCanvas(measure);
         var words = new ProfileWords(plan, path);
@@ -27,7 +27,7 @@ public static class PathProfileSheet
         var labels = new ProfileFlags(plan, path, scale);
         labels.Marks(canvas);
         FlagTiers.Of(labels.Flags(), 2, WidthMm - 2, measure).Draw(canvas, scale.Field.Top);
-        var legend = FlowLegend.Draw(canvas, new ProfileLegend(canvas, path, words, labels.Nameless).Entries(), new(2, scale.Field.Bottom + ProfileAxis.BelowMm + 4), WidthMm - 2);
+        var legend = FlowLegend.Draw(canvas, new ProfileLegend(canvas, plan, path, words, labels.Nameless).Entries(), new(2, scale.Field.Bottom + ProfileAxis.BelowMm + 4), WidthMm - 2);
         return new Drawing(Id(path), words.Title, words.Description(scale), WidthMm, legend + 1, canvas.Shapes);
     }
 
@@ -36,7 +36,7 @@ public static class PathProfileSheet
     // A long name gives way: the verdict must stand.
     private static void Heading(SheetCanvas canvas, ProfileWords words, ProfileScale scale)
     {
-        var times = ProfileWords.Times(scale);
+        var times = words.Times(scale);
         var room = WidthMm - 8 - canvas.Measure.WidthMm(times, 3.2) - canvas.Measure.WidthMm(words.Verdict, 3.8, strong: true);
         var name = TextWrap.Lines(words.Site, 3.8, true, room, 1, canvas.Measure)[0];
         canvas.Text(new(new(2, 6), name + words.Verdict, 3.8, Strong: true));

@@ -1,7 +1,7 @@
 namespace InstallPacket.Jobs.Keys;
 
 /// <summary>Finds the word that a writer most likely meant.</summary>
-internal static class NearestWord
+public static class NearestWord
 {
     /// <summary>A phrase such as <c>did you mean `height`? If not: </c>, or nothing when no word is near.</summary>
     public static string Hint(string written, IEnumerable<string> known) => Of(written, known) is { } word ? $"did you mean `{word}`? If not: " : "";

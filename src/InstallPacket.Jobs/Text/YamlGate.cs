@@ -6,10 +6,13 @@ namespace InstallPacket.Jobs.Text;
 /// Everything that must be refused before the keys are looked at. Depth, aliases and tags are bounded while the tree is built from
 /// parser events: the parser keeps its own stack, so nothing recurses deeper than the bound.
 /// </summary>
-internal static class YamlGate
+public static class YamlGate
 {
     private const string Remedy = "check quotes, brackets and indentation here; text that contains `: ` or starts with a sign needs quotes";
 
+    /// <summary>The map that the file holds; null when it was refused, with the reason among the findings.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="findings">Receives what is wrong.</param>
     public static YamlMap? Load(JobFile file, FindingList findings)
     {
         if (!HasNoTabs(file, findings)) return null;

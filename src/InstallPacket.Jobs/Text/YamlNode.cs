@@ -1,17 +1,17 @@
 namespace InstallPacket.Jobs.Text;
 
 /// <summary>A node of the file as written, with its place.</summary>
-internal abstract record YamlNode(SourceSpan At);
+public abstract record YamlNode(SourceSpan At);
 
 /// <summary>A value on its own.</summary>
-internal sealed record YamlScalar(SourceSpan At, string Value, bool Quoted) : YamlNode(At);
+public sealed record YamlScalar(SourceSpan At, string Value, bool Quoted) : YamlNode(At);
 
 /// <summary>A map; keys keep their order and duplicates are already reported and left out.</summary>
-internal sealed record YamlMap(SourceSpan At, IReadOnlyList<KeyValuePair<YamlScalar, YamlNode>> Entries) : YamlNode(At)
+public sealed record YamlMap(SourceSpan At, IReadOnlyList<KeyValuePair<YamlScalar, YamlNode>> Entries) : YamlNode(At)
 {
     /// <summary>Where the key stands that names this map; the map itself when nothing names it.</summary>
     public SourceSpan Named { get; init; } = At;
 }
 
 /// <summary>A list.</summary>
-internal sealed record YamlList(SourceSpan At, IReadOnlyList<YamlNode> Items) : YamlNode(At);
+public sealed record YamlList(SourceSpan At, IReadOnlyList<YamlNode> Items) : YamlNode(At);

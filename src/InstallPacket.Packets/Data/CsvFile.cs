@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using InstallPacket.Drawings;
 
 namespace InstallPacket.Packets.Data;
 
@@ -9,6 +10,11 @@ internal sealed class CsvFile
     private readonly StringBuilder _text = new();
 
     public CsvFile(params string[] header) => Row(header);
+
+    /// <summary>A file whose header is in the language of the job.</summary>
+    /// <param name="words">The words.</param>
+    /// <param name="columns">Names of the columns in the section <c>tables</c>.</param>
+    public static CsvFile Of(IWords words, params string[] columns) => new([.. columns.Select(c => words.Say("tables." + c))]);
 
     public void Row(params object?[] fields) => _text.AppendJoin(',', fields.Select(Field)).Append('\n');
 

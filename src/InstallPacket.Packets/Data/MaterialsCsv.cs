@@ -1,3 +1,4 @@
+using InstallPacket.Drawings;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Packets.Data;
@@ -7,9 +8,9 @@ internal static class MaterialsCsv
 {
     private const double MetresPerFoot = 0.3048;
 
-    public static byte[] CutList(Plan plan)
+    public static byte[] CutList(Plan plan, IWords words)
     {
-        var csv = new CsvFile("piece", "kind", "run", "cable", "length_m", "length_ft", "from", "to", "strip", "cut_from");
+        var csv = CsvFile.Of(words, "piece", "kind", "run", "cable", "length_m", "length_ft", "from", "to", "strip", "cut_from");
         var strips = plan.Materials.Cutting?.Cables.SelectMany(c => c.Strips).ToArray() ?? [];
         foreach (var p in plan.Materials.Pieces)
         {
@@ -20,16 +21,16 @@ internal static class MaterialsCsv
     }
 
     /// <summary>What the van holds afterwards; a header alone when the job states no stock.</summary>
-    public static byte[] VanList(Plan plan)
+    public static byte[] VanList(Plan plan, IWords words)
     {
-        var csv = new CsvFile("stock", "part", "name", "kind", "part_used", "count", "length_m", "length_ft");
-        foreach (var v in plan.Materials.Cutting?.VanList ?? []) csv.Row(v.Stock, v.Part, v.Name, Word.Of(v.Kind), v.PartUsed ? "yes" : "no", v.Count, v.LengthM, v.LengthM / MetresPerFoot);
+        var csv = CsvFile.Of(words, "stock", "part", "name", "kind", "part_used", "count", "length_m", "length_ft");
+        foreach (var v in plan.Materials.Cutting?.VanList ?? []) csv.Row(v.Stock, v.Part, v.Name, Word.Of(v.Kind), words.Say(v.PartUsed ? "values.answer.yes" : "values.answer.no"), v.Count, v.LengthM, v.LengthM / MetresPerFoot);
         return csv.Bytes();
     }
 
-    public static byte[] Materials(Plan plan)
+    public static byte[] Materials(Plan plan, IWords words)
     {
-        var csv = new CsvFile("part", "name", "kind", "count", "length_m", "length_ft", "spare_pct", "in_pack", "packs", "bring", "unit_price", "price", "currency", "for");
+        var csv = CsvFile.Of(words, "part", "name", "kind", "count", "length_m", "length_ft", "spare_pct", "in_pack", "packs", "bring", "unit_price", "price", "currency", "for");
         var prices = plan.Materials.Cost?.Lines.ToDictionary(l => l.Part, StringComparer.Ordinal);
         foreach (var i in plan.Materials.Items)
         {

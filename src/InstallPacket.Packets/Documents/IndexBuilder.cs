@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using InstallPacket.Plans;
+using InstallPacket.Packets.Language;
 
 namespace InstallPacket.Packets.Documents;
 
@@ -14,7 +14,8 @@ public sealed record IndexRow(string Id, string Title, string Date, string State
 
 /// <summary>The page of all jobs.</summary>
 /// <param name="theme">The theme.</param>
-public sealed class IndexBuilder(Theme theme)
+/// <param name="language">The language of the page.</param>
+public sealed class IndexBuilder(Theme theme, string language = "en-US")
 {
     /// <summary>The page.</summary>
     public byte[] Build(IReadOnlyList<IndexRow> rows)
@@ -26,8 +27,9 @@ public sealed class IndexBuilder(Theme theme)
                 ["id"] = r.Id, ["title"] = r.Title, ["date"] = r.Date, ["state"] = r.State, ["findings"] = r.Findings, ["link"] = r.State != "not built",
             })]),
         };
-        var markdown = new TemplateRenderer(theme, PlanFilters.For(new UnitPrinter(false, LevelUnit.DBuV))).Render("jobs", model);
-        var document = new PacketDocument("index", "Install packets", "en", TidyMarkdown.Of(markdown), new Dictionary<string, Drawing>(), null, "");
+        var words = new JobWords(theme.Words(language), false, LevelUnit.DBuV);
+        var markdown = new TemplateRenderer(theme, words).Render("jobs", model);
+        var document = new PacketDocument("index", words.Say("pages.jobs.title"), TidyMarkdown.Of(markdown), new Dictionary<string, Drawing>(), null, "", words);
         return Encoding.UTF8.GetBytes(HtmlDocumentWriter.Write(document, theme));
     }
 }

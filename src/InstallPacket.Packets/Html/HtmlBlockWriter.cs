@@ -28,7 +28,7 @@ internal sealed class HtmlBlockWriter(StringBuilder page, PacketDocument documen
             case ListBlock list: WriteList(list); break;
             case Table table:
                 _tables++;
-                HtmlTableWriter.Write(page, table, document, string.Create(CultureInfo.InvariantCulture, $"Table {_tables}: {_heading}"));
+                HtmlTableWriter.Write(page, table, document, document.Words.Say("running-heads.table", ("number", _tables), ("heading", _heading)));
                 break;
             case CustomContainer container: WriteNotice(container); break;
             case QuoteBlock quote:
@@ -101,7 +101,7 @@ internal sealed class HtmlBlockWriter(StringBuilder page, PacketDocument documen
 
     private void WriteNotice(CustomContainer container)
     {
-        var notice = Notice.Of(container, document.Name);
+        var notice = Notice.Of(container, document);
         var element = notice.Kind == "stop" ? "section" : "aside";
         var label = HtmlText.Escape(notice.Label);
         page.Append($"<{element} class=\"notice {notice.Kind}\" aria-label=\"{label}\">\n<p class=\"notice-label\"><strong>{label}</strong></p>\n");

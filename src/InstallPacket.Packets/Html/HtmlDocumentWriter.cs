@@ -41,18 +41,18 @@ public static class HtmlDocumentWriter
     private static void AppendTop(StringBuilder page, PacketDocument document, MarkdownDocument tree)
     {
         page.Append(document.Stamp is null ? "<body>\n" : "<body class=\"stamped\">\n");
-        page.Append("<a class=\"skip\" href=\"#content\">Skip to the text</a>\n<header class=\"page-head\">\n");
+        page.Append($"<a class=\"skip\" href=\"#content\">{HtmlText.Escape(document.Words.Say("running-heads.skip"))}</a>\n<header class=\"page-head\">\n");
         if (document.Stamp is { } stamp) page.Append($"<p class=\"stamp\"><strong>{HtmlText.Escape(stamp)}</strong></p>\n");
         page.Append($"<p class=\"page-name\">{HtmlText.Escape(document.Title)}</p>\n");
-        AppendContents(page, tree);
+        AppendContents(page, tree, HtmlText.Escape(document.Words.Say("running-heads.contents")));
         page.Append("</header>\n");
     }
 
-    private static void AppendContents(StringBuilder page, MarkdownDocument tree)
+    private static void AppendContents(StringBuilder page, MarkdownDocument tree, string contents)
     {
         var headings = tree.OfType<HeadingBlock>().Where(h => h.Level == 2).ToList();
         if (headings.Count < 2) return;
-        page.Append("<nav aria-label=\"Contents\"><details><summary>Contents</summary>\n<ol>\n");
+        page.Append($"<nav aria-label=\"{contents}\"><details><summary>{contents}</summary>\n<ol>\n");
         foreach (var heading in headings)
             page.Append($"<li><a href=\"#{HtmlText.Escape(HtmlText.IdOf(heading))}\">{HtmlText.Escape(InlineText.Plain(heading.Inline))}</a></li>\n");
         page.Append("</ol>\n</details></nav>\n");

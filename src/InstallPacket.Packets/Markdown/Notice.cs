@@ -8,16 +8,11 @@ namespace InstallPacket.Packets.Markdown;
 internal sealed record Notice(string Kind, string Label)
 {
     /// <exception cref="DocumentException">The word after the colons is none of the three.</exception>
-    public static Notice Of(CustomContainer container, string document)
+    public static Notice Of(CustomContainer container, PacketDocument document)
     {
-        var label = container.Info switch
-        {
-            "stop" => "STOP",
-            "caution" => "Caution",
-            "note" => "Note",
-            _ => throw new DocumentException(
-                $"document '{document}': there is no box '::: {container.Info}'; use ::: stop, ::: caution or ::: note"),
-        };
+        if (container.Info is not ("stop" or "caution" or "note"))
+            throw new DocumentException($"document '{document.Name}': there is no box '::: {container.Info}'; use ::: stop, ::: caution or ::: note");
+        var label = document.Words.Say("running-heads." + container.Info);
         var subject = container.Arguments?.Trim();
         return new Notice(container.Info, string.IsNullOrEmpty(subject) ? label : $"{label}: {subject}");
     }

@@ -70,7 +70,7 @@ internal sealed class PdfListWriter(Flow flow, PdfContext context, PdfBlockWrite
         var pen = new XPen(PdfFonts.Colour(Palette.Rgb(Ink.Line)), 1);
         canvas.Structure.BeginElement(PdfBlockLevelElementTag.Label);
         canvas.Structure.CurrentStructureElement.Elements["/ActualText"] =
-            new PdfString(ticked ? "Done:" : "To do:", PdfStringEncoding.Unicode);
+            new PdfString(context.Document.Words.Say(ticked ? "running-heads.done" : "running-heads.to-do"), PdfStringEncoding.Unicode);
         canvas.Graphics.DrawRectangle(pen, left + 0.5, y, BoxSide, BoxSide);
         if (ticked)
             canvas.Graphics.DrawLines(new XPen(pen.Color, 1.6), [new(left + 2.6, y + 5.6), new(left + 4.8, y + 8), new(left + 9.2, y + 2.6)]);

@@ -12,7 +12,7 @@ internal sealed class PdfNoticeWriter(Flow flow, PdfContext context, PdfBlockWri
 
     public void Write(CustomContainer container)
     {
-        var notice = Notice.Of(container, context.Document.Name);
+        var notice = Notice.Of(container, context.Document);
         flow.Space(10);
         flow.Begin(s => s.BeginElement(PdfGroupingElementTag.Section));
         flow.Framed(notice.Kind, () =>

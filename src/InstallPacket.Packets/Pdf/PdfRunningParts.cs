@@ -1,4 +1,4 @@
-using System.Globalization;
+using InstallPacket.Drawings;
 using PdfSharp.Drawing;
 
 namespace InstallPacket.Packets.Pdf;
@@ -9,6 +9,7 @@ internal sealed class PdfRunningParts
     private const double Gap = 8;
     private const double StampInside = 6;
 
+    private readonly IWords _words;
     private readonly PageFormat _format;
     private readonly PdfTypes _types;
     private readonly RunReader _runs;
@@ -19,7 +20,7 @@ internal sealed class PdfRunningParts
 
     public PdfRunningParts(PacketDocument document, PdfTypes types, RunReader runs, PageFormat format)
     {
-        (_format, _types, _runs) = (format, types, runs);
+        (_words, _format, _types, _runs) = (document.Words, format, types, runs);
         _title = LineBreaker.Break(runs.Read(document.Title, types.Running), format.TextWidth)[0];
         _footer = LineBreaker.Break(runs.Read(document.Footer, types.Running), format.TextWidth * 0.8)[0];
         _stamp = document.Stamp is { } stamp ? LineBreaker.Break(runs.Read(stamp, types.Stamp), format.TextWidth - 2 * StampInside - 8) : [];
@@ -46,7 +47,7 @@ internal sealed class PdfRunningParts
         var foot = _format.Height - _format.Bottom - _types.Running.Leading;
         canvas.Rule(_format.Side, right, foot - 3, PdfLook.Hair);
         var number = LineBreaker.Break(
-            _runs.Read(string.Create(CultureInfo.InvariantCulture, $"Page {page} of {pages}"), _types.Running), _format.TextWidth)[0];
+            _runs.Read(_words.Say("running-heads.page", ("page", page), ("pages", pages)), _types.Running), _format.TextWidth)[0];
         canvas.Artifact(() =>
         {
             canvas.Line(_footer, _format.Side, foot + _types.Running.Baseline);

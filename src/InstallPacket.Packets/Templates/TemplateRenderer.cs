@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Fluid;
 using Fluid.Values;
+using InstallPacket.Packets.Language;
 
 namespace InstallPacket.Packets.Templates;
 
@@ -17,20 +18,29 @@ public sealed partial class TemplateRenderer
     private const int MaximumRecursion = 20;
     private const string UndefinedVariable = "Undefined variable";
 
-    private static readonly FluidParser Parser = new();
-
     private readonly Theme _theme;
     private readonly TemplateOptions _options;
+    private readonly Words? _words;
     private readonly ConcurrentDictionary<string, IFluidTemplate> _parsed = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the templates of a theme.</summary>
     /// <param name="theme">The theme.</param>
-    /// <param name="filters">Further filters by name: units, numbers, words.</param>
-    public TemplateRenderer(
-        Theme theme, IReadOnlyDictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>? filters = null)
+    /// <param name="words">The language and units of the pages; null when the templates do not speak.</param>
+    public TemplateRenderer(Theme theme, JobWords? words = null)
     {
         _theme = theme;
-        _options = new TemplateOptions
+        _words = words?.Words;
+        _options = Options();
+        _options.FileProvider = new ThemeTemplates(theme);
+        _options.DefaultFileExtension = ThemeTemplates.Ending;
+        if (words is null) return;
+        foreach (var (name, filter) in words.Filters) _options.Filters.AddFilter(name, (input, arguments, context) => filter(input, arguments, context));
+    }
+
+    /// <summary>How templates and words are rendered: strict, and the same on every machine.</summary>
+    internal static TemplateOptions Options()
+    {
+        var options = new TemplateOptions
         {
             StrictVariables = true,
             StrictFilters = true,
@@ -39,18 +49,15 @@ public sealed partial class TemplateRenderer
             Now = () => DateTimeOffset.UnixEpoch,
             MaxSteps = MaximumSteps,
             MaxRecursion = MaximumRecursion,
-            FileProvider = new ThemeTemplates(theme),
-            DefaultFileExtension = ThemeTemplates.Ending,
             // Two names that differ in case are two values, as in the JSON beside the page.
             ModelNamesComparer = StringComparer.Ordinal,
         };
-        _options.Filters.Remove("raw");
-        _options.Filters.AddFilter("md_raw", (input, _, _) => new StringValue(input.ToStringValue(), encode: false));
+        options.Filters.Remove("raw");
+        options.Filters.AddFilter("md_raw", (input, _, _) => new StringValue(input.ToStringValue(), encode: false));
         // The built-in one does not see a null of the model as missing.
-        _options.Filters.AddFilter("default", (input, arguments, _) =>
+        options.Filters.AddFilter("default", (input, arguments, _) =>
             input.ToBooleanValue() && input.ToStringValue().Length > 0 ? input : arguments.At(0));
-        foreach (var (name, filter) in filters ?? new Dictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>())
-            _options.Filters.AddFilter(name, (input, arguments, context) => filter(input, arguments, context));
+        return options;
     }
 
     /// <summary>Renders a template.</summary>
@@ -62,10 +69,16 @@ public sealed partial class TemplateRenderer
     {
         var template = _parsed.GetOrAdd(name, Parse);
         var context = new TemplateContext(_options, StringComparer.Ordinal);
+        if (_words is not null) context.AmbientValues[SayTag.Words] = _words;
         foreach (var (key, value) in model) context.SetValue(key, ModelValues.Of(value, key));
         try
         {
             return template.Render(context, MarkdownEncoder.Instance);
+        }
+        catch (WordsException e) when (e.Id is { } id)
+        {
+            var (file, line) = Locate(name, id);
+            throw new TemplateException(file, line, e.Message, e);
         }
         catch (UnknownNameException e)
         {
@@ -81,7 +94,7 @@ public sealed partial class TemplateRenderer
     private IFluidTemplate Parse(string name)
     {
         var source = _theme.Template(name) ?? throw new DocumentException($"the theme has no file '{Theme.TemplatePath(name)}'");
-        if (Parser.TryParse(source, out var template, out var error)) return template;
+        if (PacketParser.Instance.TryParse(source, out var template, out var error)) return template;
         var place = Place().Match(error);
         int? line = place.Success ? int.Parse(place.Groups[1].Value, CultureInfo.InvariantCulture) : null;
         throw new TemplateException(Theme.TemplatePath(name), line, error, new FluidException(error));

@@ -49,7 +49,7 @@ internal sealed class OutletRules(Job job, ReceptionPlan reception, FindingList 
     {
         var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
         var others = rows.Count(r => r.Channel.Verdict == channel.Verdict);
-        var found = $"`{want.Value}` has a margin of {UnitText.Write(channel.MarginDb, 1, "dB")} and a chance of {UnitPrinter.Chance(channel.ChancePct)} at outlet {outlet.Id} ({outlet.Serves}), {(rows.Length == 1 ? "its only one" : $"the worst of {rows.Length}; {channel.Verdict} at {others} of them")}";
+        var found = $"`{want.Value}` has a margin of {UnitText.Write(channel.MarginDb, 1, "dB")} and a chance of {UnitPrinter.Plain.Chance(channel.ChancePct)} at outlet {outlet.Id} ({outlet.Serves}), {(rows.Length == 1 ? "its only one" : $"the worst of {rows.Length}; {channel.Verdict} at {others} of them")}";
         if (channel.Verdict == "short")
             findings.Add(Severity.Stop, "channel-short", want.At, found, "0 dB is the edge of reception by this model",
                 "amplify nearer to the antenna, use an antenna with more gain, shorten or better the cable, raise the antenna, or do not want the station");

@@ -27,6 +27,9 @@ public abstract class CodeFamily
     /// <summary>What the packet calls it.</summary>
     public abstract string Name { get; }
 
+    /// <summary>The language of its packets unless the job names another.</summary>
+    public abstract string Language { get; }
+
     /// <summary>Largest distance between cable clips [m].</summary>
     public abstract double ClipSpacingM { get; }
 

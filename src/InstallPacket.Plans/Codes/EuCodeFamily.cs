@@ -13,6 +13,9 @@ public sealed class EuCodeFamily : CodeFamily
     public override string Name => "Europe (EN standards)";
 
     /// <inheritdoc/>
+    public override string Language => "en-GB";
+
+    /// <inheritdoc/>
     public override double? FallProtectionM => null;
 
     /// <inheritdoc/>

@@ -13,6 +13,9 @@ public sealed class UsCodeFamily : CodeFamily
     public override string Name => "United States (NEC, OSHA)";
 
     /// <inheritdoc/>
+    public override string Language => "en-US";
+
+    /// <inheritdoc/>
     public override double? FallProtectionM => 6 * 0.3048;
 
     /// <inheritdoc/>

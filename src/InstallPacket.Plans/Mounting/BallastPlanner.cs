@@ -74,7 +74,7 @@ internal sealed class BallastPlanner(Job job, Workings work, FindingList finding
     private void Place(BallastSection ballast, WindPlan wind)
     {
         if (job.Mounting.RoofPitchDeg is > SteepestDeg and var pitch)
-            findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight on a roof of {UnitPrinter.Angle(pitch)}", $"flat roofs, to {UnitPrinter.Angle(SteepestDeg)} (our rule)", "choose a mount that is fixed to the structure");
+            findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight on a roof of {UnitPrinter.Plain.Angle(pitch)}", $"flat roofs, to {UnitPrinter.Plain.Angle(SteepestDeg)} (our rule)", "choose a mount that is fixed to the structure");
         if (job.Code == "us" && wind.SpeedMs > FastestUsMs)
             findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight where the basic wind speed is {_print.Speed(wind.SpeedMs)}", $"{_print.Speed(FastestUsMs)}: not in regions of hurricanes (advice of a disaster agency as read; the speed is our rule)", "choose a mount that is fixed to the structure");
     }

@@ -44,8 +44,8 @@ internal sealed class GuyPlanner(Job job, Workings work, FindingList findings, H
         var subject = $"ring {number}";
         var angle = work.Apply(MountingFormulas.GuyAngle, subject, Term.Key("mounting.guys.sets.anchor-radius", s.RadiusM), Term.Key("mounting.guys.sets.ring", s.RingM)).Number;
         if (angle < Guys.LeastAngleDeg - 1e-6)
-            findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Angle(angle)} off the mast",
-                $"{UnitPrinter.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
+            findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Plain.Angle(angle)} off the mast",
+                $"{UnitPrinter.Plain.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
         // Outside 1 to 89 deg the equation runs away; the finding above, or plain sight, stops such guys.
         angle = Math.Clamp(angle, 1, 89);
         var fromWind = work.Apply(Guys.WorstTensionFormula, subject, Of(number, "push_n", push), Of(number, "angle_deg", angle), Of(number, "count", s.Count));

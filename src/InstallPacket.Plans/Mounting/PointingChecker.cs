@@ -19,8 +19,8 @@ internal sealed class PointingChecker(Job job, Workings work, FindingList findin
             MountTerms.Wind("service_force_n", light.Loads[0].ForceN), free, MountTerms.Wind("service_line_n_per_m", light.LineLoadNPerM), free,
             MountTerms.Wind("spacing_m", light.SpacingM), MountTerms.Stiffness(tube, material.ModulusPa));
         if (Beam() is { } beam && tilt > BeamShare * beam)
-            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, $"in a gust of {UnitPrinter.Of(job).Speed(50 * 0.44704)} the antenna tilts by {UnitPrinter.Angle(tilt)}",
-                $"a quarter of its narrowest beam of {UnitPrinter.Angle(beam)} (our rule)", "shorten the free length, or take a stiffer tube");
+            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, $"in a gust of {UnitPrinter.Of(job).Speed(50 * 0.44704)} the antenna tilts by {UnitPrinter.Plain.Angle(tilt)}",
+                $"a quarter of its narrowest beam of {UnitPrinter.Plain.Angle(beam)} (our rule)", "shorten the free length, or take a stiffer tube");
         return tilt;
     }
 

@@ -16,7 +16,7 @@ internal sealed record ChainNode(ElementPlan? Element, int Port, RunPlan? Run, I
     public string Id => Element?.Id ?? "";
 
     /// <summary>The trees from each antenna on, outputs in order.</summary>
-    public static IReadOnlyList<ChainNode> Of(Plan plan)
+    public static IReadOnlyList<ChainNode> Of(SheetPlan plan)
     {
         var fed = plan.Cabling.Elements.ToLookup(e => e.From, StringComparer.Ordinal);
         var joined = plan.Cabling.Elements.Where(e => e.Second.Length > 0).ToLookup(e => e.Second, StringComparer.Ordinal);

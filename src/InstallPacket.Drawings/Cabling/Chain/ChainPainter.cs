@@ -3,11 +3,11 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Cabling.Chain;
 
 /// <summary>Draws parts, the lines between them and what stands on both.</summary>
-internal sealed class ChainPainter(SheetCanvas canvas, Plan plan, ChainSetting setting)
+internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSetting setting)
 {
     private const double SizeMm = ChainSize.SizeMm;
 
-    private readonly UnitPrinter _print = UnitPrinter.Of(plan.Job);
+    private readonly UnitPrinter _print = plan.Print;
     private readonly HashSet<string> _supplied = [.. plan.Cabling.Feeds.SelectMany(f => f.Way.Skip(1))];
 
     /// <summary>A line that carries the signal alone.</summary>

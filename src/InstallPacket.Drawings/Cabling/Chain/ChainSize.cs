@@ -39,10 +39,11 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
 
     public double HeightMm => LineMm + 0.6 + Lines.Count * LeadMm + (Lines.Count > 0 ? 0.3 : 0.6);
 
-    public static ChainSize Of(ChainNode node, ChainSetting setting, UnitPrinter print, ITextMeasure measure)
+    public static ChainSize Of(ChainNode node, ChainSetting setting, SheetPlan plan, ITextMeasure measure)
     {
         double Width(string s, bool strong = false) => measure.WidthMm(s, SizeMm, strong);
-        var (first, lines) = Words(node, setting, measure);
+        var print = plan.Print;
+        var (first, lines) = Words(node, setting, plan, measure);
         var text = lines.Select(l => Width(l)).Append(Width(node.Id, strong: true) + (first.Length > 0 && node.Id.Length > 0 ? Width(" " + first) : Width(first))).Max();
         var ports = node.Fed.Any(n => n.Port > 0) ? PortMm : PadMm;
         var link = node.Run is not { } run ? JointMm : 3 + (setting == ChainSetting.Dense
@@ -51,15 +52,15 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
     }
 
     // Outlets are many and stand below each other: they are told in few lines.
-    private static (string First, IReadOnlyList<string> Lines) Words(ChainNode node, ChainSetting setting, ITextMeasure measure)
+    private static (string First, IReadOnlyList<string> Lines) Words(ChainNode node, ChainSetting setting, SheetPlan plan, ITextMeasure measure)
     {
-        if (node.Element is not { } e) return (node.Into.Length > 0 ? $"to {node.Into}, second input" : "terminator", []);
-        var kind = Word.Of(e.Kind).Replace('-', ' ');
-        if (e.Kind == PartKind.Outlet && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0 ? $"{kind}, {e.Serves}" : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
+        if (node.Element is not { } e) return (node.Into.Length > 0 ? plan.Say("chain.second-from", ("part", node.Into)) : plan.Say("chain.terminator"), []);
+        var kind = plan.Word("part", e.Kind);
+        if (e.Kind == PartKind.Outlet && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0 ? plan.Say("chain.outlet-serves", ("kind", kind), ("serves", e.Serves)) : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
         var serves = e.Serves.Length == 0 ? [] : TextWrap.Lines(e.Serves, SizeMm, false, ServesMm, 2, measure);
         if (e.Kind == PartKind.Outlet) return (kind, serves);
-        var set = e.SettingDb is { } db ? ["set " + UnitPrinter.Ratio(db)] : Array.Empty<string>();
-        var second = e.Second.Length > 0 ? ["second input: " + e.Second] : Array.Empty<string>();
+        var set = e.SettingDb is { } db ? [plan.Say("chain.set", ("setting", plan.Print.Ratio(db)))] : Array.Empty<string>();
+        var second = e.Second.Length > 0 ? [plan.Say("chain.second", ("part", e.Second))] : Array.Empty<string>();
         return ("", [.. TextWrap.Lines(kind, SizeMm, false, KindMm, 2, measure), .. second, .. set, .. serves]);
     }
 

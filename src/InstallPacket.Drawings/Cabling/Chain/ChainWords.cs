@@ -1,4 +1,3 @@
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Cabling.Chain;
@@ -6,29 +5,27 @@ namespace InstallPacket.Drawings.Cabling.Chain;
 /// <summary>The chain diagram in words.</summary>
 internal static class ChainWords
 {
-    public static string Heading(Plan plan) => $"From the {(plan.Cabling.Elements.Count(e => e.From.Length == 0) > 1 ? "antennas" : "antenna")} to {UnitText.Number(plan.Cabling.Outlets.Count, 0)} {(plan.Cabling.Outlets.Count == 1 ? "outlet" : "outlets")}";
+    public static string Heading(SheetPlan plan) => plan.Say("chain.heading",
+        ("antennas", plan.Cabling.Elements.Count(e => e.From.Length == 0)), ("outlets", plan.Cabling.Outlets.Count));
 
-    public static string Supply(FeedPlan feed) => $"carries the supply of {feed.Amplifier} too, {UnitText.Write(feed.SupplyV, 1, "V")} from {feed.Inserter}";
+    public static string Supply(SheetPlan plan, FeedPlan feed) => plan.Say("chain.supply",
+        ("amplifier", feed.Amplifier), ("volts", plan.Print.Write(feed.SupplyV, 1, "V")), ("inserter", feed.Inserter));
 
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var print = UnitPrinter.Of(plan.Job);
-        var words = new List<string> { Heading(plan) + ": what feeds what, with the runs of cable between." };
-        words.AddRange(plan.Cabling.Elements.Select(e => Part(plan, e, print)));
-        words.AddRange(plan.Cabling.Feeds.Select(f => $"The line {string.Join(", ", f.Way)} {Supply(f)}."));
+        var words = new List<string> { plan.Say("chain.what", ("heading", Heading(plan))) };
+        words.AddRange(plan.Cabling.Elements.Select(e => Part(plan, e)));
+        words.AddRange(plan.Cabling.Feeds.Select(f => plan.Say("chain.line", ("way", plan.List(f.Way)), ("supply", Supply(plan, f)))));
         return string.Join(" ", words);
     }
 
-    private static string Part(Plan plan, ElementPlan e, UnitPrinter print)
+    private static string Part(SheetPlan plan, ElementPlan e)
     {
-        var text = $"{e.Id} {Word.Of(e.Kind).Replace('-', ' ')}";
-        if (e.Serves.Length > 0) text += $" ({e.Serves})";
-        if (e.From.Length > 0) text += $" fed from {e.From}{(e.FromPort > 0 ? " output " + ChainSize.Port(e.FromPort) : "")}";
-        text += plan.Routing.Runs.FirstOrDefault(r => r.Id == e.Run) is { } run ? $" by {run.Id}, {print.Cable(run.LengthM)}" : e.From.Length > 0 ? ", screwed on" : "";
-        if (e.Second.Length > 0)
-            text += $", second input from {e.Second}" + (plan.Routing.Runs.FirstOrDefault(r => r.Id == e.SecondRun) is { } second ? $" by {second.Id}, {print.Cable(second.LengthM)}" : ", screwed on");
-        if (e.SettingDb is { } db) text += $", set {UnitPrinter.Ratio(db)}";
-        if (e.OpenPorts.Count > 0) text += $", terminator on output {string.Join(", ", e.OpenPorts.Select(ChainSize.Port))}";
-        return text + ".";
+        RunPlan? Run(string id) => plan.Routing.Runs.FirstOrDefault(r => r.Id == id);
+        string Length(RunPlan? run) => run is null ? "" : plan.Print.Cable(run.LengthM);
+        var (run, second) = (Run(e.Run), Run(e.SecondRun));
+        return plan.Say("chain.part", ("id", e.Id), ("kind", plan.Word("part", e.Kind)), ("serves", e.Serves), ("from", e.From), ("port", e.FromPort),
+            ("run", run?.Id ?? ""), ("length", Length(run)), ("second", e.Second), ("second_run", second?.Id ?? ""), ("second_length", Length(second)),
+            ("setting", e.SettingDb is { } db ? plan.Print.Ratio(db) : ""), ("open", plan.List(e.OpenPorts.Select(ChainSize.Port))));
     }
 }

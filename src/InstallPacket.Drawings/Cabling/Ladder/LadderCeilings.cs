@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Cabling.Ladder;
 
 /// <summary>Draws how high the strongest channel may stand behind each amplifier.</summary>
-internal sealed class LadderCeilings(SheetCanvas canvas, LadderScale scale, UnitPrinter print)
+internal sealed class LadderCeilings(SheetCanvas canvas, LadderScale scale, SheetPlan plan)
 {
     private const double SizeMm = 3;
     private const double StrokeMm = 2.2;
@@ -40,21 +40,21 @@ internal sealed class LadderCeilings(SheetCanvas canvas, LadderScale scale, Unit
     private static IEnumerable<(int Column, double CeilingDbm)> Steps(LadderLine line) =>
         line.Steps.Select((s, i) => (i, s.CeilingDbm)).Where(s => s.CeilingDbm is not null).Select(s => (s.i, s.CeilingDbm!.Value));
 
-    private bool Above(double ceilingDbm) => print.LevelIn(ceilingDbm) > scale.High;
+    private bool Above(double ceilingDbm) => plan.Print.LevelIn(ceilingDbm) > scale.High;
 
     // At least as long as three strokes; an arrow stands at the upper edge instead when the level lies above it.
     private PaperBox Mark(int column, double ceilingDbm)
     {
         var middle = scale.X(column) + scale.ColumnMm / 2;
         if (Above(ceilingDbm)) return new(middle - 1, scale.Field.Top, middle + 1, scale.Field.Top + ArrowMm);
-        var (half, y) = (Math.Max(2.7, scale.ColumnMm / 2), scale.Y(print.LevelIn(ceilingDbm)));
+        var (half, y) = (Math.Max(2.7, scale.ColumnMm / 2), scale.Y(plan.Print.LevelIn(ceilingDbm)));
         return new(middle - half, y - StrokeMm, middle + half, y);
     }
 
     // The nearest place above the mark, else below it, where the words cover nothing.
     private void Words(PaperBox mark, double ceilingDbm, List<PaperBox> labels, IReadOnlyList<PaperPoint[]> ways)
     {
-        var text = "amplifier's largest " + print.Level(ceilingDbm);
+        var text = plan.Say("ladder.amplifier", ("level", plan.Print.Level(ceilingDbm)));
         var half = canvas.Measure.WidthMm(text, SizeMm) / 2;
         var x = Math.Clamp((mark.Left + mark.Right) / 2, scale.Field.Left + half + 1, scale.Field.Right - half - 1);
         var above = Enumerable.Range(0, 40).Select(i => mark.Top - 1.2 - i).Where(y => y - 0.8 * SizeMm > scale.Field.Top);

@@ -1,4 +1,3 @@
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Cabling.Ladder;
@@ -14,7 +13,7 @@ internal sealed class LadderGrid(SheetCanvas canvas, LadderScale scale, UnitPrin
         for (var level = scale.Low; level <= scale.High; level += LadderScale.GridDb)
         {
             canvas.Line(new(Ink.Faint, 0.15), new(scale.Field.Left, scale.Y(level)), new(scale.Field.Right, scale.Y(level)));
-            canvas.Text(new(new(scale.Field.Left - 1.5, scale.Y(level) + 1.1), UnitText.Number(level, 0), SizeMm, Anchor: Anchor.End));
+            canvas.Text(new(new(scale.Field.Left - 1.5, scale.Y(level) + 1.1), print.Number(level, 0), SizeMm, Anchor: Anchor.End));
         }
         canvas.Text(new(new(scale.Field.Left - 1.5, scale.Field.Top - 4.5), print.LevelUnit, SizeMm, Anchor: Anchor.End, Strong: true));
         for (var i = 0; i < names.Count; i++) Name(i, names[i]);

@@ -3,15 +3,16 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Cabling.Ladder;
 
 /// <summary>Draws the channels, what each step adds or takes, and the limits at the receiver.</summary>
-internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPrinter print)
+internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, SheetPlan plan)
 {
-    // Two values that print alike within this are written once.
+    // Two values that _print alike within this are written once.
     private const double SameDb = 0.1;
     private const double SizeMm = 3;
 
     private const double AsideMm = 3.2;
     private const double AsideGapMm = 0.6;
 
+    private readonly UnitPrinter _print = plan.Print;
     private readonly List<PaperBox> _labels = [];
     private readonly List<(double Y, Caption[] Lines)> _asides = [];
 
@@ -24,8 +25,8 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     public void Draw(LadderColumns columns)
     {
         var ladder = columns.Ladder;
-        if (ladder.LargestDbm is { } largest) Largest(scale.Y(print.LevelIn(largest)), print.Level(largest));
-        var ceilings = new LadderCeilings(canvas, scale, print);
+        if (ladder.LargestDbm is { } largest) Largest(scale.Y(_print.LevelIn(largest)), _print.Level(largest));
+        var ceilings = new LadderCeilings(canvas, scale, plan);
         _labels.AddRange(ceilings.Marks(ladder.Lines[0]));
         for (var i = 1; i < scale.Columns; i++) Gains(i, [.. ladder.Lines.Where((_, line) => columns.Passes(line, i))]);
         if (ladder.Weakest is { } weakest) Noise(weakest);
@@ -45,7 +46,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     // Where the noise lies under the chart its line is left out, so that nothing is drawn at a level that is not its own.
     private void Noise(LadderLine weakest)
     {
-        var levels = weakest.Steps.Select(s => scale.Y(print.LevelIn(s.NoiseDbm))).ToArray();
+        var levels = weakest.Steps.Select(s => scale.Y(_print.LevelIn(s.NoiseDbm))).ToArray();
         for (var from = 0; from < levels.Length; from++)
         {
             if (levels[from] > scale.Field.Bottom) continue;
@@ -57,11 +58,11 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
             canvas.Line(NoisePen, [.. way]);
             from = to;
         }
-        var level = print.Level(weakest.Steps[^1].NoiseDbm);
-        Aside(Math.Min(levels[^1], scale.Field.Bottom), [levels[^1] > scale.Field.Bottom ? "noise below" : "noise", level]);
+        var level = _print.Level(weakest.Steps[^1].NoiseDbm);
+        Aside(Math.Min(levels[^1], scale.Field.Bottom), [levels[^1] > scale.Field.Bottom ? plan.Say("ladder.noise-below") : plan.Say("ladder.noise"), level]);
     }
 
-    private double Y(LadderStep step) => scale.Y(print.LevelIn(step.LevelDbm));
+    private double Y(LadderStep step) => scale.Y(_print.LevelIn(step.LevelDbm));
 
     private void Gains(int i, LadderLine[] lines)
     {
@@ -75,7 +76,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     {
         var upper = line.Role != "weakest";
         var (now, before) = (Y(line.Steps[i]), Y(line.Steps[i - 1]));
-        var text = UnitPrinter.Margin(line.Steps[i].GainDb).Replace("\u00A0dB", "", StringComparison.Ordinal);
+        var text = _print.Margin(line.Steps[i].GainDb).Replace("\u00A0" + _print.Words.Unit("dB"), "", StringComparison.Ordinal);
         var y = upper ? Math.Min(now, before) - 1.6 : Math.Max(now, before) + 3.6;
         var caption = new Caption(new(scale.X(i) + scale.ColumnMm / 2, y), text, SizeMm, Anchor: Anchor.Middle);
         for (var tries = 0; tries < 12 && _labels.Any(PaperBox.Of(caption, canvas.Measure).Overlaps); tries++)
@@ -90,7 +91,7 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     private void End(LadderLine line)
     {
         var last = line.Steps[^1];
-        Aside(Y(last), [print.Level(last.LevelDbm)], strong: line.Role == "weakest");
+        Aside(Y(last), [_print.Level(last.LevelDbm)], strong: line.Role == "weakest");
     }
 
     // Lines that belong together stay together.
@@ -110,14 +111,14 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
     private void Margin(LadderLine weakest)
     {
         var level = weakest.Steps[^1].LevelDbm;
-        var (have, need) = (scale.Y(print.LevelIn(level)), scale.Y(print.LevelIn(level - weakest.MarginDb)));
+        var (have, need) = (scale.Y(_print.LevelIn(level)), scale.Y(_print.LevelIn(level - weakest.MarginDb)));
         var x = scale.Field.Right + 4.5;
         canvas.Line(new(Ink.Warning, 0.6, Dash.Dotted), new(scale.X(scale.Columns - 3 > 0 ? scale.Columns - 3 : 0), need), new(x + 3, need));
         canvas.Line(new(Ink.Line, 0.2), new(scale.Field.Right, have), new(x + 3, have));
         if (Math.Abs(need - have) > 3.4) canvas.Arrow(new(x, have), new(x, need), 0.35, 1.6, Ink.Line);
         else canvas.Line(new(Ink.Line, 0.35), new(x, have), new(x, need));
-        Aside((have + need) / 2, ["margin " + UnitPrinter.Margin(weakest.MarginDb)], strong: true);
-        Aside(need, ["needed"], ink: Ink.Warning);
+        Aside((have + need) / 2, [plan.Say("ladder.margin", ("margin", _print.Margin(weakest.MarginDb)))], strong: true);
+        Aside(need, [plan.Say("ladder.needed")], ink: Ink.Warning);
     }
 
     // Strokes point into what is forbidden; the receiver's limit holds at the last column only.
@@ -127,6 +128,6 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, UnitPri
         canvas.Line(new(Ink.Warning, 0.8), new(left, y), new(right + 7, y));
         LadderCeilings.Strokes(canvas, left, right + 5, y);
         _labels.Add(new(left, y - 2.2, right, y + 0.4));
-        Aside(y, ["receiver's largest", level], ink: Ink.Warning);
+        Aside(y, [plan.Say("ladder.receiver"), level], ink: Ink.Warning);
     }
 }

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Materials.Cutting;
 
 /// <summary>Draws one strip to scale: the stock, its pieces with their numbers, the rest hatched, and the lengths in words below.</summary>
-internal sealed class StripPainter(SheetCanvas canvas, UnitPrinter print, double mmPerMetre)
+internal sealed class StripPainter(SheetCanvas canvas, SheetPlan plan, double mmPerMetre)
 {
     private const double BarMm = 8;
     private const double NumberMm = 3.4;
@@ -15,14 +15,14 @@ internal sealed class StripPainter(SheetCanvas canvas, UnitPrinter print, double
     /// <summary>Draws it and gives its lower edge.</summary>
     public double Draw(StripPlan strip, PaperPoint corner, double right)
     {
-        var y = Lines(CuttingWords.Heading(strip, print), corner, corner.Y, right, strong: true);
+        var y = Lines(CuttingWords.Heading(strip, plan), corner, corner.Y, right, strong: true);
         var bar = new PaperBox(corner.X, y + 1, corner.X + strip.LengthM * mmPerMetre, y + 1 + BarMm);
         var boxes = Pieces(strip, bar);
         var rest = bar with { Left = boxes.Length == 0 ? bar.Left : boxes[^1].Right };
         if (rest.Width > 0.2) Left(canvas, rest, strip.Keep);
         canvas.Box(bar, new(Ink.Line, 0.5), Fill.None);
         var numbers = Numbers(strip, boxes, bar, right);
-        return Lines(CuttingWords.Pieces(strip, print), corner, numbers, right, strong: false);
+        return Lines(CuttingWords.Pieces(strip, plan), corner, numbers, right, strong: false);
     }
 
     public static void Piece(SheetCanvas canvas, PaperBox box) => canvas.Box(box, new(Ink.Line, 0.35), Fill.Paper);

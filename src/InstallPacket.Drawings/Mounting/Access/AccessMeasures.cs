@@ -9,21 +9,21 @@ internal static class AccessMeasures
 
     /// <summary>Draws them.</summary>
     /// <returns>The lowest millimetre that was used.</returns>
-    public static double Draw(SheetCanvas canvas, Plan plan, AccessView view, double top)
+    public static double Draw(SheetCanvas canvas, SheetPlan plan, AccessView view, double top)
     {
-        var (print, m) = (UnitPrinter.Of(plan.Job), plan.Mounting);
+        var (print, m) = (plan.Print, plan.Mounting);
         var y = top;
         if (m.Ladder is { } ladder)
         {
             var left = view.Side.X(view.WallM - ladder.FootM);
             var right = view.Side.X(view.WallM);
-            Measures.Level(canvas, left, right, y, print.Length(ladder.FootM) + " out");
+            Measures.Level(canvas, left, right, y, plan.Say("access.out", ("length", print.Length(ladder.FootM))));
             y += StepMm;
         }
         foreach (var (l, i) in m.PowerLines.Select((l, i) => (l, i)))
         {
-            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.DistanceM), y, $"wire {i + 1} is {print.Length(l.DistanceM)} away", l.Clear ? Ink.Line : Ink.Warning);
-            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.RequiredM), y + StepMm, $"it needs {print.AtLeast(l.RequiredM)}", l.Clear ? Ink.Line : Ink.Warning);
+            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.DistanceM), y, plan.Say("access.wire-away", ("wire", i + 1), ("distance", print.Length(l.DistanceM))), l.Clear ? Ink.Line : Ink.Warning);
+            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.RequiredM), y + StepMm, plan.Say("access.wire-needs", ("distance", print.AtLeast(l.RequiredM))), l.Clear ? Ink.Line : Ink.Warning);
             y += 2 * StepMm;
         }
         return y - 2;

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Mounting.Access;
 
 /// <summary>Draws house, ladder, mast, its fall, and the wires with the distance that they need.</summary>
-internal sealed class AccessPainter(SheetCanvas canvas, Plan plan, AccessView view)
+internal sealed class AccessPainter(SheetCanvas canvas, SheetPlan plan, AccessView view)
 {
     private readonly MountingPlan _m = plan.Mounting;
 

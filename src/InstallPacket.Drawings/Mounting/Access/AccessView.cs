@@ -13,7 +13,7 @@ internal sealed record AccessView(SideView Side, double WallM, double FootM, dou
     // How wide the house is does not matter here: a piece of it is drawn.
     private const double HouseM = 3;
 
-    public static AccessView Of(Plan plan, PaperBox box)
+    public static AccessView Of(SheetPlan plan, PaperBox box)
     {
         var m = plan.Mounting;
         var top = plan.Siting.AntennaHeightM;

@@ -6,20 +6,20 @@ namespace InstallPacket.Drawings.Mounting.Access;
 internal static class AccessWords
 {
     /// <summary>Lines below the sketch.</summary>
-    public static IEnumerable<string> Notes(Plan plan)
+    public static IEnumerable<string> Notes(SheetPlan plan)
     {
-        var (print, m) = (UnitPrinter.Of(plan.Job), plan.Mounting);
+        var (print, m) = (plan.Print, plan.Mounting);
         if (m.Ladder is { } l)
-            yield return $"Ladder: leans at {print.Length(m.WorkHeightM)}, {print.Length(l.WorkingM)} from foot to support, rails {print.AtLeast(l.RailM)} at least.";
+            yield return plan.Say("access.ladder", ("height", print.Length(m.WorkHeightM)), ("working", print.Length(l.WorkingM)), ("rail", print.AtLeast(l.RailM)));
         foreach (var (line, i) in m.PowerLines.Select((p, i) => (p, i)))
-            yield return $"Wire {i + 1}: {line.What}, {print.Length(line.HeightM)} up, {(line.Clear ? "far enough from the mast" : "TOO NEAR: nothing is raised before the operator has made it safe")}. Broken line: where the mast can fall; dotted: {print.AtLeast(line.KeepClearM)} around the wire.";
-        yield return "The house is a piece only; where ladder and wires stand around it is for the survey and the eyes on site.";
+            yield return plan.Say("access.wire", ("wire", i + 1), ("what", line.What), ("height", print.Length(line.HeightM)), ("clear", line.Clear), ("keep", print.AtLeast(line.KeepClearM)));
+        yield return plan.Say("access.house");
     }
 
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var print = UnitPrinter.Of(plan.Job);
-        return $"From the side, to scale: antenna {print.Length(plan.Siting.AntennaHeightM)} above ground. " + string.Join(" ", Notes(plan).SkipLast(1))
-            + string.Concat(plan.Mounting.PowerLines.Select((l, i) => $" Wire {i + 1} is {print.Length(l.DistanceM)} from the mast foot and needs {print.AtLeast(l.RequiredM)}."));
+        var print = plan.Print;
+        return plan.Say("access.what", ("height", print.Length(plan.Siting.AntennaHeightM)), ("notes", string.Join(" ", Notes(plan).SkipLast(1))),
+            ("wires", plan.Mounting.PowerLines.Select((l, i) => plan.Say("access.wire-what", ("wire", i + 1), ("distance", print.Length(l.DistanceM)), ("required", print.AtLeast(l.RequiredM))))));
     }
 }

@@ -3,16 +3,16 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Mounting.Mount;
 
 /// <summary>The fixings: a plate from the front with its holes, and what belongs to each in words.</summary>
-internal sealed class FixingPainter(SheetCanvas canvas, Plan plan)
+internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
 {
     private const double SizeMm = 3.2;
     private const double LeadMm = 4;
-    private readonly UnitPrinter _print = UnitPrinter.Of(plan.Job);
+    private readonly UnitPrinter _print = plan.Print;
 
     public void Draw(PaperBox box)
     {
         var y = box.Top + 3;
-        canvas.Text(new(new(box.Left, y), "Fixings", 3.8, Strong: true));
+        canvas.Text(new(new(box.Left, y), plan.Say("mount.fixings"), 3.8, Strong: true));
         y += 3;
         if (Holding().Sum(f => f.Count) is > 0 and var count && plan.Mounting.Kind is not (MountKind.Ballast or MountKind.ChimneyLashing)) y = Plate(box, y, count) + 4;
         foreach (var f in plan.Mounting.Fixings) y = Words(box, y, f) + 2;
@@ -40,18 +40,18 @@ internal sealed class FixingPainter(SheetCanvas canvas, Plan plan)
         for (var r = 0; r < Math.Min(rows, 4); r++)
             for (var c = 0; c < columns; c++)
                 canvas.Ring(new(left + width * (columns == 2 ? 0.2 + 0.6 * c : 0.5), top + height * (r + 0.5) / Math.Min(rows, 4)), 1.2, new(Ink.Line, 0.5), Fill.Paper);
-        canvas.Text(new(new(left, top + height + 4.5), plates == 1 ? "one plate, from the front" : $"one of {plates} plates", SizeMm));
+        canvas.Text(new(new(left, top + height + 4.5), plates == 1 ? plan.Say("mount.one-plate") : plan.Say("mount.plates", ("plates", plates)), SizeMm));
         return top + height + 5;
     }
 
     private double Words(PaperBox box, double top, FixingPlan f)
     {
-        var lines = new List<string> { $"{f.Count} × {f.Name}" };
-        if (f.PilotM is { } pilot) lines.Add("pilot " + _print.Drill(pilot));
-        if (f.DepthM is { } depth) lines.Add(_print.Small(depth) + " into the timber");
-        if (f.TorqueNm is { } torque) lines.Add(_print.Torque(torque) + (f.TorqueProvenance == "memory" ? ", verify" : ""));
+        var lines = new List<string> { plan.Say("mount.fixing", ("count", f.Count), ("name", f.Name)) };
+        if (f.PilotM is { } pilot) lines.Add(plan.Say("mount.pilot", ("size", _print.Drill(pilot))));
+        if (f.DepthM is { } depth) lines.Add(plan.Say("mount.depth", ("depth", _print.Small(depth))));
+        if (f.TorqueNm is { } torque) lines.Add(f.TorqueProvenance == "memory" ? plan.Say("mount.verify", ("torque", _print.Torque(torque))) : _print.Torque(torque));
         var worst = plan.Mounting.Hold?.Checks.Where(c => c.Id == "fixing" && c.What.StartsWith(f.Name, StringComparison.Ordinal)).MaxBy(c => c.UseShare);
-        if (worst is { PullN: { } pull, ShearN: { } shear }) lines.Add($"each: pull {_print.Force(pull)}, shear {_print.Force(shear)}");
+        if (worst is { PullN: { } pull, ShearN: { } shear }) lines.Add(plan.Say("mount.each", ("pull", _print.Force(pull)), ("shear", _print.Force(shear))));
         var y = top;
         foreach (var (line, i) in lines.SelectMany((l, i) => TextWrap.Lines(l, SizeMm, i == 0, box.Width, 4, canvas.Measure).Select(t => (t, i))))
         {

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Mounting.Mount;
 
 /// <summary>Draws mast, wall or roof, supports, guys, blocks, and the arrows of wind and forces.</summary>
-internal sealed class MountPainter(SheetCanvas canvas, Plan plan, MountView view)
+internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView view)
 {
     private const double MastMm = 0.9;
     private const double ArrowMm = 9;

@@ -11,7 +11,7 @@ internal sealed record MountView(SideView Side, double? WallM, IReadOnlyList<Mas
     // A stand-off that nobody stated is drawn as a short one.
     private const double PlainStandOffM = 0.2;
 
-    public static MountView Of(Plan plan, PaperBox box)
+    public static MountView Of(SheetPlan plan, PaperBox box)
     {
         var m = plan.Mounting;
         double? wall = m.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast ? -(m.Hold?.StandOffM ?? PlainStandOffM) : null;

@@ -5,18 +5,24 @@ namespace InstallPacket.Drawings.Mounting.Mount;
 /// <summary>The mount sketch in words.</summary>
 internal static class MountWords
 {
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var (print, m) = (UnitPrinter.Of(plan.Job), plan.Mounting);
-        var words = new List<string> { $"{m.Mount} on {m.On}, from the side: {m.Mast}, {print.Length(m.MastLengthM)} long, {print.Length(m.FreeLengthM)} free above the upper support." };
+        var (print, m) = (plan.Print, plan.Mounting);
+        var words = new List<string>
+        {
+            plan.Say("mount.what", ("mount", m.Mount), ("on", m.On), ("mast", m.Mast), ("length", print.Length(m.MastLengthM)), ("free", print.Length(m.FreeLengthM))),
+        };
         if (m.Wind is { } wind)
         {
-            words.Add($"The wind of the check pushes the antenna with {print.Force(wind.ForceN)}.");
-            words.Add("Forces: " + string.Join("; ", wind.Supports.Select(s => $"{s.Name}, {print.Length(s.HeightM)} above the foot of the mast, {print.Force(Math.Abs(s.ForceN))}{(s.ForceN < 0 ? " the other way" : "")}")) + ".");
+            words.Add(plan.Say("mount.pushes", ("force", print.Force(wind.ForceN))));
+            words.Add(plan.Say("mount.forces", ("forces", string.Join("; ", wind.Supports.Select(s => plan.Say("mount.force", ("name", plan.Name(s.Name)),
+                ("height", print.Length(s.HeightM)), ("force", print.Force(Math.Abs(s.ForceN))), ("other", s.ForceN < 0)))))));
         }
-        foreach (var g in m.Hold?.Guys ?? []) words.Add($"{g.Count} guys from the ring at {print.Length(g.RingM)} to anchors {print.Length(g.RadiusM)} out, each pulls {print.Force(g.TensionN)} at most.");
-        if (m.Hold?.Ballast is { } b) words.Add($"{b.Blocks} blocks of {print.Mass(b.BlockKg)} on a base of {print.Length(b.SideM)} square.");
-        words.Add("Fixings: " + string.Join("; ", m.Fixings.Select(f => $"{f.Count} × {f.Name} into {f.Into}")) + ".");
+        words.AddRange((m.Hold?.Guys ?? []).Select(g => plan.Say("mount.guys",
+            ("count", g.Count), ("ring", print.Length(g.RingM)), ("radius", print.Length(g.RadiusM)), ("force", print.Force(g.TensionN)))));
+        if (m.Hold?.Ballast is { } b) words.Add(plan.Say("mount.ballast", ("count", b.Blocks), ("mass", print.Mass(b.BlockKg)), ("side", print.Length(b.SideM))));
+        words.Add(plan.Say("mount.fixings-what", ("fixings", string.Join("; ", m.Fixings.Select(f =>
+            plan.Say("mount.fixing-into", ("count", f.Count), ("name", f.Name), ("into", f.Into)))))));
         return string.Join(" ", words);
     }
 }

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Reception.Aim;
 
 /// <summary>The two norths, the scale of the house and what the lines mean.</summary>
-internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan)
+internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, SheetPlan plan)
 {
     private const double RowMm = 5.6;
     private const double SizeMm = 3.3;
@@ -31,14 +31,14 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
     {
         var up = Polar.From(foot, 0, 16);
         canvas.Arrow(foot, up, 0.6, 3.6, Ink.Line);
-        canvas.Centred(new(up.X, up.Y - 2.4), "true N", 3.2, strong: true);
+        canvas.Centred(new(up.X, up.Y - 2.4), plan.Say("true-north"), 3.2, strong: true);
         if (plan.Siting.Compass is not { Usable: true, DeclinationDeg: { } declination }) return;
         // A few degrees would draw both arrows as one: the small turn is drawn wider, and the words say so.
         var east = declination >= 0;
         var wider = Math.Abs(declination) < LeastTurnDeg;
         var tip = Polar.From(foot, wider ? east ? LeastTurnDeg : -LeastTurnDeg : declination, 11.5);
         canvas.Arrow(foot, tip, 0.4, 2.6, Ink.Line);
-        string[] words = ["compass N", UnitPrinter.Angle(Math.Abs(declination)) + (east ? " east" : " west"), wider ? "(drawn wider)" : ""];
+        string[] words = [plan.Say("aim.compass-north"), plan.Say(east ? "aim.east" : "aim.west", ("angle", plan.Print.Angle(Math.Abs(declination)))), wider ? plan.Say("aim.wider") : ""];
         for (var i = 0; i < words.Length; i++)
             if (words[i].Length > 0) canvas.Text(new(new(Math.Max(foot.X, tip.X) + 2.5, foot.Y - 9 + 4.2 * i), words[i], 3.2));
     }
@@ -47,16 +47,16 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, Plan plan
     {
         var rows = new List<Row>();
         var more = plan.Reception.MoreAntennas;
-        rows.Add(new(more.Count == 0 ? "aim" : "aim of " + plan.Reception.AntennaId, Aim));
-        if (more.Count > 0) rows.Add(new("aim of " + string.Join(", ", more.Select(m => m.AntennaId)), MoreAims));
-        if (plan.Reception.Aim.Arc is { } arc) rows.Add(new(arc.WidthDeg < 360 ? "nothing is lost within this arc" : "nothing is lost at any heading", Arc));
-        if (ring.Compass) rows.Add(new("outer ring true, inner compass", Rings));
-        if (plan.Siting.Sites.Any(s => s.AnyWanted)) rows.Add(new("site with a wanted station", at => Site(at, PinKind.WantedSite)));
-        if (plan.Siting.Sites.Any(s => !s.AnyWanted)) rows.Add(new("other site", at => Site(at, PinKind.OtherSite)));
-        if (FieldPainter.HasLobe(plan)) rows.Add(new("half-power lobe", Lobe));
-        if (plan.Siting.Obstructions.Count > 0) rows.Add(new("stands in the way", Obstruction));
-        if (plan.Siting.Landmark is not null) rows.Add(new("landmark", at => PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + 4, at.Y), "", 0)));
-        if (FieldPainter.Scale(plan, ring) is { } scale) rows.Add(new("", at => ScaleBar.Draw(canvas, at, scale, 18, plan.Job)));
+        rows.Add(new(more.Count == 0 ? plan.Say("aim-alone") : plan.Say("aim-of", ("antennas", plan.Reception.AntennaId)), Aim));
+        if (more.Count > 0) rows.Add(new(plan.Say("aim-of", ("antennas", plan.List(more.Select(m => m.AntennaId)))), MoreAims));
+        if (plan.Reception.Aim.Arc is { } arc) rows.Add(new(arc.WidthDeg < 360 ? plan.Say("arc") : plan.Say("aim.arc-all"), Arc));
+        if (ring.Compass) rows.Add(new(plan.Say("aim.rings"), Rings));
+        if (plan.Siting.Sites.Any(s => s.AnyWanted)) rows.Add(new(plan.Say("aim.wanted-site"), at => Site(at, PinKind.WantedSite)));
+        if (plan.Siting.Sites.Any(s => !s.AnyWanted)) rows.Add(new(plan.Say("aim.other-site"), at => Site(at, PinKind.OtherSite)));
+        if (FieldPainter.HasLobe(plan)) rows.Add(new(plan.Say("aim.lobe"), Lobe));
+        if (plan.Siting.Obstructions.Count > 0) rows.Add(new(plan.Say("aim.obstruction"), Obstruction));
+        if (plan.Siting.Landmark is not null) rows.Add(new(plan.Say("landmark"), at => PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + 4, at.Y), "", 0)));
+        if (FieldPainter.Scale(plan, ring) is { } scale) rows.Add(new("", at => ScaleBar.Draw(canvas, at, scale, 18, plan)));
         return rows;
     }
 

@@ -1,4 +1,3 @@
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Reception.Aim;
@@ -6,38 +5,37 @@ namespace InstallPacket.Drawings.Reception.Aim;
 /// <summary>The aim card in words.</summary>
 internal static class AimWords
 {
-    public static string Of(Plan plan)
+    public static string Of(SheetPlan plan)
     {
-        var print = UnitPrinter.Of(plan.Job);
-        var (siting, aim) = (plan.Siting, plan.Reception.Aim);
-        var words = new List<string>
-        {
-            $"Plan of the roof with true north up and the antenna in the middle of a ring of degrees. {AimHeader.Readings(plan)[0]}; half-power lobe {UnitPrinter.Angle(aim.BeamwidthDeg)} wide.",
-        };
+        var (print, siting, aim) = (plan.Print, plan.Siting, plan.Reception.Aim);
+        var words = new List<string> { plan.Say("aim.what", ("reading", AimHeader.Readings(plan)[0]), ("width", print.Angle(aim.BeamwidthDeg))) };
         words.AddRange(More(plan));
-        if (aim.Arc is { } arc) words.Add(Arc(arc));
+        if (aim.Arc is { } arc) words.Add(Arc(plan, arc));
         if (aim.Second is { } second)
-            words.Add($"A second antenna at {UnitPrinter.Bearing(second.TrueDeg)} true{(second.MagneticDeg is { } m ? $", {UnitPrinter.Bearing(m)} on the compass" : "")} would add {string.Join(", ", second.Stations)}.");
+            words.Add(plan.Say("aim.second", ("bearings", AimHeader.Bearings(plan, second.TrueDeg, second.MagneticDeg)), ("stations", plan.List(second.Stations))));
         if (siting.Compass is { Usable: true, DeclinationDeg: { } d })
-            words.Add($"The compass ring is turned {UnitPrinter.Angle(Math.Abs(d))} {(d < 0 ? "west" : "east")} of true north.");
-        if (siting.Sites.Count > 0)
-            words.Add("Sites: " + string.Join("; ", siting.Sites.Select(s =>
-                $"{s.Number} {s.Name} at {UnitPrinter.Bearing(s.BearingTrueDeg)} true, {print.Distance(s.DistanceKm)}{(s.AnyWanted ? "" : ", no wanted station")}")) + ".");
+            words.Add(plan.Say("aim.ring", ("angle", plan.Say(d < 0 ? "aim.west" : "aim.east", ("angle", print.Angle(Math.Abs(d)))))));
+        if (siting.Sites.Count > 0) words.Add(plan.Say("aim.sites", ("sites", string.Join("; ", siting.Sites.Select(s => Site(plan, s))))));
         if (siting.Landmark is { } mark)
-            words.Add($"Landmark: {mark.What} at {UnitPrinter.Bearing(mark.BearingTrueDeg)} true"
-                + (aim.LandmarkTurnDeg is { } turn ? $"; from it turn {UnitText.Number(Math.Abs(turn), 0)}° to the {(turn < 0 ? "left" : "right")}." : "."));
-        if (siting.Obstructions.Count > 0)
-            words.Add("In the way: " + string.Join("; ", siting.Obstructions.Select(o =>
-                $"{o.Name} ({Word.Of(o.Kind)}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, {print.Length(o.DistanceM)} away, {print.Length(o.HeightM)} high")) + ".");
+            words.Add(aim.LandmarkTurnDeg is { } turn
+                ? plan.Say("aim.landmark-turn", ("what", mark.What), ("bearing", plan.True(mark.BearingTrueDeg)), ("turn", AimHeader.Turn(plan, turn)))
+                : plan.Say("aim.landmark", ("what", mark.What), ("bearing", plan.True(mark.BearingTrueDeg))));
+        if (siting.Obstructions.Count > 0) words.Add(plan.Say("aim.obstructions", ("things", string.Join("; ", siting.Obstructions.Select(o => Thing(plan, o))))));
         return string.Join(" ", words);
     }
 
     /// <summary>The aims of further antennas, a sentence each.</summary>
-    public static IEnumerable<string> More(Plan plan) => plan.Reception.MoreAntennas.Select(m =>
-        $"{m.AntennaId}: aim {AimHeader.Bearings(m.Aim)}; half-power lobe {UnitPrinter.Angle(m.Aim.BeamwidthDeg)} wide.");
+    public static IEnumerable<string> More(SheetPlan plan) => plan.Reception.MoreAntennas.Select(m => plan.Say("aim.more",
+        ("antenna", m.AntennaId), ("bearings", AimHeader.Bearings(plan, m.Aim.TrueDeg, m.Aim.MagneticDeg)), ("width", plan.Print.Angle(m.Aim.BeamwidthDeg))));
 
-    /// <summary>The headings at which nothing is lost.</summary>
-    public static string Arc(AimArc arc) => arc.WidthDeg >= 360 ? "Nothing that this aim receives is lost at any heading."
-        : $"Nothing that this aim receives is lost between {UnitPrinter.Bearing(arc.FromDeg)} and {UnitPrinter.Bearing(arc.ToDeg)} true"
-        + (arc is { FromMagneticDeg: { } from, ToMagneticDeg: { } to } ? $", {UnitPrinter.Bearing(from)} and {UnitPrinter.Bearing(to)} on the compass." : ".");
+    /// <summary>The headings that keep every channel.</summary>
+    public static string Arc(SheetPlan plan, AimArc arc) => arc.WidthDeg >= 360 ? plan.Say("aim.keeps-all")
+        : plan.Say("aim.keeps", ("from", plan.Print.Bearing(arc.FromDeg)), ("to", plan.Print.Bearing(arc.ToDeg)),
+            ("compass_from", arc.FromMagneticDeg is { } from ? plan.Print.Bearing(from) : ""), ("compass_to", arc.ToMagneticDeg is { } to ? plan.Print.Bearing(to) : ""));
+
+    private static string Site(SheetPlan plan, SitePlan s) => plan.Say("aim.site", ("number", s.Number), ("name", s.Name), ("bearing", plan.True(s.BearingTrueDeg)),
+        ("distance", plan.Print.Distance(s.DistanceKm)), ("wanted", s.AnyWanted));
+
+    private static string Thing(SheetPlan plan, ObstructionPlan o) => plan.Say("aim.thing", ("name", o.Name), ("kind", plan.Word("obstruction", o.Kind)),
+        ("bearing", plan.True(o.BearingTrueDeg)), ("width", plan.Print.Angle(o.WidthDeg)), ("distance", plan.Print.Length(o.DistanceM)), ("height", plan.Print.Length(o.HeightM)));
 }

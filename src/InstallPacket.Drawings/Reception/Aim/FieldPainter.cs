@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Reception.Aim;
 
 /// <summary>Draws what lies within the ring: lobe, house, sight lines, obstructions, aim.</summary>
-internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan plan)
+internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, SheetPlan plan)
 {
     /// <summary>Weight of the arrow of a further antenna.</summary>
     public const double MoreMm = 0.7;
@@ -12,7 +12,7 @@ internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan p
     private const double LargestScale = 20;
 
     /// <summary>Millimetres on the card for a metre of the house; null when there is no house.</summary>
-    public static double? Scale(Plan plan, RingGeometry ring)
+    public static double? Scale(SheetPlan plan, RingGeometry ring)
     {
         if (plan.Routing.Outline.Count == 0 || HousePlace.Antenna(plan) is not { } antenna) return null;
         var farthest = plan.Routing.Outline.Max(c => Math.Sqrt(Square(c.RightM - antenna.RightM) + Square(c.UpM - antenna.UpM)));
@@ -20,7 +20,7 @@ internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, Plan p
     }
 
     /// <summary>Whether the antenna has a lobe to draw; one that hears all round has none.</summary>
-    public static bool HasLobe(Plan plan) => plan.Reception.Aim.BeamwidthDeg is > 0 and < 360;
+    public static bool HasLobe(SheetPlan plan) => plan.Reception.Aim.BeamwidthDeg is > 0 and < 360;
 
     public void Draw()
     {

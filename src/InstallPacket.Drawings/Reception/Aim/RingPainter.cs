@@ -36,7 +36,7 @@ internal static class RingPainter
             var named = deg % 30 == 0;
             var at = deg + circle.ZeroDeg;
             canvas.Line(new(ink, named ? 0.5 : 0.25), ring.At(at, circle.Radius), ring.At(at, circle.Radius + circle.Tick * (named ? 1 : 0.65)));
-            if (named) canvas.Centred(ring.At(at, circle.Numbers), UnitPrinter.Bearing(deg).TrimEnd('°'), circle.Strong ? 3.2 : 3, circle.Strong, ink);
+            if (named) canvas.Centred(ring.At(at, circle.Numbers), UnitPrinter.Plain.Bearing(deg).TrimEnd('°'), circle.Strong ? 3.2 : 3, circle.Strong, ink);
         }
     }
 }

@@ -3,9 +3,8 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Horizon;
 
 /// <summary>Draws the skyline as a silhouette; what is not known is left open and says so.</summary>
-internal sealed class SkylinePainter(SheetCanvas canvas, Plan plan, StripScale scale)
+internal sealed class SkylinePainter(SheetCanvas canvas, SheetPlan plan, StripScale scale)
 {
-    private const string Word = "unknown";
     private const double SizeMm = 3.2;
     private const double MarkMm = 2;
 
@@ -36,11 +35,12 @@ internal sealed class SkylinePainter(SheetCanvas canvas, Plan plan, StripScale s
 
     private void Gap(double left, double right)
     {
-        var width = canvas.Measure.WidthMm(Word, SizeMm);
+        var word = plan.Print.Words.Unknown;
+        var width = canvas.Measure.WidthMm(word, SizeMm);
         var room = Rooms(left, right).MaxBy(r => r.Right - r.Left);
         var middle = (room.Left + room.Right) / 2;
-        if (room.Right - room.Left >= width + 1) canvas.Text(new(new(middle, scale.Field.Bottom - 1.2), Word, SizeMm, Ink.Faint, Anchor.Middle));
-        else if (room.Right - room.Left >= SizeMm && scale.Field.Height > width + 1.4) canvas.Text(new(new(middle + 1.1, scale.Field.Bottom - 0.7), Word, SizeMm, Ink.Faint, TurnDeg: -90));
+        if (room.Right - room.Left >= width + 1) canvas.Text(new(new(middle, scale.Field.Bottom - 1.2), word, SizeMm, Ink.Faint, Anchor.Middle));
+        else if (room.Right - room.Left >= SizeMm && scale.Field.Height > width + 1.4) canvas.Text(new(new(middle + 1.1, scale.Field.Bottom - 0.7), word, SizeMm, Ink.Faint, TurnDeg: -90));
         else if (right - left >= MarkMm) canvas.Text(new(new((left + right) / 2, scale.Field.Bottom - 1.2), "?", SizeMm, Ink.Faint, Anchor.Middle));
     }
 

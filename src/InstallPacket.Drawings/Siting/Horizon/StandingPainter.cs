@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Horizon;
 
 /// <summary>Draws what stands before and on the skyline: obstructions of the survey, transmitter sites, the landmark, the ends of the arc.</summary>
-internal sealed class StandingPainter(SheetCanvas canvas, Plan plan, StripScale scale)
+internal sealed class StandingPainter(SheetCanvas canvas, SheetPlan plan, StripScale scale)
 {
     /// <summary>Height of a tower; the strip reaches so far below the lowest of them.</summary>
     public const double TowerMm = 5;
@@ -24,7 +24,7 @@ internal sealed class StandingPainter(SheetCanvas canvas, Plan plan, StripScale 
     }
 
     /// <summary>Whether the ground leaves the site in sight; null when the path is not known.</summary>
-    public static bool? InSight(Plan plan, SitePlan site) => plan.Siting.Paths.FirstOrDefault(p => p.Number == site.Number)?.InSight;
+    public static bool? InSight(SheetPlan plan, SitePlan site) => plan.Siting.Paths.FirstOrDefault(p => p.Number == site.Number)?.InSight;
 
     /// <summary>A tower by its top: solid in sight, open behind ground, dotted when that is not known.</summary>
     public static void Tower(SheetCanvas canvas, PaperPoint top, double height, bool? inSight, bool wanted) => canvas.Area(

@@ -4,7 +4,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Horizon;
 
 /// <summary>Draws the scales of the strip: angles at its side, bearings below it, the aim with its arc between.</summary>
-internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
+internal sealed class StripAxis(SheetCanvas canvas, SheetPlan plan, StripScale scale)
 {
     /// <summary>Height of all that stands below the field.</summary>
     public const double HeightMm = 15.5;
@@ -21,7 +21,7 @@ internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
         foreach (var angle in RoundNumbers.Multiples(step, scale.AngleDeg(scale.Field.Bottom - 1.2), scale.AngleDeg(scale.Field.Top + 1)))
         {
             canvas.Line(new(Ink.Faint, 0.15), new(scale.Field.Left, scale.Y(angle)), new(scale.Field.Right, scale.Y(angle)));
-            canvas.Text(new(new(scale.Field.Left - 1.2, scale.Y(angle) + 1.1), UnitText.Number(angle, RoundNumbers.Decimals(step)) + "°", SizeMm, Anchor: Anchor.End, Strong: Math.Abs(angle) < step / 2));
+            canvas.Text(new(new(scale.Field.Left - 1.2, scale.Y(angle) + 1.1), plan.Print.Number(angle, RoundNumbers.Decimals(step)) + "°", SizeMm, Anchor: Anchor.End, Strong: Math.Abs(angle) < step / 2));
         }
     }
 
@@ -37,9 +37,9 @@ internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
         foreach (var (x, deg) in Round(30))
         {
             canvas.Line(new(Ink.Line, 0.35), new(x, bottom), new(x, bottom + 2));
-            canvas.Text(new(new(x, bottom + 10.4), UnitPrinter.Bearing(deg), SizeMm, Anchor: Anchor.Middle));
+            canvas.Text(new(new(x, bottom + 10.4), plan.Print.Bearing(deg), SizeMm, Anchor: Anchor.Middle));
         }
-        foreach (var (x, deg) in Round(45)) canvas.Text(new(new(x, bottom + 14.6), Points[(int)Math.Round(deg / 45) % 8], SizeMm, Anchor: Anchor.Middle, Strong: true));
+        foreach (var (x, deg) in Round(45)) canvas.Text(new(new(x, bottom + 14.6), plan.Word("point", Points[(int)Math.Round(deg / 45) % 8]), SizeMm, Anchor: Anchor.Middle, Strong: true));
     }
 
     // The seam behind the antenna may itself be a round bearing: it then stands at both ends.
@@ -61,7 +61,7 @@ internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
     private void Ends(AimArc arc, double y)
     {
         var (from, to, arrow) = (scale.X(arc.FromDeg), scale.X(arc.ToDeg), scale.XOfTurn(0));
-        var width = canvas.Measure.WidthMm(UnitPrinter.Bearing(arc.FromDeg), EndMm, strong: true);
+        var width = canvas.Measure.WidthMm(plan.Print.Bearing(arc.FromDeg), EndMm, strong: true);
         bool Under(double turnDeg) => turnDeg * scale.MmPerDeg > 10;
         var (fromUnder, toUnder) = (Under(Bearing.Wrap(scale.AimDeg - arc.FromDeg)), Under(Bearing.Wrap(arc.ToDeg - scale.AimDeg)));
         var fromLeft = fromUnder ? Math.Min(from, scale.Field.Right - 2) : Math.Min(from - 0.8, arrow - 2.6) - width;
@@ -71,7 +71,7 @@ internal sealed class StripAxis(SheetCanvas canvas, Plan plan, StripScale scale)
             if (fromUnder) fromLeft = toLeft + width + 0.8;
             else toLeft = fromLeft - width - 0.8;
         }
-        canvas.Text(new(new(fromLeft, y), UnitPrinter.Bearing(arc.FromDeg), EndMm, Ink.Accent, Strong: true));
-        canvas.Text(new(new(toLeft, y), UnitPrinter.Bearing(arc.ToDeg), EndMm, Ink.Accent, Strong: true));
+        canvas.Text(new(new(fromLeft, y), plan.Print.Bearing(arc.FromDeg), EndMm, Ink.Accent, Strong: true));
+        canvas.Text(new(new(toLeft, y), plan.Print.Bearing(arc.ToDeg), EndMm, Ink.Accent, Strong: true));
     }
 }

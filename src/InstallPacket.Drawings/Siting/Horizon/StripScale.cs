@@ -26,7 +26,7 @@ internal sealed record StripScale(PaperBox Field, double AimDeg, double BottomDe
 
     public double MmPerDeg => Field.Width / 360;
 
-    public static StripScale Of(Plan plan, double width, double top)
+    public static StripScale Of(SheetPlan plan, double width, double top)
     {
         double[] far = [0, .. plan.Siting.Skyline.Select(p => p.AngleDeg).OfType<double>(), .. plan.Siting.Sites.Select(s => s.ElevationDeg).OfType<double>()];
         double[] near = [.. plan.Siting.Obstructions.Select(o => o.AngleDeg)];

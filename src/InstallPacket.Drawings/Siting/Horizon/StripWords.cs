@@ -1,4 +1,3 @@
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Siting.Horizon;
@@ -6,68 +5,67 @@ namespace InstallPacket.Drawings.Siting.Horizon;
 /// <summary>The horizon strip in words.</summary>
 internal static class StripWords
 {
-    public static string Number(int number) => UnitText.Number(number, 0);
-
-    public static string Times(StripScale scale) => scale.Times == 1 ? "heights and widths at one scale" : $"heights drawn {Number(scale.Times)} times";
+    public static string Times(SheetPlan plan, StripScale scale) =>
+        scale.Times == 1 ? plan.Say("horizon.same-scale") : plan.Say("horizon.times", ("times", scale.Times));
 
     /// <summary>What the strip shows, with the aim of each antenna.</summary>
-    public static string Heading(Plan plan)
+    public static string Heading(SheetPlan plan)
     {
-        var aim = UnitPrinter.Bearing(plan.Reception.Aim.TrueDeg) + " true in the middle";
-        return plan.Reception.MoreAntennas is { Count: > 0 } more
-            ? $"All round, the aim of {plan.Reception.AntennaId} {aim}, {string.Join(", ", more.Select(m => $"{m.AntennaId} {UnitPrinter.Bearing(m.Aim.TrueDeg)} true"))}"
-            : $"All round from the antenna, the aim {aim}";
+        var aim = plan.True(plan.Reception.Aim.TrueDeg);
+        if (plan.Reception.MoreAntennas.Count == 0) return plan.Say("horizon.heading", ("bearing", aim));
+        var more = plan.Reception.MoreAntennas.Select(m => plan.Say("horizon.antenna-at", ("antenna", m.AntennaId), ("bearing", plan.True(m.Aim.TrueDeg))));
+        return plan.Say("horizon.heading-more", ("antenna", plan.Reception.AntennaId), ("bearing", aim), ("more", plan.List(more)));
     }
 
     /// <summary>An angle as people say it.</summary>
-    public static string Angle(double deg) => UnitPrinter.Angle(Math.Abs(deg)) + (Math.Round(deg, 1) < 0 ? " down" : " up");
+    public static string Angle(SheetPlan plan, double deg) => plan.Say(Math.Round(deg, 1) < 0 ? "down" : "up", ("angle", plan.Print.Angle(Math.Abs(deg))));
 
-    public static string Of(Plan plan, StripScale scale)
+    public static string Of(SheetPlan plan, StripScale scale)
     {
         var (siting, aim) = (plan.Siting, plan.Reception.Aim);
-        var words = new List<string>
-        {
-            $"All that stands around the antenna, unrolled over 360 degrees with the aim {UnitPrinter.Bearing(aim.TrueDeg)} true in the middle; {Times(scale)}.",
-        };
+        var words = new List<string> { plan.Say("horizon.what", ("bearing", plan.True(aim.TrueDeg)), ("times", Times(plan, scale))) };
         words.AddRange(AimWords.More(plan));
-        if (aim.Arc is { } arc) words.Add(AimWords.Arc(arc));
-        words.Add(Skyline(siting));
-        if (siting.Sites.Count > 0) words.Add("Sites: " + string.Join("; ", siting.Sites.Select(s => Site(plan, s))) + ".");
-        if (siting.Obstructions.Count > 0)
-            words.Add("The survey saw: " + string.Join("; ", siting.Obstructions.Select(o =>
-                $"{o.Name} ({Word.Of(o.Kind)}) at {UnitPrinter.Bearing(o.BearingTrueDeg)} true, {UnitPrinter.Angle(o.WidthDeg)} wide, its top {Angle(o.AngleDeg)}")) + ".");
-        if (siting.Landmark is { } mark) words.Add($"Landmark: {mark.What} at {UnitPrinter.Bearing(mark.BearingTrueDeg)} true.");
+        if (aim.Arc is { } arc) words.Add(AimWords.Arc(plan, arc));
+        words.Add(Skyline(plan));
+        if (siting.Sites.Count > 0) words.Add(plan.Say("horizon.sites", ("sites", string.Join("; ", siting.Sites.Select(s => Site(plan, s))))));
+        if (siting.Obstructions.Count > 0) words.Add(plan.Say("horizon.survey", ("things", string.Join("; ", siting.Obstructions.Select(o => Thing(plan, o))))));
+        if (siting.Landmark is { } mark) words.Add(plan.Say("horizon.landmark", ("what", mark.What), ("bearing", plan.True(mark.BearingTrueDeg))));
         return string.Join(" ", words);
     }
 
-    private static string Site(Plan plan, SitePlan s) =>
-        $"{Number(s.Number)} {s.Name} at {UnitPrinter.Bearing(s.BearingTrueDeg)} true, {(s.ElevationDeg is { } e ? Angle(e) : "height unknown")}"
-        + StandingPainter.InSight(plan, s) switch { true => ", in sight", false => ", behind ground", null => "" } + (s.AnyWanted ? "" : ", no wanted station");
+    private static string Thing(SheetPlan plan, ObstructionPlan o) => plan.Say("horizon.thing", ("name", o.Name), ("kind", plan.Word("obstruction", o.Kind)),
+        ("bearing", plan.True(o.BearingTrueDeg)), ("width", plan.Print.Angle(o.WidthDeg)), ("top", Angle(plan, o.AngleDeg)));
 
-    private static string Skyline(SitingPlan siting)
+    private static string Site(SheetPlan plan, SitePlan s) => plan.Say("horizon.site", ("number", s.Number), ("name", s.Name), ("bearing", plan.True(s.BearingTrueDeg)),
+        ("angle", s.ElevationDeg is { } e ? Angle(plan, e) : plan.Say("horizon.height-unknown")),
+        ("sight", StandingPainter.InSight(plan, s) switch { true => "yes", false => "no", null => "" }), ("wanted", s.AnyWanted));
+
+    private static string Skyline(SheetPlan plan)
     {
-        if (siting.Skyline.Count == 0) return "The skyline is unknown.";
+        var skyline = plan.Siting.Skyline;
+        if (skyline.Count == 0) return plan.Say("horizon.skyline-unknown");
         var words = new List<string>();
-        if (siting.Skyline.Where(p => p.AngleDeg is not null).MaxBy(p => p.AngleDeg) is { AngleDeg: { } top } highest)
-            words.Add($"The skyline is highest at {UnitPrinter.Bearing(highest.BearingTrueDeg)} true, {Angle(top)}.");
-        foreach (var (from, what) in new[] { ("measured", "It is measured"), ("tiles", "It is known by elevation tiles"), ("tiles in part", "Far tiles are missing"), ("unknown", "It is unknown") })
-            if (Arcs(siting.Skyline, from) is { Length: > 0 } arcs) words.Add($"{what} {arcs}.");
+        if (skyline.Where(p => p.AngleDeg is not null).MaxBy(p => p.AngleDeg) is { AngleDeg: { } top } highest)
+            words.Add(plan.Say("horizon.highest", ("bearing", plan.True(highest.BearingTrueDeg)), ("angle", Angle(plan, top))));
+        foreach (var from in new[] { "measured", "tiles", "tiles in part", "unknown" })
+            if (Arcs(plan, from) is { Length: > 0 } arcs) words.Add(plan.Say("horizon.known." + from, ("arcs", arcs)));
         return string.Join(" ", words);
     }
 
     // Runs of points with one origin, around the circle.
-    private static string Arcs(IReadOnlyList<SkylinePoint> skyline, string from)
+    private static string Arcs(SheetPlan plan, string from)
     {
+        var (skyline, print) = (plan.Siting.Skyline, plan.Print);
         var n = skyline.Count;
-        if (skyline.All(p => p.From == from)) return "all round";
+        if (skyline.All(p => p.From == from)) return plan.Say("horizon.all-round");
         var arcs = new List<string>();
         for (var i = 0; i < n; i++)
         {
             if (skyline[i].From != from || skyline[(i + n - 1) % n].From == from) continue;
             var end = i;
             while (skyline[(end + 1) % n].From == from) end++;
-            arcs.Add($"{UnitPrinter.Bearing(skyline[i].BearingTrueDeg)} to {UnitPrinter.Bearing(skyline[end % n].BearingTrueDeg)}");
+            arcs.Add(plan.Say("horizon.arc", ("from", print.Bearing(skyline[i].BearingTrueDeg)), ("to", print.Bearing(skyline[end % n].BearingTrueDeg))));
         }
-        return arcs.Count == 0 ? "" : "from " + string.Join(", ", arcs);
+        return arcs.Count == 0 ? "" : plan.Say("horizon.from", ("arcs", plan.List(arcs)));
     }
 }

@@ -1,10 +1,9 @@
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Siting.Profile;
 
 /// <summary>Draws heights above the sea, which bend with the earth, and distances from the house.</summary>
-internal sealed class ProfileAxis(SheetCanvas canvas, Plan plan, PathPlan path, ProfileScale scale)
+internal sealed class ProfileAxis(SheetCanvas canvas, SheetPlan plan, PathPlan path, ProfileScale scale)
 {
     /// <summary>Height of all that stands below the field.</summary>
     public const double BelowMm = 7;
@@ -32,9 +31,9 @@ internal sealed class ProfileAxis(SheetCanvas canvas, Plan plan, PathPlan path, 
             // Equal heights above the sea lie on curves: the earth bulges over its chord.
             foreach (var stretch in Stretch.Of(path.Points, p => scale.HighM - height * unit - p.BulgeM))
                 canvas.Line(new(Ink.Faint, 0.15), [.. stretch.Select(p => scale.At(p.DistanceKm, height * unit + p.BulgeM))]);
-            canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Y(height * unit) + 1.1), UnitText.Number(height, 0), SizeMm, Anchor: Anchor.End));
+            canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Y(height * unit) + 1.1), plan.Print.Number(height, 0), SizeMm, Anchor: Anchor.End));
         }
-        canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Field.Bottom + 5.2), Us ? "ft" : "m", SizeMm, Anchor: Anchor.End, Strong: true));
+        canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Field.Bottom + 5.2), plan.Print.Words.Unit(Us ? "ft" : "m"), SizeMm, Anchor: Anchor.End, Strong: true));
     }
 
     private void Distances()
@@ -46,8 +45,8 @@ internal sealed class ProfileAxis(SheetCanvas canvas, Plan plan, PathPlan path, 
         {
             var x = scale.X(ticks[i] * unit);
             canvas.Line(new(Ink.Line, 0.35), new(x, scale.Field.Bottom), new(x, scale.Field.Bottom + 1.6));
-            var number = UnitText.Number(ticks[i], RoundNumbers.Decimals(step));
-            canvas.Text(new(new(x, scale.Field.Bottom + 5.2), i == ticks.Length - 1 ? number + "\u00A0" + name : number, SizeMm, Anchor: Anchor.Middle));
+            var number = plan.Print.Number(ticks[i], RoundNumbers.Decimals(step));
+            canvas.Text(new(new(x, scale.Field.Bottom + 5.2), i == ticks.Length - 1 ? number + "\u00A0" + plan.Print.Words.Unit(name) : number, SizeMm, Anchor: Anchor.Middle));
         }
     }
 }

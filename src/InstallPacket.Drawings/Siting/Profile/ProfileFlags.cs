@@ -3,11 +3,11 @@ using InstallPacket.Plans;
 namespace InstallPacket.Drawings.Siting.Profile;
 
 /// <summary>The labels of a profile and the marks that they belong to.</summary>
-internal sealed class ProfileFlags(Plan plan, PathPlan path, ProfileScale scale)
+internal sealed class ProfileFlags(SheetPlan plan, PathPlan path, ProfileScale scale)
 {
     // Both ends and two edges have their labels before anything near the house has one.
     private const int MostNear = FlagTiers.Most - 4;
-    private readonly UnitPrinter _print = UnitPrinter.Of(plan.Job);
+    private readonly UnitPrinter _print = plan.Print;
 
     /// <summary>How many obstructions are marked without a label, because a sheet holds only so many.</summary>
     public int Nameless => Math.Max(0, path.Obstructions.Count - MostNear);
@@ -16,14 +16,17 @@ internal sealed class ProfileFlags(Plan plan, PathPlan path, ProfileScale scale)
 
     public IReadOnlyList<Flag> Flags()
     {
-        var flags = new List<Flag> { new(scale.At(0, path.AntennaM), "antenna", [_print.Height(path.AntennaM) + " above the sea"]) };
-        flags.AddRange(Near.Take(MostNear).Select(o => new Flag(Top(o), o.Name, [$"{(o.Kind == ObstructionKind.Other ? "" : Word.Of(o.Kind) + ", ")}{_print.Length(o.DistanceM)} away", "top " + StripWords.Angle(o.AngleDeg)], Ink: Ink.Warning)));
-        flags.AddRange(path.Edges.Select(e => new Flag(scale.At(e.DistanceKm, e.CurvedM), e.What, [$"{_print.Distance(e.DistanceKm)}, {_print.Height(e.GroundM)}"], Strong: true)));
+        var flags = new List<Flag> { new(scale.At(0, path.AntennaM), plan.Say("profile.antenna"), [plan.Say("profile.above-sea", ("height", _print.Height(path.AntennaM)))]) };
+        flags.AddRange(Near.Take(MostNear).Select(o => new Flag(Top(o), o.Name, [Away(o), plan.Say("horizon.top", ("angle", StripWords.Angle(plan, o.AngleDeg)))], Ink: Ink.Warning)));
+        flags.AddRange(path.Edges.Select(e => new Flag(scale.At(e.DistanceKm, e.CurvedM), plan.Name(e.What), [plan.List([_print.Distance(e.DistanceKm), _print.Height(e.GroundM)])], Strong: true)));
         if (path.InSight)
-            flags.Add(new(scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), "tightest spot", [$"{_print.Distance(path.Tightest.DistanceKm)}, {_print.Height(path.Tightest.GroundM)}"], Strong: true));
-        flags.Add(new(scale.At(path.DistanceKm, path.TransmitterM), "transmitter", [_print.Height(path.TransmitterM) + " above the sea"]));
+            flags.Add(new(scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), plan.Say("profile.tightest"), [plan.List([_print.Distance(path.Tightest.DistanceKm), _print.Height(path.Tightest.GroundM)])], Strong: true));
+        flags.Add(new(scale.At(path.DistanceKm, path.TransmitterM), plan.Say("profile.transmitter"), [plan.Say("profile.above-sea", ("height", _print.Height(path.TransmitterM)))]));
         return flags;
     }
+
+    private string Away(ObstructionPlan o) => o.Kind == ObstructionKind.Other ? plan.Say("away", ("distance", _print.Length(o.DistanceM)))
+        : plan.Say("profile.kind-away", ("kind", plan.Word("obstruction", o.Kind)), ("distance", _print.Length(o.DistanceM)));
 
     /// <summary>What the labels point at, where the profile itself has no sign for it.</summary>
     public void Marks(SheetCanvas canvas)

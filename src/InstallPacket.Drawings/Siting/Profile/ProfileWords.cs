@@ -1,45 +1,49 @@
-using InstallPacket.Calc.Quantities;
 using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Siting.Profile;
 
 /// <summary>A path profile in words.</summary>
-internal sealed class ProfileWords(Plan plan, PathPlan path)
+internal sealed class ProfileWords(SheetPlan plan, PathPlan path)
 {
-    private readonly UnitPrinter _print = UnitPrinter.Of(plan.Job);
+    private readonly UnitPrinter _print = plan.Print;
 
-    public string Site => UnitText.Number(path.Number, 0) + "\u00A0" + path.Site;
+    public string Site => _print.Number(path.Number, 0) + "\u00A0" + path.Site;
 
-    public string Title => $"Path profile to site {Site}";
+    public string Title => plan.Say("profile.title", ("site", Site));
 
     /// <summary>What follows the name in the heading.</summary>
-    public string Verdict => $", {_print.Distance(path.DistanceKm)}: {InSight}";
+    public string Verdict => plan.Say("profile.verdict", ("distance", _print.Distance(path.DistanceKm)), ("sight", InSight));
 
-    public string Facts => $"Ground {(path.From == "measured" ? "as measured by the survey" : "by elevation tiles")}, ray at {UnitText.Write(path.FrequencyMhz, 0, "MHz")}; "
-        + $"smallest clearance {Share} of the first Fresnel radius, at {_print.Distance(path.ClearAtKm)}";
+    public string Facts => plan.Say("profile.facts", ("measured", path.From == "measured"), ("frequency", _print.Write(path.FrequencyMhz, 0, "MHz")),
+        ("share", _print.Number(path.ClearShare, 2)), ("distance", _print.Distance(path.ClearAtKm)));
 
     /// <summary>How far the earth rises over the chord.</summary>
-    public string Bulge => _print.Height(path.Points.Max(p => p.BulgeM)) + " at most";
+    public string Bulge => plan.Say("profile.bulge", ("height", _print.Height(path.Points.Max(p => p.BulgeM))));
 
-    private string InSight => path.InSight ? "in sight" : "ground stands in the ray";
+    private string InSight => plan.Say(path.InSight ? "profile.in-sight" : "profile.blocked");
 
-    private string Share => UnitText.Number(path.ClearShare, 2);
-
-    public static string Times(ProfileScale scale) => scale.Times == 1 ? "heights and distances at one scale" : $"heights drawn {UnitText.Number(scale.Times, 0)} times";
+    public string Times(ProfileScale scale) => scale.Times == 1 ? plan.Say("profile.same-scale") : plan.Say("horizon.times", ("times", scale.Times));
 
     public string Description(ProfileScale scale)
     {
         var words = new List<string>
         {
-            $"Section of the ground from the house, on the left, to {path.Site}, {_print.Distance(path.DistanceKm)} away, on the curved earth; {Times(scale)}. {Capital(InSight)}.",
-            $"{Facts}. The antenna is {_print.Height(path.AntennaM)} and the transmitter {_print.Height(path.TransmitterM)} above the sea; the earth bulges {Bulge}.",
+            plan.Say("profile.what", ("site", path.Site), ("distance", _print.Distance(path.DistanceKm)), ("times", Times(scale)), ("sight", Capital(InSight)),
+                ("facts", Facts), ("antenna", _print.Height(path.AntennaM)), ("transmitter", _print.Height(path.TransmitterM)), ("bulge", Bulge)),
         };
-        if (path.Edges.Count > 0)
-            words.Add("Edges that govern: " + string.Join("; ", path.Edges.Select(e => $"{e.What} at {_print.Distance(e.DistanceKm)}, {_print.Height(e.GroundM)} above the sea, {StripWords.Angle(e.AngleDeg)}")) + ".");
-        if (path.Obstructions.Count > 0)
-            words.Add("Near the house: " + string.Join("; ", path.Obstructions.Select(name => plan.Siting.Obstructions.First(o => o.Name == name))
-                .Select(o => $"{o.Name} ({Word.Of(o.Kind)}), {_print.Length(o.DistanceM)} away, its top {StripWords.Angle(o.AngleDeg)}")) + ".");
+        if (path.Edges.Count > 0) words.Add(plan.Say("profile.edges", ("edges", string.Join("; ", path.Edges.Select(Edge)))));
+        if (path.Obstructions.Count > 0) words.Add(plan.Say("profile.near", ("things", string.Join("; ", path.Obstructions.Select(Thing)))));
         return string.Join(" ", words);
+    }
+
+    private string Edge(PathEdge e) => plan.Say("profile.edge", ("what", plan.Name(e.What)), ("distance", _print.Distance(e.DistanceKm)),
+        ("height", _print.Height(e.GroundM)), ("angle", StripWords.Angle(plan, e.AngleDeg)));
+
+    private string Thing(string name)
+    {
+        var o = plan.Siting.Obstructions.First(s => s.Name == name);
+        return plan.Say("profile.thing", ("name", o.Name), ("kind", plan.Word("obstruction", o.Kind)), ("distance", _print.Length(o.DistanceM)),
+            ("top", StripWords.Angle(plan, o.AngleDeg)));
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

@@ -34,7 +34,7 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
         if (job.Reception.Aim is null) yield break;
         var free = job with { Reception = job.Reception with { Aim = null } };
         var reception = receive(free);
-        yield return new($"turn the antenna to {UnitPrinter.Bearing(reception.Aim.TrueDeg)} true", free, [], reception);
+        yield return new($"turn the antenna to {UnitPrinter.Plain.Bearing(reception.Aim.TrueDeg)} true", free, [], reception);
     }
 
     private IEnumerable<CurePlan> Cures(IEnumerable<Trial> trials, Outcome today)

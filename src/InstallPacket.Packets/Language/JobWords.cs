@@ -1,0 +1,72 @@
+using Fluid;
+using Fluid.Values;
+using InstallPacket.Drawings;
+
+namespace InstallPacket.Packets.Language;
+
+/// <summary>The words of a language with the units of a job. Safe to share between threads.</summary>
+public sealed class JobWords : IWords
+{
+    private readonly TemplateOptions _options;
+
+    /// <summary>Joins language and units.</summary>
+    /// <param name="words">The language.</param>
+    /// <param name="usUnits">Feet and inches.</param>
+    /// <param name="levelUnit"><c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</param>
+    public JobWords(Words words, bool usUnits, string levelUnit)
+    {
+        Words = words;
+        Print = new UnitPrinter(usUnits, levelUnit, words.Numbers);
+        Filters = WordFilters.For(this);
+        _options = TemplateRenderer.Options();
+        foreach (var (name, filter) in Filters) _options.Filters.AddFilter(name, (i, a, c) => filter(i, a, c));
+    }
+
+    /// <summary>The language.</summary>
+    public Words Words { get; }
+
+    /// <inheritdoc/>
+    public string Language => Words.Language;
+
+    /// <inheritdoc/>
+    public UnitPrinter Print { get; }
+
+    /// <summary>The filters of pages and words.</summary>
+    internal IReadOnlyDictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>> Filters { get; }
+
+    /// <inheritdoc/>
+    public string Say(string id, params ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        var text = Words.Text(id);
+        if (text.Plain is { } plain) return plain;
+        var context = new TemplateContext(_options, StringComparer.Ordinal);
+        context.AmbientValues[SayTag.Words] = Words;
+        foreach (var (name, value) in values) context.SetValue(name, ValueOf(value, name));
+        try
+        {
+            return text.Template.Render(context, NullEncoder.Default);
+        }
+        catch (Exception e) when (WordText.IsMistake(e))
+        {
+            throw text.Wrong(e);
+        }
+    }
+
+    /// <inheritdoc/>
+    public string List(IEnumerable<string> items) => string.Join(Words.Plain("numbers.list-comma"), items);
+
+    /// <inheritdoc/>
+    public string Name(string phrase) => Phrases.Say(phrase, Words);
+
+    private static FluidValue ValueOf(object? value, string name) => value switch
+    {
+        null => ModelValues.Of(null, name),
+        string s => new StringValue(s),
+        double d when !double.IsFinite(d) => ModelValues.Of(null, name),
+        double d => NumberValue.Create((decimal)d),
+        int i => NumberValue.Create(i),
+        bool b => BooleanValue.Create(b),
+        IEnumerable<string> list => new ArrayValue([.. list.Select(s => new StringValue(s))]),
+        _ => throw new ArgumentException($"A text cannot name a {value.GetType().Name}.", nameof(value)),
+    };
+}
