@@ -73,11 +73,11 @@ public partial class LanguageTests
         return pages.SelectMany(page => WordsOf(Seen(page)).Where(w => vocabulary.Contains(w) && !plan.Contains(w)).Select(w => $"{Path.GetFileName(folder)}/{Path.GetFileName(page)}: {w}"));
     }
 
-    // Targets of links and code are no words; of a drawing only what is read counts.
+    // Targets of links, code and the marks of boxes are no words; of a drawing only what is read counts.
     private static string Seen(string page)
     {
         var text = File.ReadAllText(page);
-        return page.EndsWith(".svg", StringComparison.Ordinal) ? Markup().Replace(Style().Replace(text, " "), " ") : Literal(text);
+        return page.EndsWith(".svg", StringComparison.Ordinal) ? Markup().Replace(Style().Replace(text, " "), " ") : Literal(Box().Replace(text, ""));
     }
 
     private static string Literal(string text) => Protected().Replace(text, m => m.Groups["keep"].Success ? " " : m.Value);
@@ -95,6 +95,9 @@ public partial class LanguageTests
 
     [GeneratedRegex("<style>.*?</style>", RegexOptions.Singleline)]
     private static partial Regex Style();
+
+    [GeneratedRegex("^:::.*$", RegexOptions.Multiline)]
+    private static partial Regex Box();
 
     [GeneratedRegex(@"^language:.*$", RegexOptions.Multiline)]
     private static partial Regex LanguageLine();
