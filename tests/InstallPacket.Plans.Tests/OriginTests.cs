@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using InstallPacket.Calc.Sources;
-using InstallPacket.Jobs.Catalogue;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;
@@ -72,7 +71,7 @@ public class OriginTests
     private static bool IsKey(string path)
     {
         var wanted = path.Split('.');
-        return KeyCatalogue.AllKeys().Any(k => Fits([.. k.Path.Split('.'), .. k.Key.Kind is MapKind { Item: not GroupKind } ? ["NAME"] : Array.Empty<string>()], wanted));
+        return KeyCatalogue.AllKeys().Any(k => Fits([.. k.Path.Split('.'), .. k.Key.Kind is IMapKind { Item: not GroupKind } ? ["NAME"] : Array.Empty<string>()], wanted));
     }
 
     // In a list the name of an entry may stand where the catalogue has none.
