@@ -43,8 +43,8 @@ internal sealed class CommandLine(ITerminal terminal)
     private Command Changes()
     {
         var from = new Option<string>("--from") { Description = "The git revision to compare with.", Required = true };
-        var command = new Command("changes", "Prints as Markdown what differs between a git revision and now.") { _only, _jobs, from };
-        command.SetAction(r => new ChangesCommand(terminal, Options(r), r.GetValue(from)!).Run());
+        var command = new Command("changes", "Prints as Markdown what differs between a git revision and now.") { _only, _jobs, _theme, from };
+        command.SetAction(r => new ChangesCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(from)!).Run());
         return command;
     }
 

@@ -51,12 +51,12 @@ public class OtherCommandTests
         Directory.Delete(Path.Combine(shop.Jobs, "brook-terrace"), true);
         var run = Workshop.Run("changes", "--from", "HEAD", "--jobs", shop.Jobs);
         Assert.Equal(ExitCode.Done, run.Code);
-        Assert.Contains("| run R7: length to cut | 18.44", run.Output, StringComparison.Ordinal);
-        Assert.Contains("| job: state | planned | stopped |  |", run.Output, StringComparison.Ordinal);
+        Assert.Contains("| routing, runs R7: length | 18.44", run.Output, StringComparison.Ordinal);
+        Assert.Contains("| plan: state | planned | stopped |  |", run.Output, StringComparison.Ordinal);
         Assert.Contains("- **stop** power-line-near: ", run.Output, StringComparison.Ordinal);
         Assert.Contains("## far-meadow\n\nNo change of plan.", run.Output, StringComparison.Ordinal);
         Assert.Contains("## brook-terrace\n\nThe job is gone.", run.Output, StringComparison.Ordinal);
-        Assert.DoesNotContain("run R1", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("runs R1:", run.Output, StringComparison.Ordinal);
     }
 
     [Theory]

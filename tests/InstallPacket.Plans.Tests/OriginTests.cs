@@ -60,7 +60,7 @@ public class OriginTests
     private static string WhyLoose(Given g, JsonObject tree) => g.By switch
     {
         GivenBy.Key => IsKey(g.Path) ? "" : $"{g.Path} is not a key",
-        GivenBy.Part => PartCatalogue.Part.Keys.Any(k => k.Name == g.Path[(g.Path.LastIndexOf('.') + 1)..]) ? "" : $"{g.Path} is no figure of a part",
+        GivenBy.Part => Enum.GetValues<PartKind>().SelectMany(k => PartCatalogue.KeysOf(k).Keys).Any(k => k.Name == g.Path[(g.Path.LastIndexOf('.') + 1)..]) ? "" : $"{g.Path} is no figure of a part",
         GivenBy.Station => IsKey("reception.transmitters." + g.Path) ? "" : $"{g.Path} is no field of a station",
         GivenBy.Table => Tables.TryGetValue(g.Path.Split('.')[0], out var source) && SourceRegister.All.Any(s => s.Id == source) ? "" : $"{g.Path} is in no table",
         GivenBy.Ground => g.Path.Length > 0 ? "" : "the ground somewhere",

@@ -3,7 +3,7 @@ using InstallPacket.Plans;
 namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>changes</c>: plans the jobs as they were at a revision and as they are now, and prints what differs, as Markdown.</summary>
-internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, string from)
+internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, string? themeFolder, string from)
 {
     public int Run()
     {
@@ -13,7 +13,9 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
         if (earlier is null) return Refuse(problem);
         var before = PlannedJob.All(earlier, options.Only).Jobs;
         var now = PlannedJob.All(files, options.Only).Jobs;
+        if (themeFolder is not null && !Directory.Exists(themeFolder)) return Refuse($"there is no folder {themeFolder}");
         terminal.Out.WriteLine($"# Changes since {from}");
+        if (themeFolder is not null) List("The theme differs; packets are printed anew", GitRevision.Changed(themeFolder, from).Select(Cell));
         foreach (var id in before.Concat(now).Select(j => j.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
             Print(id, before.FirstOrDefault(j => j.Id == id), now.FirstOrDefault(j => j.Id == id));
         return now.Any(j => j.Plan is null) ? ExitCode.JobFailed : ExitCode.Done;
@@ -40,8 +42,6 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
             terminal.Out.WriteLine("|---|---:|---:|---:|");
             foreach (var d in c.Differences) terminal.Out.WriteLine($"| {Cell(d.Quantity)} | {Cell(d.Before)} | {Cell(d.After)} | {d.Difference} |");
         }
-        List("Pieces added", c.PiecesAdded.Select(Piece));
-        List("Pieces dropped", c.PiecesDropped.Select(Piece));
         List("Findings that appeared", c.Appeared.Select(Finding));
         List("Findings that went", c.Went.Select(Finding));
     }
@@ -55,8 +55,6 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
         terminal.Out.WriteLine();
         foreach (var line in lines) terminal.Out.WriteLine("- " + line);
     }
-
-    private static string Piece(PiecePlan p) => $"{p.Run}: {Calc.Quantities.UnitText.Write(p.LengthM, 2, "m")} of {Cell(p.CableName)}, {p.From} to {p.To}";
 
     private static string Finding(Finding f) => $"**{FindingPrinter.Word(f.Severity)}** {f.Id}: {Cell(f.Found)}";
 

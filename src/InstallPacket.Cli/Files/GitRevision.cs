@@ -19,6 +19,18 @@ internal static class GitRevision
         return (new TarJobFiles(new MemoryStream(output), InstalledData.Jobs, new FolderJobFiles(jobsFolder, "")), "");
     }
 
+    /// <summary>Files of a folder that differ from a revision, new ones too.</summary>
+    /// <param name="folder">A folder inside a git work tree.</param>
+    /// <param name="revision">A commit that git knows.</param>
+    public static IReadOnlyList<string> Changed(string folder, string revision)
+    {
+        var changed = Run(folder, "diff", "--name-only", "--relative", "--no-ext-diff", "--no-textconv", revision, "--", ".");
+        var added = Run(folder, "ls-files", "--others", "--exclude-standard", "--", ".");
+        return [.. Lines(changed.Output).Concat(Lines(added.Output)).Order(StringComparer.Ordinal)];
+    }
+
+    private static string[] Lines(byte[] output) => System.Text.Encoding.UTF8.GetString(output).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
     private static (int Code, byte[] Output, string Error) Run(string folder, params string[] arguments)
     {
         var start = new ProcessStartInfo("git") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
