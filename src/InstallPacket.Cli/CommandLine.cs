@@ -7,6 +7,7 @@ internal sealed class CommandLine(ITerminal terminal)
 {
     private readonly Option<string> _jobs = new("--jobs") { Description = "The folder of jobs.", DefaultValueFactory = _ => "jobs" };
     private readonly Argument<string[]> _only = new("JOB") { Description = "Names of jobs; all when none is named.", Arity = ArgumentArity.ZeroOrMore };
+    private readonly Option<string?> _theme = new("--theme") { Description = "A folder whose files replace those of the built-in theme." };
 
     /// <summary>Runs a command line and returns the exit code.</summary>
     public int Run(string[] arguments)
@@ -25,11 +26,10 @@ internal sealed class CommandLine(ITerminal terminal)
 
     private Command Build()
     {
-        var theme = new Option<string?>("--theme") { Description = "A folder whose files replace those of the built-in theme." };
         var output = new Option<string>("--out") { Description = "The folder for the packets.", DefaultValueFactory = _ => "out" };
         var strict = new Option<bool>("--strict") { Description = "Fail when a job is stopped." };
-        var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, theme, output, strict };
-        command.SetAction(r => new BuildCommand(terminal, Options(r), r.GetValue(theme), r.GetValue(output)!, r.GetValue(strict)).Run());
+        var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, _theme, output, strict };
+        command.SetAction(r => new BuildCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict)).Run());
         return command;
     }
 

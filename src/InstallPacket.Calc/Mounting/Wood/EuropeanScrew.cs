@@ -37,7 +37,7 @@ public static class EuropeanScrew
         new("Fax", "N", "characteristic resistance"), [new("fax", "MPa", "strength"), new("d", "mm", "diameter"), new("l", "mm", "thread in the timber, six diameters at least")],
         "en-1995-1-1", "screws, axial; the factor n^0.9 of a group is not used, each screw is checked alone", Provenance.Memory)
     {
-        Method = v => v[0] * v[1] * v[2] * Math.Min(1, v[1] / 8),
+        Method = v => v[2] < 6 * v[1] - 1e-6 ? 0 : v[0] * v[1] * v[2] * Math.Min(1, v[1] / 8), // a thread shorter than six diameters does not count
     };
 
     /// <summary>The shear of one screw.</summary>
