@@ -24,7 +24,7 @@ Measure("read a job", 300, () => new JobReader(jobs, parts).Read("alder-lane"));
 Measure("plan a job (7 stations, 4 outlets, no terrain)", 300, () => Planner.Plan(job, parts, null, []));
 Measure("plan a job (7 stations, 4 outlets, 3 arc-second tiles)", 100, () => Planner.Plan(job, parts, tiles, []));
 Measure("build all files of a packet", 30, () => builder.Build(plan));
-var words = new InstallPacket.Packets.Language.JobWords(theme.Words(plan.Job.Language), plan.Job.Units == "us", plan.Job.LevelUnit);
+var words = new InstallPacket.Packets.Language.JobWords(theme.Words(plan.Job.Language), plan.Job.Units == UnitFamily.Us, plan.Job.LevelUnit);
 var figures = InstallPacket.Drawings.FigureSet.Of(plan, words, new FontTextMeasure(theme.Fonts));
 var files = builder.Build(plan).ToDictionary(f => f.Path, f => f.Bytes);
 PacketDocument Document(string name) => new(name, name, System.Text.Encoding.UTF8.GetString(files[name + ".md"]), figures, null, "", words);

@@ -1,5 +1,4 @@
 using InstallPacket.Jobs;
-using InstallPacket.Jobs.Terrain;
 using InstallPacket.Packets.Language;
 using InstallPacket.Packets.Themes;
 using InstallPacket.Plans;
@@ -28,7 +27,7 @@ internal static class Demo
     /// <summary>All figures of a plan.</summary>
     public static IReadOnlyDictionary<string, Drawing> Figures(Plan plan) => FigureSet.Of(plan, Words(plan), Measure);
 
-    private static JobWords Words(Plan plan) => new(Theme.Words(plan.Job.Language), plan.Job.Units == "us", plan.Job.LevelUnit);
+    private static JobWords Words(Plan plan) => new(Theme.Words(plan.Job.Language), plan.Job.Units == UnitFamily.Us, plan.Job.LevelUnit);
 
     /// <summary>A house with an antenna for each band.</summary>
     public static Plan TwoAntennas { get; } = Read("alder-lane", InstallPacket.Tests.TwoAntennas.Joined(""));

@@ -47,6 +47,6 @@ public class RouteDetailTests
     public void An_entry_through_the_roof_has_no_section()
     {
         var plan = Demo.Plan("alder-lane");
-        Assert.Empty(EntryDetailSheet.DrawAll(Demo.On(plan with { Routing = plan.Routing with { Entries = [.. plan.Routing.Entries.Select(e => e with { Through = "roof", Figure = "" })] } }), Demo.Measure));
+        Assert.Empty(EntryDetailSheet.DrawAll(Demo.On(plan with { Routing = plan.Routing with { Entries = [.. plan.Routing.Entries.Select(e => e with { Through = EntrySurface.Roof, Figure = "" })] } }), Demo.Measure));
     }
 }

@@ -29,7 +29,7 @@ public static class Sample
     public static PacketDocument Document(string? stamp = null) => new(
         "crew", "Installation: 12 Mill Lane", Markdown(),
         new Dictionary<string, Drawing> { ["aim"] = Aim }, stamp, "Job mill-lane · revision 3 · 2025-03-14",
-        new JobWords(Theme.Words("en-US"), false, "dBuV"));
+        new JobWords(Theme.Words("en-US"), false, LevelUnit.DBuV));
 
     private static string Markdown()
     {

@@ -76,7 +76,7 @@ public class TemplateTests
     [Fact]
     public void A_template_prints_numbers_in_the_units_of_the_job()
     {
-        var words = new JobWords(Sample.Theme.Words("en-US"), false, "dBuV");
+        var words = new JobWords(Sample.Theme.Words("en-US"), false, LevelUnit.DBuV);
         Assert.Equal("4.25\u00A0m", new TemplateRenderer(With(("t", "{{ runs[0].length_m | length }}")), words).Render("t", Model));
     }
 

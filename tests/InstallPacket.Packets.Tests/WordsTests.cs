@@ -71,11 +71,11 @@ public class WordsTests
     public void Numbers_take_the_signs_and_unit_words_of_the_language()
     {
         var theme = With("words/zz.yaml", "based-on: en-US\nnumbers: { decimal: \",\", minus: \"-\" }\nunits: { m: metros, ft: pies }\ncompass: { letters: { west: O } }\n");
-        var metric = new JobWords(theme.Words("zz"), false, "dBuV").Print;
+        var metric = new JobWords(theme.Words("zz"), false, LevelUnit.DBuV).Print;
         Assert.Equal("4,25\u00A0metros", metric.Length(4.25));
         Assert.Equal("-3,0\u00A0dB", metric.Margin(-3));
         Assert.Equal("99,05000° O", metric.Coordinate(-99.05, latitude: false));
-        Assert.Equal("14\u00A0pies\u00A06\u00A0in", new JobWords(theme.Words("zz"), true, "dBuV").Print.Length(4.42));
+        Assert.Equal("14\u00A0pies\u00A06\u00A0in", new JobWords(theme.Words("zz"), true, LevelUnit.DBuV).Print.Length(4.42));
     }
 
     [Fact]
@@ -87,11 +87,11 @@ public class WordsTests
         static string Day(string language)
         {
             var theme = With("templates/t.md.liquid", "{{ '2026-06-12' | day }}");
-            return new TemplateRenderer(theme, new JobWords(theme.Words(language), false, "dBuV")).Render("t", []);
+            return new TemplateRenderer(theme, new JobWords(theme.Words(language), false, LevelUnit.DBuV)).Render("t", []);
         }
     }
 
-    private static JobWords In(Theme theme) => new(theme.Words("en-US"), false, "dBuV");
+    private static JobWords In(Theme theme) => new(theme.Words("en-US"), false, LevelUnit.DBuV);
 
     private static Theme With(string path, string text, params (string Path, string Text)[] more)
     {

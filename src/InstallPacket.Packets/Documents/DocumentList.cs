@@ -1,5 +1,4 @@
 using System.Buffers;
-using InstallPacket.Jobs.Reading;
 using InstallPacket.Packets.Language;
 
 namespace InstallPacket.Packets.Documents;

@@ -12,8 +12,8 @@ public sealed class JobWords : IWords
     /// <summary>Joins language and units.</summary>
     /// <param name="words">The language.</param>
     /// <param name="usUnits">Feet and inches.</param>
-    /// <param name="levelUnit"><c>dBuV</c>, <c>dBmV</c> or <c>dBm</c>.</param>
-    public JobWords(Words words, bool usUnits, string levelUnit)
+    /// <param name="levelUnit">The unit of levels.</param>
+    public JobWords(Words words, bool usUnits, LevelUnit levelUnit)
     {
         Words = words;
         Print = new UnitPrinter(usUnits, levelUnit, words.Numbers);

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Text;
 using InstallPacket.Jobs;
-using InstallPacket.Jobs.Catalogue;
-using InstallPacket.Jobs.Reading;
 
 namespace InstallPacket.Packets.Language;
 
