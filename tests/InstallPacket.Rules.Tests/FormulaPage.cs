@@ -40,7 +40,7 @@ internal static class FormulaPage
     // The same formula may be named by several fields; its identifier makes it one.
     private static IEnumerable<(string Area, Formula Formula)> All() =>
         new[] { typeof(Formula).Assembly, typeof(PlanFormulas).Assembly }.SelectMany(a => a.GetTypes())
-            .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic).Where(f => f.FieldType == typeof(Formula))
+            .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic).Where(f => f.FieldType.IsAssignableTo(typeof(Formula)))
                 .Select(f => (Area: Area(t), Formula: (Formula)f.GetValue(null)!)))
             .DistinctBy(f => f.Formula.Id);
 

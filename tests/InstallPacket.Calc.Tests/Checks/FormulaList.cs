@@ -16,7 +16,7 @@ public static class FormulaList
     [
         .. typeof(Formula).Assembly.GetTypes()
             .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
-            .Where(f => f.FieldType == typeof(Formula))
+            .Where(f => f.FieldType.IsAssignableTo(typeof(Formula)))
             .Select(f => (f, (Formula)f.GetValue(null)!))
             .OrderBy(p => p.Item2.Id, StringComparer.Ordinal),
     ];
