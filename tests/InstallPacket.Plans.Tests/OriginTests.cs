@@ -48,6 +48,18 @@ public class OriginTests
         Assert.Equal("height-above-sea was applied to 'antenna' with g = 100 and 101.", error.Message);
     }
 
+    // What shares a name in the workings would stop the program: a part named twice, temperatures that round alike.
+    [Fact]
+    public void Parts_named_twice_and_near_temperatures_keep_rows_of_their_own()
+    {
+        const string screws = "    - { part: lag-screw-5-16, count: 4, pilot: 3/16 in, into: \"the end post of the shed, sound wood\", timber: douglas-fir-larch }";
+        var twice = DemoJobs.Load().With("far-meadow/job.yaml", screws, screws + "\n" + screws.Replace(" }", ", gap: 1/2 in }", StringComparison.Ordinal))
+            .With("far-meadow/job.yaml", "{ cold: -30 F, hot: 130 F }", "{ cold: 19.7 C, hot: 20.3 C }");
+        var rows = DemoPlans.Of("far-meadow", twice).Workings;
+        Assert.Equal(2, rows.Count(r => r.Formula.Id == Calc.Mounting.Wood.Withdrawal.LagFormula.Id));
+        Assert.Equal(3, rows.Count(r => r.Formula.Id == Calc.Cabling.CoaxTemperature.FactorFormula.Id));
+    }
+
     private static string WhyLoose(Term term, HashSet<(string, string)> rows, JsonObject tree) => term switch
     {
         Row row => rows.Contains((row.Formula.Id, row.Subject)) ? "" : $"the row {row.Formula.Id} of {row.Subject} is not in the plan",

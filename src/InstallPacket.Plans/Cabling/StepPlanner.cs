@@ -64,7 +64,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         for (var i = 0; i < steps.Count; i++)
         {
             var own = outlet is not null && i >= steps.Count - 2 ? $" at {outlet.Id}" : "";
-            var subject = FormattableString.Invariant($"{steps[i].Name}{own}, {frequencyMHz:0.###} MHz, {celsius:0} C");
+            var subject = FormattableString.Invariant($"{steps[i].Name}{own}, {frequencyMHz:0.###} MHz, {celsius:0.###} C");
             sums.Add(i == 0 ? (steps[0].Gain, steps[0].Noise) : (_work.Apply(CablingFormulas.ChainGain, subject, sums[^1].Gain, steps[i].Gain),
                 _work.Apply(NoiseCascade.FriisFormula, subject, sums[^1].Noise, sums[^1].Gain, steps[i].Noise)));
         }
@@ -93,8 +93,8 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         Term Point(double number) => Term.Part(cable.Id, "attenuation", number);
         var alpha = _work.Apply(CoaxAttenuation.PerLengthFormula, table, FormattableString.Invariant($"{cable.Id}, {frequencyMHz:0.###} MHz"),
             Channel(frequencyMHz), Point(below.FrequencyMHz), Point(below.DbPer100M), Point(above.FrequencyMHz), Point(above.DbPer100M));
-        var factor = _work.Apply(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius.Number:0} C"), celsius);
-        var named = FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius.Number:0} C");
+        var factor = _work.Apply(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius.Number:0.###} C"), celsius);
+        var named = FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius.Number:0.###} C");
         var loss = _work.Apply(CoaxLoss.LossFormula, named, alpha, lengthM, factor);
         return _work.Apply(CablingFormulas.RunLoss, named, loss, _work.Apply(CablingFormulas.JointLoss, subject, Joints));
     }

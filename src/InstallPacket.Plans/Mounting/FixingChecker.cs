@@ -50,7 +50,7 @@ internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
 
     private void Check(Fixing f, IFixingResistance resistance, FixingDemand demand)
     {
-        var what = $"{f.Part.Name}, {demand.Case}";
+        var what = $"{f.Subject(job)}, {demand.Case}";
         var (use, bears) = resistance.Use(what, demand);
         ledger.Add(
             new HoldCheck("fixing", what, use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },

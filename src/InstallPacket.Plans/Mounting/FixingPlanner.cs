@@ -33,8 +33,8 @@ internal sealed class FixingPlanner(Job job, Workings work, FindingList findings
     private WoodScrew? Thin(Fixing f) => job.Code == "us" && f.Part is { Form: FixingForm.WoodScrew, DiameterM: { } diameter } ? WoodScrew.Find(diameter) : null;
 
     private double Distance(Fixing f, string side, int diameters, double diameter, Calc.Sources.Formula american) => job.Code == "us"
-        ? work.Apply(american, f.Part.Name, f.Part.Figure("diameter", diameter))
-        : work.Apply(MountingFormulas.EuropeanDistance, $"{f.Part.Name}, {side}", diameters == 7 ? AtTheEnd : AtTheEdge, f.Part.Figure("diameter", diameter));
+        ? work.Apply(american, f.Subject(job), f.Part.Figure("diameter", diameter))
+        : work.Apply(MountingFormulas.EuropeanDistance, $"{f.Subject(job)}, {side}", diameters == 7 ? AtTheEnd : AtTheEdge, f.Part.Figure("diameter", diameter));
 
     private string Rule => job.Code == "us" ? "NDS chapter 12" : "EN 1995-1-1, recalled";
 
@@ -53,7 +53,7 @@ internal sealed class FixingPlanner(Job job, Workings work, FindingList findings
     {
         if (job.Code != "us")
         {
-            var lead = work.Apply(MountingFormulas.EuropeanLeadHole, f.Part.Name, f.Part.Figure("diameter", diameter).In(1000)) / 1000;
+            var lead = work.Apply(MountingFormulas.EuropeanLeadHole, f.Subject(job), f.Part.Figure("diameter", diameter).In(1000)) / 1000;
             return (0.9 * lead, 1.1 * lead);
         }
         var gravity = (SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!).Gravity;
@@ -61,8 +61,8 @@ internal sealed class FixingPlanner(Job job, Workings work, FindingList findings
         var (least, most) = thin is null ? LeadHole.RangeM(diameter, gravity) : LeadHole.WoodScrewRangeM(thin.RootM, gravity);
         var (formula, thick) = thin is null ? (LeadHole.RangeFormula, diameter) : (LeadHole.WoodScrewFormula, thin.RootM);
         Term width = thin is null ? f.Part.Figure("diameter", thick) : Term.Table($"wood-screws.{thin.Name}.root", thick), g = ScrewData.GravityOf(f);
-        work.Apply(formula, false, f.Part.Name + ", smallest", width, g);
-        work.Apply(formula, true, f.Part.Name + ", largest", width, g);
+        work.Apply(formula, false, f.Subject(job) + ", smallest", width, g);
+        work.Apply(formula, true, f.Subject(job) + ", largest", width, g);
         return (least, most);
     }
 

@@ -15,6 +15,14 @@ internal static class MountTerms
     /// <summary>Height at which people work [m].</summary>
     public static Term WorkHeight(this Job job) => Term.Key("mounting.work-height", job.Mounting.WorkHeight.Metres);
 
+    /// <summary>What a fixing is called in the workings: its part, and a number where the job names the part more than once.</summary>
+    public static string Subject(this Fixing f, Job job)
+    {
+        var same = job.Mounting.Fixings.Where(o => o.Part.Name == f.Part.Name).ToList();
+        var place = same.FindIndex(o => ReferenceEquals(o, f));
+        return place <= 0 ? f.Part.Name : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{f.Part.Name} ({place + 1})");
+    }
+
     /// <summary>A key of a fixing.</summary>
     public static Term Key(this Fixing f, string key, double number) => Term.Key($"mounting.fixings.{f.Part.Id}.{key}", number);
 

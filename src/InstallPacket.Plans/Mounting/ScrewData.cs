@@ -24,7 +24,7 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
             ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick, which is no standard lag screw", "take 1/4, 5/16, 3/8, 7/16 or 1/2 in");
             return null;
         }
-        var (name, plate, wet) = (f.Part.Name, shape.PlateM, f.Wet ? WetLag : Dry);
+        var (name, plate, wet) = (f.Subject(job), shape.PlateM, f.Wet ? WetLag : Dry);
         var gravity = Gravity(f);
         var (thread, depth) = (lag.ThreadInTimberM(shape.LengthM, plate + f.GapM, f.Part.ThreadM), lag.PenetrationM(shape.LengthM, plate + f.GapM));
         Term g = GravityOf(f), d = Term.Table($"lag-screws.{f.Part.Id}.diameter", lag.DiameterM), theta = AcrossTheGrain;
@@ -53,7 +53,7 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
             Missing(f, "thread");
             return null;
         }
-        var (name, plate, wet) = (f.Part.Name, shape.PlateM, f.Wet ? WetLag : Dry);
+        var (name, plate, wet) = (f.Subject(job), shape.PlateM, f.Wet ? WetLag : Dry);
         var (gravity, depth, bearing) = (Gravity(f), screw.PenetrationM(shape.LengthM, plate + f.GapM), WoodScrew.FullDiameters * screw.DiameterM);
         // Less than the least depth is worth nothing in either direction.
         var thread = depth < WoodScrew.LeastDiameters * screw.DiameterM - 1e-9 ? 0 : screw.ThreadInTimberM(shape.LengthM, plate + f.GapM, threadLength);
@@ -81,7 +81,7 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
             ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick", "the rule holds for 6 to 12 mm: take such a screw, or the approval of this one");
             return null;
         }
-        var (name, timber) = (f.Part.Name, Class(f));
+        var (name, timber) = (f.Subject(job), Class(f));
         var depth = Math.Max(0, shape.LengthM - shape.PlateM - f.GapM);
         var thread = Math.Min(threadLength, depth);
         if (f.GapM > 0)

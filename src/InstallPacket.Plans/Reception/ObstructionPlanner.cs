@@ -74,7 +74,7 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
         var subject = $"{a.Station.Id} over {o.Name}";
         Term ground = Term.Key("siting.ground", siting.GroundM), height = Term.Key("siting.antenna-height", siting.AntennaHeightM);
         var own = work.Apply(SitingFormulas.AboveSea, "antenna", ground, height);
-        var top = work.Apply(SitingFormulas.AboveSea, o.Name, ground, Term.Key($"siting.obstructions.{o.Name}.height", o.HeightM));
+        var top = work.Apply(SitingFormulas.AboveSea, "top of " + o.Name, ground, Term.Key($"siting.obstructions.{o.Name}.height", o.HeightM));
         if (a.Station.AboveSeaM is null) return work.Apply(ReceptionFormulas.AboveLevelRay, subject, top, own);
         return work.Apply(EffectiveEarth.ClearanceFormula, subject, own, a.Station.AboveSea(), a.Distance.In(1000), d1, top).In(-1);
     }

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Routing;
 
 namespace InstallPacket.Plans.Routing;
@@ -39,7 +40,7 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
             foreach (var corner in new[] { i, i + 1 }.Where(k => Takes(k) is > 0 and < double.PositiveInfinity))
             {
                 var turn = legs[corner - 1].TurnDeg(legs[corner]);
-                work.Apply(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}",
+                work.Apply(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}, corner {UnitText.Number(corner, 0)}",
                     Term.Part(run.Cable.Id, "bend-radius", radius), Term.Key($"routing.runs.{run.Id}.path", turn));
             }
             findings.Add(Severity.Caution, "corner-too-tight", run.PathAt,

@@ -70,6 +70,9 @@ internal sealed class StripAxis(SheetCanvas canvas, SheetPlan plan, StripScale s
         {
             if (fromUnder) fromLeft = toLeft + width + 0.8;
             else toLeft = fromLeft - width - 0.8;
+            // At the seam both make room together.
+            var shift = Math.Min(0, scale.Field.Right - 2 - Math.Max(fromLeft, toLeft)) + Math.Max(0, scale.Field.Left + 2 - width - Math.Min(fromLeft, toLeft));
+            (fromLeft, toLeft) = (fromLeft + shift, toLeft + shift);
         }
         canvas.Text(new(new(fromLeft, y), plan.Print.Bearing(arc.FromDeg), EndMm, Ink.Accent, Strong: true));
         canvas.Text(new(new(toLeft, y), plan.Print.Bearing(arc.ToDeg), EndMm, Ink.Accent, Strong: true));
