@@ -30,7 +30,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         return load;
     }
 
-    /// <summary>Level of a channel over the products that fall into it [dB]; null when unknown or of no account.</summary>
+    /// <summary>Level of a channel over the products that fall into it [dB]; null when unknown or negligible.</summary>
     public Row? CarrierToProductsDb(Element e, StationPlan s)
     {
         if (!_ratios.TryGetValue((e.Id, s.Id), out var ratio)) _ratios[(e.Id, s.Id)] = ratio = Ratio(e, s);

@@ -2,7 +2,7 @@ using InstallPacket.Calc.Mounting;
 
 namespace InstallPacket.Plans.Mounting;
 
-/// <summary>The way of the load from the mast into the house, roof or ground, and whether each part on it bears it.</summary>
+/// <summary>The load path from the mast into the house, roof or ground, and the capacity of each part in it.</summary>
 internal sealed class HoldPlanner(Job job, Workings work, FindingList findings)
 {
     private double? _antennasKg, _mastKg;
