@@ -20,8 +20,8 @@ internal sealed class CurveVoice(Job job, SitingPlan siting, Workings work, Find
         if (half.HaatClamped && a.Wanted && path is not { Whole: true })
             findings.Add(Severity.Note, "height-outside-curves", s.At, $"`{id}` has a height above average terrain of {UnitText.Write(haat, 0, "m")}",
                 $"the FCC curves hold from 30 to 1600 m; {UnitText.Write(half.EffectiveHaatM, 0, "m")} is reckoned with", "take the prediction with more care");
-        var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, id + ", 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
-        var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, id + ", 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+        var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, $"{id}, 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+        var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, $"{id}, 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
         var most = work.Apply(FccCurves.F5090Formula, id, e50, e10);
         var gain = work.Apply(ReceivingHeight.GainFormula, id, s.Centre(), job.AntennaHeight(), CurveHeightM);
         var (skyline, from) = Skyline(a, path);
