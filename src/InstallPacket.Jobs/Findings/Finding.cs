@@ -56,8 +56,4 @@ public sealed class FindingList
 
     /// <summary>Adds many.</summary>
     public void AddRange(IEnumerable<Finding> findings) => _all.AddRange(findings);
-
-    /// <summary>Until a text stands in the words: the texts themselves are the values.</summary>
-    public void Add(Severity severity, string id, SourceSpan at, string found, string limit, string remedy) =>
-        Add(severity, id, "", at, ("found", found), ("limit", limit), ("remedy", remedy));
 }

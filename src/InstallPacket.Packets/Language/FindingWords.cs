@@ -11,11 +11,8 @@ public static class FindingWords
     /// <param name="finding">The finding.</param>
     /// <param name="words">Language and units.</param>
     /// <exception cref="WordsException">The language has no text for it, or a text names a value that the finding does not have.</exception>
-    public static FindingText Spoken(Finding finding, JobWords words)
-    {
-        if (finding.Values is [("found", string found), ("limit", string limit), ("remedy", string remedy)]) return new(found, limit, remedy);
-        return new(Text(finding, "found", words), HasText(finding, "limit", words) ? Text(finding, "limit", words) : "", Text(finding, "remedy", words));
-    }
+    public static FindingText Spoken(Finding finding, JobWords words) =>
+        new(Text(finding, "found", words), HasText(finding, "limit", words) ? Text(finding, "limit", words) : "", Text(finding, "remedy", words));
 
     private static bool HasText(Finding finding, string part, JobWords words) => words.Words.Has(IdOf(finding, part, words));
 

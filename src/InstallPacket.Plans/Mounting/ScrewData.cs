@@ -21,7 +21,7 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
         if (Shape(f) is not { } shape) return null;
         if (LagScrew.Find(shape.DiameterM) is not { } lag)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick, which is no standard lag screw", "take 1/4, 5/16, 3/8, 7/16 or 1/2 in");
+            ledger.Unknown("the fixing " + f.Part.Name, "lag-screw", f.Part.At, ("part", f.Part.Id), ("diameter_m", shape.DiameterM));
             return null;
         }
         var (name, plate, wet) = (f.Subject(job), shape.PlateM, f.Wet ? WetLag : Dry);
@@ -45,7 +45,8 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
         if (Shape(f) is not { } shape) return null;
         if (WoodScrew.Find(shape.DiameterM) is not { } screw)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick, which is no wood screw of {WoodScrew.All[0].Name} to {WoodScrew.All[^1].Name}", "take #8, #10, #12 or #14 (0.164, 0.190, 0.216 or 0.242 in), or lag screws");
+            ledger.Unknown("the fixing " + f.Part.Name, "wood-screw", f.Part.At, ("part", f.Part.Id), ("diameter_m", shape.DiameterM),
+                ("thinnest", WoodScrew.All[0].Name), ("thickest", WoodScrew.All[^1].Name));
             return null;
         }
         if (f.Part.ThreadM is not { } threadLength)
@@ -78,14 +79,14 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
         }
         if (shape.DiameterM is < 0.006 or > 0.012)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Small(shape.DiameterM)} thick", "the rule holds for 6 to 12 mm: take such a screw, or the approval of this one");
+            ledger.Unknown("the fixing " + f.Part.Name, "screw-size", f.Part.At, ("part", f.Part.Id), ("diameter_m", shape.DiameterM));
             return null;
         }
         var (name, timber) = (f.Subject(job), Class(f));
         var depth = Math.Max(0, shape.LengthM - shape.PlateM - f.GapM);
         var thread = Math.Min(threadLength, depth);
         if (f.GapM > 0)
-            ledger.Unknown("the shear of " + f.Part.Name, f.At, $"{UnitPrinter.Of(job).Small(f.GapM)} lie between plate and timber, and the rule for the shear of a screw knows no gap", "cut the cladding out so that the plate lies on the timber, or have an engineer look");
+            ledger.Unknown("the shear of " + f.Part.Name, "gap", f.At, ("gap_m", f.GapM));
         if (thread <= 0) return new WoodScrewResistance(work, MountTerms.None, MountTerms.None);
         Term d = f.Part.Figure("diameter", shape.DiameterM).In(1000), kmod = Term.Table(f.Wet ? "kmod.wet" : "kmod.dry", EuropeanScrew.Modification(f.Wet));
         ledger.Screws.Add(new(name, thread, depth, depth, 1));
@@ -117,12 +118,12 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
         if (f.Part.LengthM is not { } length) return Missing(f, "length");
         if (job.Mounting.Mount.PlateM is not { } plate)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `plate`", "add the thickness of its plate from the maker's sheet");
+            ledger.Unknown("the fixing " + f.Part.Name, "plate", job.Mounting.Mount.At, ("mount", job.Mounting.Mount.Id));
             return null;
         }
         if (length > LongestM)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(job).Length(length)} long", "the rules hold for screws: correct `length`");
+            ledger.Unknown("the fixing " + f.Part.Name, "long", f.Part.At, ("part", f.Part.Id), ("length_m", length));
             return null;
         }
         return (diameter, length, plate);
@@ -130,7 +131,7 @@ internal sealed class ScrewData(Job job, Workings work, HoldLedger ledger)
 
     private (double, double, double)? Missing(Fixing f, string figure)
     {
-        ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"the fixing `{f.Part.Id}` does not state `{figure}`", $"add `{figure}` to the part");
+        ledger.Unknown("the fixing " + f.Part.Name, "figure", f.Part.At, ("part", f.Part.Id), ("figure", figure));
         return null;
     }
 }

@@ -56,7 +56,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         }
         if (fill > limit.Value + 1e-9)
             _findings.Add(Severity.Caution, "conduit-overfilled", conduit.Inside.At, ("conduit", conduit.Name), ("inside_m", inside), ("cables", cables.Length),
-                ("fill_pct", fill), ("most_pct", limit.Value), ("rule", limit.From));
+                ("fill_pct", fill), ("most_pct", limit.Value), ("rule", limit.Source()));
         return new(conduit.Name, inside, conduit.Runs, fill, limit.Value) { Cables = cables.Length, SquaresM2 = squares };
     }
 }

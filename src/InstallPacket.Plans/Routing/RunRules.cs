@@ -68,6 +68,6 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
         var limit = legs.Select(l => code.FromPower(l.Way)).OfType<RuleLimit>().MaxBy(l => l.Value);
         if (limit is null || distance.Value.Metres >= limit.Value - 1e-9) return;
         findings.Add(Severity.Stop, "run-near-power", distance.At, ("run", run.Id), ("distance_m", distance.Value.Metres), ("least_m", limit.Value),
-            ("rule", limit.From));
+            ("rule", limit.Source()));
     }
 }
