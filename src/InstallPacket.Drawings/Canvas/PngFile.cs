@@ -1,13 +1,14 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
+using System.Runtime.CompilerServices;
 using System.Text;
 using InstallPacket.Calc.Checksums;
 
 namespace InstallPacket.Drawings.Canvas;
 
 /// <summary>
-/// Writes a picture as a PNG file of eight bits a colour, without filters: flat line art grows no smaller by them. The graphics library's own encoder takes four times as long
-/// for a larger file.
+/// Writes a picture as a PNG file of eight bits a colour, without filters: flat line art grows no smaller by them. The graphics library's
+/// own encoder takes four times as long for a larger file.
 /// </summary>
 internal static class PngFile
 {
@@ -50,6 +51,8 @@ internal static class PngFile
         return data.ToArray();
     }
 
+    // Millions of pixels pass here before the runtime would notice that the loop is hot.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Row(ReadOnlySpan<byte> from, Span<byte> to)
     {
         for (int i = 0, o = 0; i + BytesOfPixel <= from.Length; i += BytesOfPixel, o += 3)

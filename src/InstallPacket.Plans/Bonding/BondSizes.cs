@@ -27,7 +27,7 @@ internal sealed class BondSizes(CodeFamily code, Workings work, FindingList find
         if (accepted.FirstOrDefault(b => b.Metal == Word.Of(metal)) is not { } least)
         {
             findings.Add(Severity.Stop, "bond-metal-unfit", at, ("what", what), ("metal", Word.Of(metal)), ("family", code.Id),
-                ("sizes", accepted.Select(a => a.Words)), ("rule", accepted[0].RuleOf()));
+                ("sizes", accepted.Select(a => a.Words)), ("rule", accepted[0].Source()));
             return;
         }
         Add(what, ConductorSize.Words(part), area * 1e6, least, at);
@@ -49,6 +49,6 @@ internal sealed class BondSizes(CodeFamily code, Workings work, FindingList find
         Checked.Add(new(what, size, least.Words, least.Mm2, hasMm2, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
             findings.Add(Severity.Stop, "bond-too-small", what == Rod ? "rod" : "", at, ("what", what), ("size", size), ("has_mm2", hasMm2),
-                ("least", least.Size()), ("least_mm2", least.Mm2), ("rule", least.RuleOf()));
+                ("least", least.Size()), ("least_mm2", least.Mm2), ("rule", least.Source()));
     }
 }

@@ -39,7 +39,7 @@ internal sealed class RodPlanner(CodeFamily code, BondSizes sizes, Workings work
         if (rod.Jumper is { } jumper) sizes.Check("jumper", "the jumper from the rod to the building's electrode system", jumper, rod.JumperAt);
         else
             findings.Add(Severity.Stop, "rod-unjoined", rod.At, ("least", code.BondingOf("jumper", "copper")?.Size()),
-                ("rule", code.BondingOf("jumper", "copper")?.RuleOf()));
+                ("rule", code.BondingOf("jumper", "copper")?.Source()));
     }
 
     private void CheckLengths(EarthRod rod, double lengthM)
@@ -56,7 +56,7 @@ internal sealed class RodPlanner(CodeFamily code, BondSizes sizes, Workings work
         Lengths.Add(new(what, least.Metres, hasM, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
             findings.Add(Severity.Stop, "rod-too-short", what.StartsWith("spacing", StringComparison.Ordinal) ? "spacing" : "", at, ("what", what), ("has_m", hasM),
-                ("least_m", least.Metres), ("rule", least.RuleOf()));
+                ("least_m", least.Metres), ("rule", least.Source()));
     }
 
     // Only where the formula holds; elsewhere the resistance is unknown and has to be measured.

@@ -8,6 +8,7 @@ namespace InstallPacket.Plans.Cabling;
 internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, ChainView chain, Element outlet)
 {
     private readonly Workings _work = steps.Work;
+    private readonly Dictionary<(double FrequencyMHz, double Celsius), IReadOnlyList<ChainStep>> _chains = [];
 
     public OutletChannel Channel(StationPlan s)
     {
@@ -44,8 +45,13 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     private string Verdict(double marginDb, double chance) =>
         marginDb < 0 ? "short" : marginDb < job.Reception.Reserve.Db || chance < job.Reception.ChancePct / 100 ? "thin" : "steady";
 
-    private IReadOnlyList<ChainStep> Chain(StationPlan s, double celsius) =>
-        [.. steps.Steps(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz, celsius), steps.FlyLead(outlet, s.FrequencyMhz)];
+    private IReadOnlyList<ChainStep> Chain(StationPlan s, double celsius)
+    {
+        if (!_chains.TryGetValue((s.FrequencyMhz, celsius), out var path))
+            _chains[(s.FrequencyMhz, celsius)] = path =
+                [.. steps.Steps(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz, celsius), steps.FlyLead(outlet, s.FrequencyMhz)];
+        return path;
+    }
 
     private double LevelDbm(StationPlan s, double celsius) =>
         (Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm) + Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Gain))).Dbm;

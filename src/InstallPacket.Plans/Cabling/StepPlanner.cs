@@ -24,6 +24,9 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     private static readonly Constant Unknown = new("loss-not-known", 0, "project-notes", Provenance.Derived);
     private readonly Dictionary<string, IReadOnlyList<AttenuationPoint>> _tables = new(StringComparer.Ordinal);
 
+    // The outlets share their runs: what a cable loses is asked for again and again.
+    private readonly Dictionary<(string Subject, double FrequencyMHz, double Celsius), Term> _losses = [];
+
     /// <summary>Steps from the antenna's terminals to the output of the last element of a path.</summary>
     public IReadOnlyList<ChainStep> Steps(IReadOnlyList<Element> path, double frequencyMHz, double celsius)
     {
@@ -81,6 +84,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
 
     private Term CableLoss(CablePart cable, string subject, Term lengthM, double frequencyMHz, Term celsius)
     {
+        if (_losses.TryGetValue((subject, frequencyMHz, celsius), out var known)) return known;
         if (cable.AttenuationDbPer100M is not { } curve)
         {
             Missing(cable, CablePartKeys.Attenuation);
@@ -96,7 +100,9 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         var factor = _work.Apply(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius.Number:0.###} C"), celsius);
         var named = FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius.Number:0.###} C");
         var loss = _work.Apply(CoaxLoss.LossFormula, named, alpha, lengthM, factor);
-        return _work.Apply(CablingFormulas.RunLoss, named, loss, _work.Apply(CablingFormulas.JointLoss, subject, Joints));
+        var joined = _work.Apply(CablingFormulas.RunLoss, named, loss, _work.Apply(CablingFormulas.JointLoss, subject, Joints));
+        _losses.Add((subject, frequencyMHz, celsius), joined);
+        return joined;
     }
 
     private static Given Channel(double frequencyMHz) => Term.Table("channels.centre", frequencyMHz);

@@ -24,15 +24,17 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
     public void CheckFall()
     {
         if (_mounting.Access != Access.LadderAndRoof || _mounting.FallProtection?.Value is FallProtection.Edge or FallProtection.Harness or FallProtection.Platform) return;
-        if (code.FallProtectionM is { } from && _mounting.WorkHeight.Metres < from) return;
+        var from = code.LimitOf("fall-protection");
+        if (from is not null && _mounting.WorkHeight.Metres < from.Value) return;
         var severity = _mounting.FallProtection is null ? Severity.Caution : Severity.Stop;
         findings.Add(severity, "fall-unprotected", _mounting.FallProtection?.At ?? _mounting.At, ("height_m", _mounting.WorkHeight.Metres),
-            ("known", _mounting.FallProtection is not null), ("from_m", code.FallProtectionM));
+            ("known", _mounting.FallProtection is not null), ("from_m", from?.Value),
+            ("rule", from?.Source()));
     }
 
     private int? Size(Term railsM)
     {
-        if (job.Code != "us") return null;
+        if (!code.ExtensionLadders) return null;
         var size = LadderSet.ExtensionSizeFt(railsM / 0.3048);
         if (size is not null) work.Apply(LadderSet.ExtensionSizeFormula, "ladder", railsM.In(1 / 0.3048));
         else
@@ -43,13 +45,15 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
     private string Rating()
     {
         if (_mounting.LadderLoadKg is not { } load) return "";
-        if (LadderRating.For(load.Value, job.Code == "us") is { } rating)
+        double[] capacities = [.. code.Ladders.Select(l => l.CapacityKg)];
+        if (code.Ladders.FirstOrDefault(l => l.CapacityKg >= load.Value) is { } rating)
         {
-            work.Apply(LadderRating.RatingFormula, job.Code == "us", "ladder", Term.Key("mounting.ladder-load", load.Value));
-            return rating.Word;
+            work.Apply(LadderRating.RatingFormula, capacities, "ladder", Term.Key("mounting.ladder-load", load.Value));
+            return rating.Rating;
         }
-        findings.Add(Severity.Stop, "ladder-overloaded", load.At, ("load_kg", load.Value),
-            ("capacity_kg", job.Code == "us" ? LadderRating.Us[^1].CapacityKg : LadderRating.Europe.CapacityKg), ("rule", job.Code == "us" ? "rating IAA" : "EN 131, recalled"));
+        var strongest = code.Ladders[^1];
+        findings.Add(Severity.Stop, "ladder-overloaded", load.At, ("load_kg", load.Value), ("capacity_kg", strongest.CapacityKg), ("rating", strongest.Rating),
+            ("rule", RuleValues.Of(strongest.Document, strongest.Edition, strongest.Provenance)));
         return "";
     }
 }

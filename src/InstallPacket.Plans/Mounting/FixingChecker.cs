@@ -4,7 +4,7 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the fixings of the mount bear their share.</summary>
-internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
+internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, HoldLedger ledger)
 {
     /// <summary>Fixings that hold the mount; clamps of the antenna do not.</summary>
     public static IReadOnlyList<Fixing> Holding(Job job) => [.. job.Mounting.Fixings.Where(f => f.Part.Form != FixingForm.Clamp)];
@@ -25,12 +25,10 @@ internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
 
     private IFixingResistance? Resistance(Fixing f) => f.Part.Form switch
     {
-        FixingForm.LagScrew when job.Code == "us" => new ScrewData(job, work, ledger).Lag(f),
-        FixingForm.WoodScrew when job.Code == "eu" => new ScrewData(job, work, ledger).European(f),
-        FixingForm.WoodScrew => new ScrewData(job, work, ledger).ThinScrew(f),
         FixingForm.Anchor or FixingForm.Bolt => Stated(f),
+        { } form when code.Screws.HasRule(form) => code.Screws.Resistance(new(job, f, work), ledger),
         null => Unknown(f, "form"),
-        FixingForm.LagScrew or FixingForm.Clamp => Stated(f, "no-rule"),
+        { } => Stated(f, "no-rule"),
     };
 
     private IFixingResistance? Stated(Fixing f, string way = "no-capacity")

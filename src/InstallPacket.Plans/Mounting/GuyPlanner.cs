@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Guys: angle, pull, wire, anchors, and the push that they put on the mast.</summary>
-internal sealed class GuyPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
 {
     private static readonly Constant HingedEnds = new("hinged-ends", 1, "aisc-360", Calc.Sources.Provenance.Derived);
 
@@ -28,12 +28,12 @@ internal sealed class GuyPlanner(Job job, Workings work, FindingList findings, H
         return sets;
     }
 
-    // US ordinances ask for guys above 10 ft; elsewhere the strength of the tube decides.
+    // Where the family names no height, the strength of the tube decides.
     private void AskedFor()
     {
         var m = job.Mounting;
-        if (job.Code != "us" || !MastRule.UsGuysNeeded(m.FreeLength.Metres)) return;
-        findings.Add(Severity.Caution, "guys-asked-for", m.FreeLengthAt, ("free_m", m.FreeLength.Metres), ("most_m", MastRule.UsGuysAboveM));
+        if (code.LimitOf("guys-above") is not { } limit || m.FreeLength.Metres <= limit.Value) return;
+        findings.Add(Severity.Caution, "guys-asked-for", m.FreeLengthAt, ("free_m", m.FreeLength.Metres), ("most_m", limit.Value));
     }
 
     private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)

@@ -48,9 +48,10 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
 
     private void Span(Run run, RunLeg leg)
     {
-        if (run.Messenger || leg.LengthM <= code.ClipSpacingM) return;
+        var spacing = code.Limit("clip-spacing");
+        if (run.Messenger || leg.LengthM <= spacing.Value) return;
         findings.Add(Severity.Caution, "span-too-long", run.PathAt, ("run", run.Id), ("length_m", leg.LengthM), ("from", leg.From.Name), ("to", leg.To.Name),
-            ("most_m", code.ClipSpacingM), ("rule", code.RulesOf("routing").First(r => r.Id == "clip-spacing").Document));
+            ("most_m", spacing.Value), ("rule", spacing.Source()));
     }
 
     private void Drops(Run run, RunLeg[] legs)
@@ -65,7 +66,7 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
     private void Power(Run run, RunLeg[] legs)
     {
         if (run.FromPower is not { } distance) return;
-        var limit = legs.Select(l => code.FromPower(l.Way)).OfType<RuleLimit>().MaxBy(l => l.Value);
+        var limit = legs.Select(l => code.FromPower(l.Way)).OfType<CodeLimit>().MaxBy(l => l.Value);
         if (limit is null || distance.Value.Metres >= limit.Value - 1e-9) return;
         findings.Add(Severity.Stop, "run-near-power", distance.At, ("run", run.Id), ("distance_m", distance.Value.Metres), ("least_m", limit.Value),
             ("rule", limit.Source()));

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using static InstallPacket.Jobs.Tests.Stations.RegulatorRows;
+using static InstallPacket.Tests.RegulatorRows;
 
 namespace InstallPacket.Jobs.Tests.Stations;
 
@@ -25,13 +25,7 @@ public class RegulatorListTests
     [Fact]
     public void Bad_rows_are_told_by_line_column_value_and_reason()
     {
-        string[] rows =
-        [
-            Row(), "<html> a heading\n", Row(call: "X INV"), Row(service: "TX"), Row(service: "FM"), Row(channel: "70"), Row(channel: "7.5"), Row(power: "0.     kW"), Row(power: "-3. kW"), Row(power: "high"),
-            Row(power: "9000. kW"), Row(power: "40. W"), Row(north: "X"), Row(latitude: "43|60|0"), Row(latitude: "91|0|0"), Row(latitude: "90|0|1"), Row(longitude: "99|22|60"), Row(longitude: "||"),
-            Row(latitude: "0|0|0", longitude: "0|0|0"), Row(haat: "-", aboveSea: "0."), "|XINV-DT|too|short|\n",
-        ];
-        var (list, findings) = Read(string.Concat(rows));
+        var (list, findings) = Read(string.Concat(Faulty));
         Assert.Equal("xinv-dt", Assert.Single(list.Stations).Id);
         Assert.All(findings, f => Assert.Equal((Severity.Caution, "station-row-dropped"), (f.Severity, f.Id)));
         Assert.Equal(
