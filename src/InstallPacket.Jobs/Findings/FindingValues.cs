@@ -58,6 +58,7 @@ public sealed class FindingValues : IReadOnlyList<(string Name, object? Value)>,
     {
         null or string or bool or int or FindingValues => value,
         double d => double.IsFinite(d) ? d : null,
+        Calc.Work.Term term => Sound(name, term.Number),
         IEnumerable<string> list => list.ToArray(),
         _ => throw new ArgumentException($"A finding cannot hold a {value.GetType().Name} as '{name}'.", nameof(value)),
     };

@@ -60,7 +60,7 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
         if (block is null && job.Mounting.Kind != MountKind.Attic)
             _findings.Add(Severity.Caution, "grounding-block-missing", job.Cabling.ChainAt);
         if (code.BondingOf("shield-length") is { } most && b.ShieldLength.Metres > most.Metres + 1e-9)
-            _findings.Add(Severity.Caution, "bond-too-long", b.ShieldLengthAt, ("length_m", b.ShieldLength.Metres), ("most", most.Size()),
+            _findings.Add(Severity.Caution, "bond-too-long", b.ShieldLengthAt, ("length_m", b.ShieldLength.Metres), ("most_m", most.Metres),
                 ("rule", most.Source()));
     }
 }
