@@ -108,7 +108,7 @@ public partial class FindingWordTests
         .Where(w => !Keywords.Contains(w))
         .Concat(Said().Matches(text).Where(m => m.Groups["id"].Value != "expected").SelectMany(m => Named(English.Written(m.Groups["id"].Value)).Where(n => n != "c"))).Distinct();
 
-    private static readonly HashSet<string> Keywords = ["if", "elsif", "else", "endif", "unless", "endunless", "and", "or", "say", "c"];
+    private static readonly HashSet<string> Keywords = ["if", "elsif", "else", "endif", "unless", "endunless", "and", "or", "contains", "say", "c"];
 
     [GeneratedRegex(@"\{\{[^}]*\}\}|\{%[^%]*%\}")]
     private static partial Regex Name();
