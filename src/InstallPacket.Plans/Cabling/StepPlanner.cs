@@ -127,17 +127,13 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     {
         var first = curve.Points[0].MHz;
         if (first > 0 && frequencyMHz >= first) return true;
-        _findings.Add(Severity.Stop, "part-figure-missing", cable.At,
-            first > 0 ? $"the cable `{cable.Id}` states no `attenuation` at {UnitText.Write(frequencyMHz, 0, "MHz")}: its table begins at {UnitText.Write(first, 0, "MHz")}"
-                : $"the cable `{cable.Id}` states one `attenuation` for every frequency",
-            "the loss of coax rises with frequency, so it is read from a table that begins below every channel",
-            "write `attenuation` as a map from frequencies to losses, from the maker's sheet");
+        _findings.Add(Severity.Stop, "part-figure-missing", first > 0 ? "cable-table" : "cable-constant", cable.At, ("part", cable.Id),
+            ("frequency_mhz", frequencyMHz), ("first_mhz", first));
         return false;
     }
 
     private void Missing(Part part, Key figure) =>
-        _findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure.Name}`", "without it no level can be reckoned",
-            $"add `{figure.Name}` to the part from the maker's sheet");
+        _findings.Add(Severity.Stop, "part-figure-missing", "part", part.At, ("part", part.Id), ("figure", figure.Name));
 
     // A passive part at 290 K adds noise equal to its loss.
     private static ChainStep Lossy(Subject label, Element e, Term lossDb, int output = 0) => new(label, e, lossDb.In(-1), lossDb, output);

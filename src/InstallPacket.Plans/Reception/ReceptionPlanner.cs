@@ -88,8 +88,6 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
     {
         var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != Polarisation.Both).Select(a => a.Station.Polarisation).Distinct().ToArray();
         if (kinds.Length > 1)
-            _findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt, "some wanted stations are horizontally polarised, others vertically",
-                "one antenna serves one polarisation; the other arrives 16 to 20 dB weaker (memory: cross-polar ratio of common antennas)",
-                "use a second antenna, or do not want both; the margins here count the weaker plane as 16 dB weaker");
+            _findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt);
     }
 }

@@ -28,14 +28,13 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         var s = a.Station;
         if (s.AboveSeaM is not { } top)
         {
-            if (a.Wanted) findings.Add(Severity.Caution, "transmitter-height-unknown", s.At, $"the height of `{s.Id}` above sea level is not given", "the terrain models need it", "fill in `above_sea_m` (`above-sea` in a job); until then this station is judged by the curves alone");
+            if (a.Wanted) findings.Add(Severity.Caution, "transmitter-height-unknown", s.At, ("station", s.Id));
             return null;
         }
         var mast = top - path.HeightsM[^1];
         if (mast is >= FewestMastM and <= 3000) return mast;
         if (a.Wanted)
-            findings.Add(Severity.Caution, "transmitter-below-ground", s.At, $"the antenna of `{s.Id}` is at {UnitPrinter.Of(job).Height(top)} above sea level, and the ground under it at {UnitPrinter.Of(job).Height(path.HeightsM[^1])}",
-                "an antenna stands at least 1 m and at most 3000 m above the ground (bounds of the terrain models)", "check its coordinates and its height; until then this station is judged by the curves alone");
+            findings.Add(Severity.Caution, "transmitter-below-ground", s.At, ("station", s.Id), ("top_m", top), ("ground_m", path.HeightsM[^1]));
         return null;
     }
 
