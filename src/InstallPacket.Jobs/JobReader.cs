@@ -8,8 +8,11 @@ public sealed record JobReading(Job? Job, IReadOnlyList<Finding> Findings);
 /// <summary>Reads job files: text to <see cref="Job"/>, with every finding of the file in one run.</summary>
 /// <param name="files">The author's files.</param>
 /// <param name="parts">The parts that jobs may name.</param>
-public sealed class JobReader(IJobFiles files, PartLibrary parts)
+/// <param name="codes">The code families that jobs may name; those of the program when absent.</param>
+public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<CodeDefaults>? codes = null)
 {
+    private readonly IReadOnlyList<CodeDefaults> _codes = codes ?? CodeDefaults.BuiltIn;
+
     /// <summary>The job folders: every folder that holds a <c>job.yaml</c>, in ordinal order. Names that start with <c>_</c> or <c>.</c> are not jobs.</summary>
     public static IReadOnlyList<string> JobIds(IJobFiles files) =>
     [
@@ -40,11 +43,19 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
             .Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
         var library = parts.With(own);
         new NameResolver(library, names, group, checker.Defined, findings).Resolve(checker.Uses);
+        CheckCode(group, findings);
         if (findings.AnyStop) return null;
-        var job = Bind(id, path, group, stations, terrain, library) with { OwnParts = own };
+        var job = Bind(_codes, id, path, group, stations, terrain, library) with { OwnParts = own };
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;
+    }
+
+    private void CheckCode(CheckedGroup group, FindingList findings)
+    {
+        if (group.Maybe(JobKeys.Code) is not { } code || _codes.Any(c => c.Id == code.Value)) return;
+        string[] words = [.. _codes.Select(c => c.Id)];
+        findings.Add(Severity.Stop, "unknown-word", code.At, $"code is `{code.Value}`", "one of: " + string.Join(", ", words), NearestWord.Hint(code.Value, words) + "use one of the words listed");
     }
 
     // Not complete when a list is named that could not be read: then nobody knows which names it holds.
@@ -73,9 +84,9 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
     private Sourced<string>? Terrain(string id, CheckedGroup? siting, FindingList findings) =>
         siting?.Maybe(SitingKeys.Terrain) is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder ? new Sourced<string>(folder, name.At) : null;
 
-    private static Job Bind(string id, string path, CheckedGroup g, List<Station> stations, Sourced<string>? terrain, PartLibrary library)
+    private static Job Bind(IReadOnlyList<CodeDefaults> codes, string id, string path, CheckedGroup g, List<Station> stations, Sourced<string>? terrain, PartLibrary library)
     {
-        var code = g.Get(JobKeys.Code);
+        var code = codes.First(c => c.Id == g.Get(JobKeys.Code));
         var materials = new MaterialsBinder(library);
         return new Job
         {
@@ -83,9 +94,9 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts)
             File = path,
             Title = g.Get(JobKeys.Title),
             Date = g.Placed(JobKeys.Date),
-            Code = code,
-            Units = g.Get(JobKeys.Units),
-            Paper = g.Maybe(JobKeys.Paper)?.Value ?? (code == "us" ? PaperSize.Letter : PaperSize.A4),
+            Code = code.Id,
+            Units = g.Maybe(JobKeys.Units)?.Value ?? code.Units,
+            Paper = g.Maybe(JobKeys.Paper)?.Value ?? code.Paper,
             LevelUnit = g.Get(JobKeys.LevelUnit),
             Language = g.Maybe(JobKeys.Language)?.Value,
             PreparedBy = HandoverBinder.Party(g.Get(JobKeys.PreparedBy)),

@@ -8,10 +8,11 @@ public static class Planner
     /// <param name="parts">The parts library.</param>
     /// <param name="terrain">The ground around the job; null when the job names no tiles.</param>
     /// <param name="readFindings">Findings of reading, to be kept with those of planning.</param>
-    public static Plan Plan(Job job, PartLibrary parts, ITerrain? terrain, IEnumerable<Finding> readFindings)
+    /// <param name="codes">The code families; those of the program when absent.</param>
+    public static Plan Plan(Job job, PartLibrary parts, ITerrain? terrain, IEnumerable<Finding> readFindings, CodeFamilies? codes = null)
     {
         parts = parts.With(job.OwnParts);
-        var code = CodeFamily.Of(job.Code);
+        var code = (codes ?? CodeFamilies.BuiltIn).Of(job.Code);
         var (work, findings) = (new Workings(), new FindingList());
         findings.AddRange(readFindings);
         T Kept<T>(Planned<T> planned)
@@ -26,15 +27,15 @@ public static class Planner
         var noise = new ChainNoise(job, routing);
         Planned<ReceptionPlan> Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise).Plan();
         var reception = Kept(Receive(job));
-        var cabling = Kept(new CablingPlanner(job, reception, routing).Plan());
-        cabling = Kept(new CurePlanner(job, reception, routing, parts, changed => Receive(changed).Plan).Plan(cabling));
+        var cabling = Kept(new CablingPlanner(job, code, reception, routing).Plan());
+        cabling = Kept(new CurePlanner(job, code, reception, routing, parts, changed => Receive(changed).Plan).Plan(cabling));
         var mounting = Kept(new MountingPlanner(job, code).Plan());
         var bonding = Kept(new BondingPlanner(job, code).Plan());
         var materials = Kept(new MaterialsPlanner(job, siting, routing, mounting, parts).Plan());
         var handover = new HandoverPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan();
         return new Plan
         {
-            Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units, job.Paper, job.LevelUnit, job.Language ?? code.Language, job.PreparedBy, job.Customer),
+            Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units, job.Paper, job.LevelUnit, job.Language ?? code.Defaults.Language, job.PreparedBy, job.Customer),
             Siting = siting,
             Reception = reception,
             Cabling = cabling,

@@ -201,7 +201,7 @@ public class BondingTests
     [InlineData("eu", "bonding_rules_europe.csv", "electrode size", "rod-section", "steel", 90)]
     public void The_numbers_of_the_families_stand_in_the_rules_that_were_read(string family, string file, string item, string use, string metal, double value)
     {
-        var limit = CodeFamily.Of(family).BondingOf(use, metal)!;
+        var limit = CodeFamilies.BuiltIn.Of(family).BondingOf(use, metal)!;
         Assert.Equal(value, limit.Value);
         var rule = CsvText.Rows(File.ReadAllText(Path.Combine(DemoJobs.Checkout, "tests", "Reference", "bonding", file))).Single(r => r["item"] == item);
         Assert.Matches($@"(^|[^0-9.]){System.Text.RegularExpressions.Regex.Escape(value.ToString(System.Globalization.CultureInfo.InvariantCulture))}([^0-9.]|\.?$|\. )", rule["value"] + " " + rule["rule_in_our_words"]);
@@ -209,7 +209,7 @@ public class BondingTests
     }
 
     [Fact]
-    public void Every_number_says_how_it_is_known() => Assert.All(CodeFamily.Of("us").Bonding.Concat(CodeFamily.Of("eu").Bonding), b =>
+    public void Every_number_says_how_it_is_known() => Assert.All(CodeFamilies.BuiltIn.Of("us").Bonding.Concat(CodeFamilies.BuiltIn.Of("eu").Bonding), b =>
     {
         Assert.Contains(b.Provenance, (string[])["read", "memory", "derived", "common practice"]);
         Assert.All((string[])[b.Document, b.Edition], s => Assert.NotEmpty(s));
@@ -217,5 +217,5 @@ public class BondingTests
 
     [Fact]
     public void The_jumper_between_the_gauges_is_thicker_than_the_mast_conductor() =>
-        Assert.True(CodeFamily.Of("us").BondingOf("jumper", "copper")!.Mm2 > WireGauge.AreaM2(WireGauge.DiameterM(7)) * 1e6);
+        Assert.True(CodeFamilies.BuiltIn.Of("us").BondingOf("jumper", "copper")!.Mm2 > WireGauge.AreaM2(WireGauge.DiameterM(7)) * 1e6);
 }

@@ -48,6 +48,12 @@ public static class UnitTable
     /// <summary>The units of a dimension, stored unit first.</summary>
     public static IReadOnlyList<Unit> For(Dimension dimension) => Units[dimension];
 
+    /// <summary>Stored value over written value for a unit without zero point of its own; 1 for none.</summary>
+    /// <param name="unit">Name of the unit; empty for a pure number.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such unit.</exception>
+    public static double Factor(string unit) => unit.Length == 0 ? 1
+        : Units.Values.SelectMany(u => u).FirstOrDefault(u => u.Name == unit && u.Offset == 0)?.Factor ?? throw new ArgumentOutOfRangeException(nameof(unit), unit, "No such unit.");
+
     /// <summary>The unit names of a dimension as a phrase: <c>m, cm, mm or ft</c>.</summary>
     public static string Names(Dimension dimension)
     {

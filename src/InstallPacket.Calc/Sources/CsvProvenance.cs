@@ -1,7 +1,7 @@
 namespace InstallPacket.Calc.Sources;
 
 /// <summary>Reads the provenance marks of embedded tables.</summary>
-internal static class CsvProvenance
+public static class CsvProvenance
 {
     /// <summary>The mark in a cell; an unknown mark is a broken table and throws.</summary>
     public static Provenance Of(string text) => text switch

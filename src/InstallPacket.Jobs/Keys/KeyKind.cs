@@ -79,6 +79,13 @@ public sealed record TableWordKind(params string[] Rows) : KeyKind<string>, IWor
     public object? Read(string word) => Rows.Contains(word) ? word : null;
 }
 
+/// <summary>A word of a list that a program may make longer: known words are offered, others are left to whoever reads the job.</summary>
+public sealed record SuggestedWordKind(IReadOnlyList<string> Words) : KeyKind<string>, IWordKind
+{
+    /// <inheritdoc/>
+    public object? Read(string word) => word;
+}
+
 /// <summary>Yes or no.</summary>
 public sealed record YesNoKind : KeyKind<bool>, IWordKind
 {

@@ -16,7 +16,7 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
         var b = _bonding;
         var block = job.Cabling.Chain.FirstOrDefault(e => e.Part is GroundingBlockPart);
         CheckShield(block);
-        var zone = new ZonePlanner(job, _work, _findings).Plan();
+        var zone = new ZonePlanner(job, code, _work, _findings).Plan();
         var sizes = new BondSizes(code, _work, _findings);
         if (zone is not { Exempt: true }) sizes.Check("mast", "the conductor from the mast", b.Conductor, b.ConductorAt);
         if (block is not null) CheckShieldSize(sizes, zone);

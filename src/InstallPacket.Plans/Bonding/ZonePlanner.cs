@@ -2,14 +2,14 @@ using InstallPacket.Calc.Bonding;
 
 namespace InstallPacket.Plans.Bonding;
 
-/// <summary>Whether antenna and mast stand in the zone of the wall that European practice exempts.</summary>
-internal sealed class ZonePlanner(Job job, Workings work, FindingList findings)
+/// <summary>Whether antenna and mast stand in the zone of the wall that the code family exempts.</summary>
+internal sealed class ZonePlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     private const double Slack = 1e-6;
 
     public ZonePlan? Plan()
     {
-        if (job.Code != "eu" || job.Bonding.Zone is not { } zone) return null;
+        if (!code.ExemptsWallZone || job.Bonding.Zone is not { } zone) return null;
         var (below, outM) = (zone.BelowEdge.Metres, zone.Out.Metres);
         var exempt = work.Apply(FacadeZone.ExemptFormula, "antenna and mast", Term.Key("bonding.zone.below-edge", below), Term.Key("bonding.zone.out", outM)) > 0;
         var contradicted = exempt && Contradicted(zone);

@@ -3,7 +3,7 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Follows every station through the chain to every outlet.</summary>
-internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPlan routing)
+internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan reception, RoutingPlan routing)
 {
     private readonly ChainView _chain = new(job.Cabling);
     private readonly StepPlanner _steps = new(job, routing);
@@ -22,7 +22,7 @@ internal sealed class CablingPlanner(Job job, ReceptionPlan reception, RoutingPl
         if (receiver.NoiseFigureDb is null)
             Findings.Add(Severity.Stop, "part-figure-missing", receiver.At, $"the receiver `{receiver.Id}` does not state `noise-figure`", "without it no margin can be reckoned", "add it to the part");
         var outlets = _chain.Outlets.Select(Outlet).ToArray();
-        new OutletRules(job, reception, Findings).Check(outlets);
+        new OutletRules(job, code, reception, Findings).Check(outlets);
         new AmplifierRules(job, reception, _chain, _steps, _loads, Findings).Check();
         var ladders = new LadderPlanner(job, reception, _chain, _steps, _loads, Work).Plan(outlets);
         var feeds = new FeedPlanner(job, _chain, routing, Work, Findings).Plan();

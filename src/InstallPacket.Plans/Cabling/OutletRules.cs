@@ -3,7 +3,7 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Findings about levels and margins at the outlets: one a station, naming its worst outlet.</summary>
-internal sealed class OutletRules(Job job, ReceptionPlan reception, FindingList findings)
+internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan reception, FindingList findings)
 {
     private const double LargestDifferenceDb = 12;
 
@@ -24,7 +24,7 @@ internal sealed class OutletRules(Job job, ReceptionPlan reception, FindingList 
     private void CheckTooWeak(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel)[] rows)
     {
         var station = reception.Stations.First(s => s.Id == want.Value);
-        if (CodeFamily.Of(job.Code).Outlet(station.System, station.Mode) is not { } window) return;
+        if (code.Outlet(station.System, station.Mode) is not { } window) return;
         var (outlet, channel) = rows.MinBy(r => r.Channel.LevelHotDbm);
         var least = Level.FromDbuV(window.LeastDbuv).Dbm;
         if (channel.Verdict == "short" || channel.LevelHotDbm >= least) return;

@@ -25,8 +25,9 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
     public void CheckFall()
     {
         if (_mounting.Access != Access.LadderAndRoof || _mounting.FallProtection?.Value is FallProtection.Edge or FallProtection.Harness or FallProtection.Platform) return;
-        if (code.FallProtectionM is { } from && _mounting.WorkHeight.Metres < from) return;
-        var limit = code.FallProtectionM is { } m ? $"from {_print.Length(m)} an unprotected edge needs a guard, a net or a harness (29 CFR 1926.501(b)(1))" : "national law on work at height asks for protection, in some countries at any height (ask locally)";
+        var from = code.LimitOf("fall-protection");
+        if (from is not null && _mounting.WorkHeight.Metres < from.Value) return;
+        var limit = from is not null ? $"from {_print.Length(from.Value)} an unprotected edge needs a guard, a net or a harness ({from.Document})" : "national law on work at height asks for protection, in some countries at any height (ask locally)";
         var severity = _mounting.FallProtection is null ? Severity.Caution : Severity.Stop;
         findings.Add(severity, "fall-unprotected", _mounting.FallProtection?.At ?? _mounting.At,
             $"somebody works on the roof at {_print.Length(_mounting.WorkHeight.Metres)} and {(_mounting.FallProtection is null ? "the job does not say what keeps that person from falling" : "nothing keeps that person from falling")}", limit,
@@ -35,7 +36,7 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
 
     private int? Size(Term railsM)
     {
-        if (job.Code != "us") return null;
+        if (!code.ExtensionLadders) return null;
         var size = LadderSet.ExtensionSizeFt(railsM / 0.3048);
         if (size is not null) work.Apply(LadderSet.ExtensionSizeFormula, "ladder", railsM.In(1 / 0.3048));
         else
@@ -46,12 +47,14 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
     private string Rating()
     {
         if (_mounting.LadderLoadKg is not { } load) return "";
-        if (LadderRating.For(load.Value, job.Code == "us") is { } rating)
+        double[] capacities = [.. code.Ladders.Select(l => l.CapacityKg)];
+        if (code.Ladders.FirstOrDefault(l => l.CapacityKg >= load.Value) is { } rating)
         {
-            work.Apply(LadderRating.RatingFormula, job.Code == "us", "ladder", Term.Key("mounting.ladder-load", load.Value));
-            return rating.Word;
+            work.Apply(LadderRating.RatingFormula, capacities, "ladder", Term.Key("mounting.ladder-load", load.Value));
+            return rating.Rating;
         }
-        findings.Add(Severity.Stop, "ladder-overloaded", load.At, $"person, tools and load come to {_print.Mass(load.Value)}", job.Code == "us" ? $"{_print.Mass(LadderRating.Us[^1].CapacityKg)}, rating IAA" : $"{_print.Mass(LadderRating.Europe.CapacityKg)} (EN 131, recalled)", "haul the load up on a line, or work from a platform");
+        var strongest = code.Ladders[^1];
+        findings.Add(Severity.Stop, "ladder-overloaded", load.At, $"person, tools and load come to {_print.Mass(load.Value)}", $"{_print.Mass(strongest.CapacityKg)}, rating {strongest.Rating} ({strongest.Document}, {strongest.Edition})", "haul the load up on a line, or work from a platform");
         return "";
     }
 }

@@ -4,18 +4,14 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A base held down by blocks on a flat roof.</summary>
-internal sealed class BallastPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
 {
-    /// <summary>Share of the weight that counts in Europe (recalled).</summary>
-    private static readonly Constant EuropeanShare = new("share-of-weight-europe", 0.9, "project-notes", Provenance.Memory);
-    private static readonly Constant WholeWeight = new("share-of-weight-us", 1, "asce-7-16", Provenance.Derived);
     private static readonly Constant UsualFriction = new("friction-on-the-roof", BallastBase.Friction, "project-notes", Provenance.Memory);
 
     /// <summary>Beyond this weight nobody speaks of blocks any more [N].</summary>
     private const double MostN = 1e5;
 
     private const double SteepestDeg = 5;
-    private const double FastestUsMs = 130 * 0.44704;
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public BallastPlan? Plan(WindPlan wind, double? weightN)
@@ -27,14 +23,14 @@ internal sealed class BallastPlanner(Job job, Workings work, FindingList finding
         }
         Place(ballast, wind);
         var length = job.Mounting.MastLength.Metres;
-        var (top, line) = Ultimate(wind);
+        var (top, line) = Loads(wind);
         var (pull, moment) = (top + line * length, work.Apply(MountingFormulas.FootMoment, "ballast", top, job.MastLength(), line));
         Term Of(string key, double number) => MountTerms.Hold("ballast." + key, number);
         Term force = Of("force_n", pull), lever = Of("lever_m", pull > 0 ? moment / pull : 0), side = Term.Key("mounting.ballast.side", ballast.SideM);
         var turn = work.Apply(BallastBase.OverturningFormula, "ballast", force, lever, side);
         Term friction = ballast.Friction is { } measured ? Term.Key("mounting.ballast.friction", measured) : UsualFriction;
         var slide = work.Apply(BallastBase.SlidingFormula, "ballast", force, friction);
-        var share = job.Code == "us" ? WholeWeight : EuropeanShare;
+        var share = code.Limit("weight-share").Term;
         var need = work.Apply(MountingFormulas.BallastNeed, "ballast", turn, slide, share);
         Term own = Of("own_n", weightN ?? 0), block = Term.Key("mounting.ballast.block", ballast.BlockKg);
         if (need > MostN)
@@ -52,8 +48,7 @@ internal sealed class BallastPlanner(Job job, Workings work, FindingList finding
         return new BallastPlan(ballast.SideM, force, lever, turn, slide, own, blocks, ballast.BlockKg, total, pressure, ballast.RoofBearsPa);
     }
 
-    // The ultimate wind against the plain weight for `us`: the 0.6 of allowable stress stands on both sides.
-    private (Term Top, Term Line) Ultimate(WindPlan wind) => job.Code == "us"
+    private (Term Top, Term Line) Loads(WindPlan wind) => code.WeightAgainstGust
         ? (MountTerms.Wind("gust_force_n", wind.GustForceN), MountTerms.Wind("gust_line_n_per_m", wind.GustLineNPerM))
         : (MountTerms.Wind("force_n", wind.ForceN), MountTerms.Wind("line_load_n_per_m", wind.LineLoadNPerM));
 
@@ -75,7 +70,7 @@ internal sealed class BallastPlanner(Job job, Workings work, FindingList finding
     {
         if (job.Mounting.RoofPitchDeg is > SteepestDeg and var pitch)
             findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight on a roof of {UnitPrinter.Plain.Angle(pitch)}", $"flat roofs, to {UnitPrinter.Plain.Angle(SteepestDeg)} (our rule)", "choose a mount that is fixed to the structure");
-        if (job.Code == "us" && wind.SpeedMs > FastestUsMs)
-            findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight where the basic wind speed is {_print.Speed(wind.SpeedMs)}", $"{_print.Speed(FastestUsMs)}: not in regions of hurricanes (advice of a disaster agency as read; the speed is our rule)", "choose a mount that is fixed to the structure");
+        if (code.LimitOf("ballast-fastest-wind") is { } fastest && wind.SpeedMs > fastest.Value)
+            findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight where the basic wind speed is {_print.Speed(wind.SpeedMs)}", $"{_print.Speed(fastest.Value)}: not in regions of hurricanes ({fastest.Document})", "choose a mount that is fixed to the structure");
     }
 }

@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Brackets on a wall, a gable or an eave: pull and shear of their fixings, wind away from the wall and along it.</summary>
-internal sealed class BracketPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
 {
     /// <summary>Fixings of a bracket by common practice.</summary>
     private const int UsualFixings = 4;
@@ -29,13 +29,13 @@ internal sealed class BracketPlanner(Job job, Workings work, FindingList finding
             return;
         }
         // The foot of a ground mast carries the weight, not its bracket.
-        var weight = brackets == 1 ? 0 : Heavier(weightN ?? 0);
+        var weight = brackets == 1 ? 0 : (weightN ?? 0) * code.Limit("weight-factor").Value;
         Term couple = weight > 0 ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.Hold("bracket.weight_n", weight), Of("stand-off", standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
         // Guys can make the lower one bear more than the upper one.
         var force = brackets == 1 ? Math.Abs(wind.UpperN) : Math.Max(Math.Abs(wind.UpperN), Math.Abs(wind.LowerN));
         var demands = new List<FixingDemand> { Away(force, couple, weight / 2, each) };
         if (Along(force, couple, weight / 2, each, standOff) is { } along) demands.Add(along);
-        new FixingChecker(job, work, ledger).Check(demands);
+        new FixingChecker(job, code, work, ledger).Check(demands);
         Plan = new BracketPlan(force, weight, weight / 2, each, _mounting.Mount.AcrossM is null ? each : Math.Max(1, each / 2));
     }
 
@@ -65,8 +65,6 @@ internal sealed class BracketPlanner(Job job, Workings work, FindingList finding
             work.Apply(MountingFormulas.PullAlong, "upper bracket", pull, Bracket("sharing", sharing), couple, Bracket("fixings", each)),
             work.Apply(MountingFormulas.Shear, "upper bracket, wind along the wall", Bracket("force_n", force), Bracket("share_of_weight_n", weight), Bracket("fixings", each)));
     }
-
-    private double Heavier(double weight) => job.Code == "us" ? weight : weight * 1.35;
 
     private void CheckSpacing(WindPlan wind)
     {

@@ -3,13 +3,10 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A mast strapped to a chimney: refused unless the stack is sound and the code allows it.</summary>
-internal sealed class ChimneyPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class ChimneyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
 {
     /// <summary>Density of the masonry that is taken [kg/m3]: light brickwork, on the safe side.</summary>
     private const double DensityKgM3 = 1900;
-
-    /// <summary>Share of the weight that counts in Europe (recalled).</summary>
-    private const double EuropeanShare = 0.9;
 
     /// <summary>What the stack takes; null where it could not be checked.</summary>
     public ChimneyPlan? Plan { get; private set; }
@@ -36,12 +33,11 @@ internal sealed class ChimneyPlanner(Job job, Workings work, FindingList finding
 
     private void Foot(ChimneySection stack, WindPlan wind, double push)
     {
-        // As with ballast: for `us` the ultimate wind against the plain weight, for `eu` the design wind against nine tenths of it.
-        var (top, line, share) = job.Code == "us" ? (wind.GustForceN, wind.GustLineNPerM, 1) : (wind.ForceN, wind.LineLoadNPerM, EuropeanShare);
+        var (gust, share) = (code.WeightAgainstGust, code.Limit("weight-share").Value);
+        var (top, line) = gust ? (wind.GustForceN, wind.GustLineNPerM) : (wind.ForceN, wind.LineLoadNPerM);
         var force = top + line * wind.FreeM;
-        var us = job.Code == "us";
-        var moment = work.Apply(MountingFormulas.FootMoment, "top of the chimney", MountTerms.Wind(us ? "gust_force_n" : "force_n", top),
-            MountTerms.Wind("free_m", wind.FreeM), MountTerms.Wind(us ? "gust_line_n_per_m" : "line_load_n_per_m", line));
+        var moment = work.Apply(MountingFormulas.FootMoment, "top of the chimney", MountTerms.Wind(gust ? "gust_force_n" : "force_n", top),
+            MountTerms.Wind("free_m", wind.FreeM), MountTerms.Wind(gust ? "gust_line_n_per_m" : "line_load_n_per_m", line));
         Term density = Of("density_kg_m3", share * DensityKgM3), height = Term.Key("mounting.chimney.height", stack.HeightM);
         var weight = work.Apply(MountingFormulas.StackWeight, "chimney", density, height);
         var net = 1e6 * work.Apply(ChimneyStack.TensionFormula, "chimney", moment, Of("force_n", force), height, Term.Key("mounting.chimney.side", stack.SideM), density);

@@ -4,7 +4,7 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the fixings of the mount bear their share.</summary>
-internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
+internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, HoldLedger ledger)
 {
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
@@ -27,12 +27,10 @@ internal sealed class FixingChecker(Job job, Workings work, HoldLedger ledger)
 
     private IFixingResistance? Resistance(Fixing f) => f.Part.Form switch
     {
-        FixingForm.LagScrew when job.Code == "us" => new ScrewData(job, work, ledger).Lag(f),
-        FixingForm.WoodScrew when job.Code == "eu" => new ScrewData(job, work, ledger).European(f),
-        FixingForm.WoodScrew => new ScrewData(job, work, ledger).ThinScrew(f),
         FixingForm.Anchor or FixingForm.Bolt => Stated(f),
+        { } form when code.Screws.HasRule(form) => code.Screws.Resistance(new(job, f, work), ledger),
         null => Unknown(f, $"the fixing `{f.Part.Id}` does not state `form`", "add `form` to the part: lag-screw, wood-screw, anchor, bolt or clamp"),
-        FixingForm.LagScrew or FixingForm.Clamp => Stated(f, $"for a {Word.Of(f.Part.Form.Value).Replace('-', ' ')} the code family `{job.Code}` has no rule here"),
+        { } form => Stated(f, $"for a {Word.Of(form).Replace('-', ' ')} the code family `{code.Id}` has no rule here"),
     };
 
     private IFixingResistance? Stated(Fixing f, string why = "no capacity of anchors is built in")

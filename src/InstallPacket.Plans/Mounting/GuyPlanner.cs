@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Guys: angle, pull, wire, anchors, and the push that they put on the mast.</summary>
-internal sealed class GuyPlanner(Job job, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
 {
     private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
@@ -30,13 +30,13 @@ internal sealed class GuyPlanner(Job job, Workings work, FindingList findings, H
         return sets;
     }
 
-    // US ordinances ask for guys above 10 ft; elsewhere the strength of the tube decides.
+    // Where the family names no height, the strength of the tube decides.
     private void AskedFor()
     {
         var m = job.Mounting;
-        if (job.Code != "us" || !MastRule.UsGuysNeeded(m.FreeLength.Metres)) return;
+        if (code.LimitOf("guys-above") is not { } limit || m.FreeLength.Metres <= limit.Value) return;
         findings.Add(Severity.Caution, "guys-asked-for", m.FreeLengthAt, $"{_print.Length(m.FreeLength.Metres)} of mast stands free without guys",
-            $"{_print.Length(MastRule.UsGuysAboveM)}: above it city ordinances that were read ask for guys, about every 10 ft (check the local code)", "add `mounting.guys`, or shorten the free length");
+            $"{_print.Length(limit.Value)}: above it city ordinances that were read ask for guys, about every 10 ft (check the local code)", "add `mounting.guys`, or shorten the free length");
     }
 
     private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)

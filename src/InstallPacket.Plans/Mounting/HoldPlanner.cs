@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The load path from the mast into the house, roof or ground, and the capacity of each part in it.</summary>
-internal sealed class HoldPlanner(Job job, Workings work, FindingList findings)
+internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     private double? _antennasKg, _mastKg;
     private readonly MountingSection _mounting = job.Mounting;
@@ -15,14 +15,14 @@ internal sealed class HoldPlanner(Job job, Workings work, FindingList findings)
         if (wind is null) return null;
         var weight = Weight();
         CheckRating(wind);
-        var bracket = _mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast ? new BracketPlanner(job, work, findings, _ledger) : null;
+        var bracket = _mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast ? new BracketPlanner(job, code, work, findings, _ledger) : null;
         bracket?.Check(wind, weight);
-        var tripod = _mounting.Kind == MountKind.Tripod ? new TripodPlanner(job, work, _ledger) : null;
+        var tripod = _mounting.Kind == MountKind.Tripod ? new TripodPlanner(job, code, work, _ledger) : null;
         tripod?.Check(wind);
-        var chimney = _mounting.Kind == MountKind.ChimneyLashing ? new ChimneyPlanner(job, work, findings, _ledger) : null;
+        var chimney = _mounting.Kind == MountKind.ChimneyLashing ? new ChimneyPlanner(job, code, work, findings, _ledger) : null;
         chimney?.Check(wind);
-        var ballast = _mounting.Kind == MountKind.Ballast ? new BallastPlanner(job, work, findings, _ledger).Plan(wind, weight) : null;
-        var guying = new GuyPlanner(job, work, findings, _ledger);
+        var ballast = _mounting.Kind == MountKind.Ballast ? new BallastPlanner(job, code, work, findings, _ledger).Plan(wind, weight) : null;
+        var guying = new GuyPlanner(job, code, work, findings, _ledger);
         var guys = guying.Plan(wind, weight);
         return new HoldPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved, Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan, Column = guying.Column, Screws = _ledger.Screws };
     }

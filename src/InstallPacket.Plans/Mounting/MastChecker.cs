@@ -5,7 +5,7 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Bending, support forces, sway and pointing of the mast, and what its tube bears.</summary>
-internal sealed class MastChecker(Job job, Workings work, FindingList findings)
+internal sealed class MastChecker(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     /// <summary>Moment at the upper support beyond which a structural proof is asked for [N m] (read: European practice for antennas; used everywhere by choice).</summary>
     private const double EngineerNm = EuropeanMastRule.GreatestMomentNm;
@@ -21,32 +21,29 @@ internal sealed class MastChecker(Job job, Workings work, FindingList findings)
     /// <param name="service">Pressure of the gust for pointing over that of the job.</param>
     public WindPlan Plan(MastSection tube, Term force, Term line, double service)
     {
-        // European practice: the tube must be safe without its guys. Elsewhere the guys hold it.
-        var frame = job.Code == "us" ? MastFrame.Guyed(_mounting) : MastFrame.Fixed(_mounting);
+        var frame = code.Mast.GuysHold ? MastFrame.Guyed(_mounting) : MastFrame.Fixed(_mounting);
         var material = MastTubes.Material(_mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
         var several = frame.SupportsM.Count > 2 || frame.Exposed;
         var (supports, moment) = several ? Several(frame, force, line) : Two(frame, force, line);
-        var allowable = Allowable(tube, material);
+        var allowable = code.Mast.Resistance(work, tube, material);
         var use = work.Apply(MastStrength.UtilisationFormula, "mast", moment, allowable);
-        var stress = 1e6 * work.Apply(MastStrength.StressFormula, "mast", moment, Section(tube));
+        var stress = 1e6 * work.Apply(MastStrength.StressFormula, "mast", moment, tube.Section());
         var mast = new MastCase([new MastLoad(force, frame.FreeM)], line, frame.FreeM, frame.SpacingM);
         Term free = MountTerms.Wind("free_m", frame.FreeM), spacing = MountTerms.Wind("spacing_m", frame.SpacingM);
         var tip = work.Apply(MastBending.DeflectionFormula, new BentMast(mast, tube, material.ModulusPa), "mast",
             force, free, line, free, spacing, MountTerms.Stiffness(tube, material.ModulusPa)) / 1000;
-        Check(moment, allowable, use, material, new TubeChooser(job, frame, material, force, line, tube.OuterM).Lightest());
+        Check(moment, allowable, use, material, new TubeChooser(job, code.Mast, frame, material, force, line, tube.OuterM).Lightest());
         CheckFree(frame);
         var pointing = new PointingChecker(job, work, findings);
-        var (tilt, frequency) = (pointing.Tilt(mast, tube, material, service / Reduced), pointing.Frequency(frame, tube, material));
+        var (tilt, frequency) = (pointing.Tilt(mast, tube, material, service / code.Wind.DesignFactor), pointing.Frequency(frame, tube, material));
         return new WindPlan(0, "", 0, 0, 0, force, line, frame.FreeM, frame.SpacingM, material.Name, material.Provenance == Provenance.Derived, moment, allowable, use,
             supports[1].ForceN, -supports[0].ForceN, tip)
         {
             StiffnessNm2 = MastSway.StiffnessNm2(tube, material.ModulusPa), SectionMm3 = tube.SectionModulusM3 * 1e9, PlasticMm3 = tube.PlasticModulusM3 * 1e9,
-            MastKgPerM = tube.MassKgM(material.DensityKgM3), TopKg = pointing.TopKg, ServiceForceN = force * (service / Reduced), ServiceLineNPerM = line * (service / Reduced),
-            Supports = supports, StressPa = stress, ServiceTiltDeg = tilt, FrequencyHz = frequency,
+            MastKgPerM = tube.MassKgM(material.DensityKgM3), TopKg = pointing.TopKg, ServiceForceN = force * (service / code.Wind.DesignFactor), ServiceLineNPerM = line * (service / code.Wind.DesignFactor),
+            TubeMethod = code.Mast.Method, Supports = supports, StressPa = stress, ServiceTiltDeg = tilt, FrequencyHz = frequency,
         };
     }
-
-    private double Reduced => job.Code == "us" ? AllowableStress.WindLoad(1) : WindEurocode.PartialFactor;
 
     private (MastSupport[] Supports, Term MomentNm) Two(MastFrame frame, Term force, Term line)
     {
@@ -84,20 +81,9 @@ internal sealed class MastChecker(Job job, Workings work, FindingList findings)
             $"beyond {_print.Length(EuropeanMastRule.GreatestFreeM)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, guy the mast, or shorten it");
     }
 
-    private static Given Section(MastSection tube) => MountTerms.Wind("section_mm3", tube.SectionModulusM3 * 1e9);
-
-    private Row Allowable(MastSection tube, MastMaterial material)
-    {
-        if (job.Code != "us")
-            return work.Apply(MountingFormulas.DesignResistance, "mast", material.Yield(), Section(tube));
-        var thin = MastStrength.IsThin(tube, material.YieldPa, material.ModulusPa);
-        var formula = material.IsAluminium ? MastStrength.AluminiumFormula : thin ? MastStrength.ElasticFormula : MastStrength.PlasticFormula;
-        return work.Apply(formula, "mast", material.Yield(), material.IsAluminium || thin ? Section(tube) : MountTerms.Wind("plastic_mm3", tube.PlasticModulusM3 * 1e9));
-    }
-
     private void Check(double moment, double allowable, double use, MastMaterial material, string? stronger)
     {
-        var guyed = _mounting.Guys is not null && job.Code == "us";
+        var guyed = _mounting.Guys is not null && code.Mast.GuysHold;
         var found = $"the wind bends the mast with {_print.Moment(moment)} {(guyed ? "between or at its supports" : "at its upper support")}, {UnitText.Number(use, 2)} of what it bears";
         if (use > 1)
             findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name})", $"shorten the free length, take a stronger tube{Named(stronger)}, or guy the mast (which an engineer should plan)");

@@ -35,6 +35,12 @@ internal static class MountTerms
     /// <summary>A number of what holds the mast.</summary>
     public static Given Hold(string key, double number) => Term.Plan("mounting.hold." + key, number);
 
+    /// <summary>Basic wind speed [m/s].</summary>
+    public static Given Speed(this DesignWind wind) => Term.Key("mounting.wind.speed", wind.SpeedMS);
+
+    /// <summary>Section modulus of the tube [mm3].</summary>
+    public static Given Section(this MastSection tube) => Wind("section_mm3", tube.SectionModulusM3 * 1e9);
+
     /// <summary>Yield strength of a material [MPa].</summary>
     public static Term Yield(this MastMaterial material) => Term.Table($"tube-materials.{material.Name}.yield", material.YieldPa / 1e6);
 

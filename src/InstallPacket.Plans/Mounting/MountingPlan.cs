@@ -103,8 +103,8 @@ public sealed record PowerLinePlan(string Name, string What, double DistanceM, d
 /// <summary>A rule of a code family.</summary>
 /// <param name="Id">Kebab-case identifier.</param>
 /// <param name="Topic">Where the packet prints it: <c>mounting</c>, <c>bonding</c>, <c>routing</c>, <c>height</c>.</param>
-/// <param name="Text">The rule in our words.</param>
+/// <param name="Text">Its words where the table of the family holds them; null where the theme does (<c>rules.FAMILY.ID</c>).</param>
 /// <param name="Document">Document and section.</param>
 /// <param name="Edition">Edition.</param>
 /// <param name="Provenance">How it is known: <c>read</c>, <c>derived</c>, <c>memory</c>, <c>common practice</c>.</param>
-public sealed record CodeRule(string Id, string Topic, string Text, string Document, string Edition, string Provenance);
+public sealed record CodeRule(string Id, string Topic, string? Text, string Document, string Edition, string Provenance);

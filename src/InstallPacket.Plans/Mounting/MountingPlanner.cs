@@ -18,16 +18,16 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
         var (required, ladder) = (lines.RequiredM(), access.Ladder());
         access.CheckFall();
         var wires = lines.Lines(ladder);
-        var fixings = new FixingPlanner(job, _work, _findings);
-        var wind = new WindPlanner(job, _work, _findings).Plan();
+        var fixings = new FixingPlanner(job, code.Screws, _work, _findings);
+        var wind = new WindPlanner(job, code, _work, _findings).Plan();
         return new MountingPlan(
             _mounting.Kind, _mounting.Mount.Name, _mounting.Mast.Name, _mounting.MastLength.Metres, _mounting.FreeLength.Metres, _mounting.On,
             [.. _mounting.Fixings.Select(fixings.Plan)], _mounting.RoofPitchDeg, _mounting.WorkHeight.Metres, _mounting.Access, ladder, job.Siting.PowerLines is not null,
             required, wires, [.. code.RulesOf("mounting"), .. code.RulesOf("height")])
         {
-            Wind = wind, Hold = new HoldPlanner(job, _work, _findings).Plan(wind), Hazards = new HazardPlanner(job, _findings).Plan(wires),
+            Wind = wind, Hold = new HoldPlanner(job, code, _work, _findings).Plan(wind), Hazards = new HazardPlanner(job, _findings).Plan(wires),
             LongestAntennaM = job.Cabling.Antennas.Max(a => a.LengthM ?? 0),
-            FallProtection = _mounting.FallProtection?.Value, FallFromM = code.FallProtectionM,
+            FallProtection = _mounting.FallProtection?.Value, FallFromM = code.LimitOf("fall-protection")?.Value,
         };
     }
 

@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A tripod on the roof: pull of the foot upwind. Its weight is left out, on the safe side.</summary>
-internal sealed class TripodPlanner(Job job, Workings work, HoldLedger ledger)
+internal sealed class TripodPlanner(Job job, CodeFamily code, Workings work, HoldLedger ledger)
 {
     private const int Feet = 3;
 
@@ -32,7 +32,7 @@ internal sealed class TripodPlanner(Job job, Workings work, HoldLedger ledger)
         }
         var push = wind.ForceN + wind.LineLoadNPerM * length;
         Plan = new(each, Feet * each, push);
-        new FixingChecker(job, work, ledger).Check([
+        new FixingChecker(job, code, work, ledger).Check([
             new("one foot upwind",
                 work.Apply(MountReactions.BoltShareFormula, "foot upwind, pull", pull, Of("fixings", each)),
                 work.Apply(MountReactions.BoltShareFormula, "feet, shear", Of("push_n", push), Of("all_fixings", Feet * each)))]);

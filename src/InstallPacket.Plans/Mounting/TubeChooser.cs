@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Looks through the table of tubes for one that bears the mast; the wind on a wider tube is larger, and that is counted.</summary>
-internal sealed class TubeChooser(Job job, MastFrame frame, MastMaterial material, double forceN, double lineLoadNPerM, double outerM)
+internal sealed class TubeChooser(Job job, IMastCode code, MastFrame frame, MastMaterial material, double forceN, double lineLoadNPerM, double outerM)
 {
     private const double Enough = 0.8;
 
@@ -18,7 +18,6 @@ internal sealed class TubeChooser(Job job, MastFrame frame, MastMaterial materia
     private double Use(MastSection tube)
     {
         var moment = frame.Forces(forceN, lineLoadNPerM * tube.OuterM / outerM).GreatestNm;
-        var bears = job.Code == "us" ? MastStrength.AllowableNm(tube, material) : material.YieldPa * tube.SectionModulusM3;
-        return moment / bears;
+        return moment / code.ResistanceNm(tube, material);
     }
 }

@@ -64,6 +64,9 @@ public sealed record WindPlan(
     /// <summary>Speed of that gust.</summary>
     public double ServiceMs { get; init; }
 
+    /// <summary>How the moment that the tube can take was found: <c>allowable-stress</c> or <c>partial-factors</c>.</summary>
+    public string TubeMethod { get; init; } = "";
+
     /// <summary>All supports from below, rings of guys included.</summary>
     public IReadOnlyList<MastSupport> Supports { get; init; } = [];
 }

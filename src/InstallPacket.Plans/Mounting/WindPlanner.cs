@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>What the wind does to antenna and mast, and what the tube can bear.</summary>
-internal sealed class WindPlanner(Job job, Workings work, FindingList findings)
+internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     private static readonly Constant SlenderCf = new("cf-slender-round", WindForce.SlenderRoundCf, "asce-7-16", Calc.Sources.Provenance.Read);
     private static readonly Constant RigidMast = new("gust-effect-of-a-rigid-mast", 1, "asce-7-16", Calc.Sources.Provenance.Read);
@@ -22,9 +22,9 @@ internal sealed class WindPlanner(Job job, Workings work, FindingList findings)
             findings.Add(Severity.Caution, "wind-unknown", _mounting.At, "the job does not say which wind the mount must stand", "no wind speed is guessed (our rule)", "look it up in the official map and write `mounting.wind`");
             return null;
         }
-        if (wind.Exposure.Value is "B" or "C" or "D" != (job.Code == "us"))
+        if (!code.Wind.Exposures.Contains(wind.Exposure.Value))
         {
-            findings.Add(Severity.Stop, "exposure-unfit", wind.Exposure.At, $"mounting.wind.exposure is `{wind.Exposure.Value}` in the code family `{job.Code}`", job.Code == "us" ? "B, C or D" : "0, I, II, III or IV", "use a word of this family");
+            findings.Add(Severity.Stop, "exposure-unfit", wind.Exposure.At, $"mounting.wind.exposure is `{wind.Exposure.Value}` in the code family `{code.Id}`", Listed(code.Wind.Exposures), "use a word of this family");
             return null;
         }
         if (wind.Crest)
@@ -79,19 +79,20 @@ internal sealed class WindPlanner(Job job, Workings work, FindingList findings)
     private WindPlan Reckon(DesignWind wind, double areaM2, MastSection tube)
     {
         var height = Math.Max(job.Siting.AntennaHeight.Value.Metres, 1);
-        var loads = new WindPressure(job, work);
-        var pressure = loads.Of(wind, height);
+        var pressure = code.Wind.PressurePa(work, wind, height);
         var gust = work.Apply(WindForce.ForceFormula, "antenna", pressure, RigidMast, MountTerms.Wind("area_m2", areaM2));
         // The cable down the mast widens it for the wind.
         var width = tube.OuterM + CablesM();
         var gustLine = work.Apply(WindForce.LineLoadFormula, "mast and its cable", pressure, RigidMast, SlenderCf, MountTerms.Wind("width_m", width));
-        var (force, line) = (loads.Design(gust, "antenna"), loads.Design(gustLine, "mast"));
-        return new MastChecker(job, work, findings).Plan(tube, force, line, 0.613 * ServiceMs * ServiceMs / pressure) with
+        var (force, line) = (code.Wind.Design(work, gust, "antenna"), code.Wind.Design(work, gustLine, "mast"));
+        return new MastChecker(job, code, work, findings).Plan(tube, force, line, 0.613 * ServiceMs * ServiceMs / pressure) with
         {
             SpeedMs = wind.SpeedMS, Exposure = wind.Exposure.Value, HeightM = height, PressurePa = pressure, AreaM2 = areaM2, ForceN = force, LineLoadNPerM = line,
             ServiceMs = ServiceMs, GustForceN = gust, GustLineNPerM = gustLine, WidthM = width,
         };
     }
+
+    private static string Listed(IReadOnlyList<string> words) => string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
 
     private double CablesM()
     {

@@ -41,9 +41,9 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
         return new RunPlan(
             run.Id, number, run.Cable.Id, run.Cable.Name, run.Way, run.Path, (to?.SecondRun == run.Id ? to.Second : to?.From) ?? "", to?.Id ?? "", straight,
             straight > 0 ? routed / straight : Factor(run.Way).Number, run.DripLoops, run.DripDepth.Value.Metres, drip, service, TerminationM, cut, clips,
-            clips > 0 ? code.ClipSpacingM : null, run.Cable.BendRadiusM, run.Note ?? "")
+            clips > 0 ? code.Limit("clip-spacing").Value : null, run.Cable.BendRadiusM, run.Note ?? "")
         {
-            Existing = run.Existing, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.UprightClipSpacingM : null, Corners = corners,
+            Existing = run.Existing, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.Limit("clip-spacing-upright").Value : null, Corners = corners,
             CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, run.Id + ", each corner; kept in the piece", Term.Part(run.Cable.Id, "bend-radius", radius)) : null,
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
         };
@@ -77,8 +77,8 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
     private int Clips(Run run, double uprightM, double levelM)
     {
         Term Of(string key, double metres) => Term.Plan($"routing.runs[{run.Id}].{key}", metres);
-        return (int)work.Apply(RoutingFormulas.ClipCount, run.Id, Of("clipped_level_m", levelM), Of("clip_spacing_m", code.ClipSpacingM),
-            Of("clipped_upright_m", uprightM), Of("upright_clip_spacing_m", code.UprightClipSpacingM)).Number;
+        return (int)work.Apply(RoutingFormulas.ClipCount, run.Id, Of("clipped_level_m", levelM), Of("clip_spacing_m", code.Limit("clip-spacing").Value),
+            Of("clipped_upright_m", uprightM), Of("upright_clip_spacing_m", code.Limit("clip-spacing-upright").Value)).Number;
     }
 
     private double Sag(Run run, IReadOnlyList<RunLeg> legs)

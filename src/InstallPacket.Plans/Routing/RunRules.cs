@@ -52,9 +52,10 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
 
     private void Span(Run run, RunLeg leg)
     {
-        if (run.Messenger || leg.LengthM <= code.ClipSpacingM) return;
+        var spacing = code.Limit("clip-spacing");
+        if (run.Messenger || leg.LengthM <= spacing.Value) return;
         findings.Add(Severity.Caution, "span-too-long", run.PathAt, $"run {run.Id} hangs free for {_print.Length(leg.LengthM)} from `{leg.From.Name}` to `{leg.To.Name}` without a wire that carries it",
-            $"{_print.Small(code.ClipSpacingM)} between fastenings ({code.RulesOf("routing").First(r => r.Id == "clip-spacing").Document}, read)",
+            $"{_print.Small(spacing.Value)} between fastenings ({spacing.Document}, {spacing.Provenance})",
             "fasten it on the way, or use cable with a messenger wire (`messenger: yes`) and the span table of its maker");
     }
 
@@ -69,7 +70,7 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
     private void Power(Run run, RunLeg[] legs)
     {
         if (run.FromPower is not { } distance) return;
-        var limit = legs.Select(l => code.FromPower(l.Way)).OfType<RuleLimit>().MaxBy(l => l.Value);
+        var limit = legs.Select(l => code.FromPower(l.Way)).OfType<CodeLimit>().MaxBy(l => l.Value);
         if (limit is null || distance.Value.Metres >= limit.Value - 1e-9) return;
         findings.Add(Severity.Stop, "run-near-power", distance.At, $"run {run.Id} comes within {_print.Small(distance.Value.Metres)} of power wiring",
             $"{_print.Small(limit.Value)} at least ({limit.From})", "lay it farther away, or in conduit; anything at the power wiring itself is for a licensed electrician");

@@ -1,5 +1,7 @@
 using System.Globalization;
 using InstallPacket.Calc.Mounting;
+using InstallPacket.Calc.Quantities;
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Tests.Checks;
 
 namespace InstallPacket.Calc.Tests.Mounting;
@@ -104,11 +106,16 @@ public static class HoldSets
         return [r.Printed("value", value, r.Text("unit"))];
     }
 
+    // The ratings stand in the tables of the code families.
     private static Comparison[] Rating(ReferenceRow r)
     {
-        var rating = LadderRating.For(r.Value("load_kg"), r.Text("family") == "us");
-        var word = r.Expect("rating", 1, (rating?.Word ?? "none") == r.Text("rating") ? 1 : 0, 1e-9, "");
-        return rating is null ? [word] : [word, r.Printed("capacity_kg", rating.CapacityKg, "kg")];
+        var us = r.Text("family") == "us";
+        var ratings = CsvText.Rows(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Codes", us ? "Us" : "Eu", "ladders.csv")));
+        double[] capacities = [.. ratings.Select(row => CsvNumber.Of(row["capacity"]) * UnitTable.Factor(row["unit"]))];
+        if (r.Text("rating") == "none") return [r.Expect("rating", 1, capacities.All(c => c < r.Value("load_kg")) ? 1 : 0, 1e-9, "")];
+        var row = new Workings().Apply(LadderRating.RatingFormula, capacities, "ladder", Term.Key("mounting.ladder-load", r.Value("load_kg")));
+        var word = ratings.ElementAt(Array.IndexOf(capacities, row.Number))["rating"];
+        return [r.Expect("rating", 1, word == r.Text("rating") ? 1 : 0, 1e-9, ""), r.Printed("capacity_kg", row.Number, "kg")];
     }
 
     private static Comparison[] Line(ReferenceRow r) =>

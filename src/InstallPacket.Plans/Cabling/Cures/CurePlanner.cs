@@ -3,7 +3,7 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Cabling.Cures;
 
 /// <summary>Looks for single changes that mend what the chain falls short of, and for the window of each gain control.</summary>
-internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive)
+internal sealed class CurePlanner(Job job, CodeFamily code, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive)
 {
     private readonly FindingList _findings = new();
 
@@ -11,7 +11,7 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
     public const int MostTrials = 160;
 
     private const int MostCures = 6;
-    private readonly TrialBench _bench = new(reception, routing);
+    private readonly TrialBench _bench = new(code, reception, routing);
     private readonly ChainView _chain = new(job.Cabling);
 
     public Planned<CablingPlan> Plan(CablingPlan cabling) => new(Fixed(cabling), new Workings(), _findings);
@@ -41,7 +41,7 @@ internal sealed class CurePlanner(Job job, ReceptionPlan reception, RoutingPlan 
     {
         var weakest = today.Margins.OrderBy(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).First().Key;
         var known = today.Faults.Select(Key).ToHashSet();
-        return trials.Select(t => (Trial: t, After: (t.Reception is { } moved ? new TrialBench(moved, routing) : _bench).Try(t.Job)))
+        return trials.Select(t => (Trial: t, After: (t.Reception is { } moved ? new TrialBench(code, moved, routing) : _bench).Try(t.Job)))
             .Where(p => p.After.Weight < today.Weight && p.After.Faults.Where(f => f.Severity == Severity.Stop).All(f => known.Contains(Key(f))))
             .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Adds.Count).ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3)).ThenBy(p => p.Trial.What, StringComparer.Ordinal)
             .Take(MostCures)

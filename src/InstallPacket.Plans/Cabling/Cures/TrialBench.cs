@@ -10,7 +10,7 @@ internal sealed record Outcome(IReadOnlyDictionary<string, double> Margins, IRea
 }
 
 /// <summary>Plans a changed chain against the same reception and the same runs.</summary>
-internal sealed class TrialBench(ReceptionPlan reception, RoutingPlan routing)
+internal sealed class TrialBench(CodeFamily code, ReceptionPlan reception, RoutingPlan routing)
 {
     public Outcome Try(Job job)
     {
@@ -23,7 +23,7 @@ internal sealed class TrialBench(ReceptionPlan reception, RoutingPlan routing)
             var budget = new OutletBudget(job, steps, loads, chain, o);
             return new OutletPlan(o.Id, o.Serves ?? o.Id, [], 0, [.. reception.Wanted.Select(budget.Channel)]);
         }).ToArray();
-        new OutletRules(job, reception, findings).Check(outlets);
+        new OutletRules(job, code, reception, findings).Check(outlets);
         new AmplifierRules(job, reception, chain, steps, loads, findings).Check();
         new FeedPlanner(job, chain, routing, steps.Work, findings).Plan();
         var margins = outlets.SelectMany(o => o.Channels).GroupBy(c => c.Station, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Min(c => c.MarginDb), StringComparer.Ordinal);
