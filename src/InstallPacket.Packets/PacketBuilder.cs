@@ -34,6 +34,7 @@ public sealed class PacketBuilder(Theme theme)
             new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
             new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
+        SpokenWorkings.Into(model, plan.Workings, pages.Words);
         model["documents"] = Documents();
         foreach (var entry in theme.Documents) AddDocument(files, entry, Document(plan, model, figures, entry, pages), plan.Job.Paper);
         foreach (var figure in figures.Values) AddFigure(files, figure);

@@ -57,7 +57,7 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
         if (from.Part.ReturnLossDb is not { } one || e.Part.ReturnLossDb is not { } other || !reception.Wanted.Any()) return;
         var lowest = reception.Wanted.Min(s => s.FrequencyMhz);
         var loss = steps.Steps(chain.PathTo(e, lowest), lowest, job.Cabling.ColdC).First(s => s.Element == e).Noise;
-        var ripple = work.Apply(MismatchRipple.PeakToPeakFormula, $"run {e.Run}, {UnitText.Number(lowest, 0)} MHz",
+        var ripple = work.Apply(MismatchRipple.PeakToPeakFormula, $"run {e.Run!}, {UnitText.Number(lowest, 0)} MHz",
             Term.Part(from.Part.Id, "return-loss", one.At(lowest)), Term.Part(e.Part.Id, "return-loss", other.At(lowest)), loss);
         if (ripple > MostRippleDb)
             findings.Add(Severity.Note, "run-ripple", e.RunAt, ("from", from.Id), ("to", e.Id), ("ripple_db", ripple.Number), ("run", e.Run));

@@ -24,14 +24,14 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, F
         return plan;
     }
 
-    private Row Clock(string subject, string key, double personH) =>
+    private Row Clock(Subject subject, string key, double personH) =>
         work.Apply(MaterialsFormulas.ClockHours, subject, Term.Plan("materials.time." + key, personH), Term.Key("materials.crew", job.Materials.Crew));
 
     private TaskPlan Task(IReadOnlyDictionary<string, string> row, double times)
     {
         var own = job.Materials.Hours.FirstOrDefault(h => h.Name == row["id"]);
         var each = own?.Value ?? CsvNumber.Of(row["hours"]);
-        var hours = times > 0 ? work.Apply(MaterialsFormulas.TaskHours, row["task"], Term.Plan($"materials.time.tasks[{row["id"]}].{(row["per"].StartsWith("metre", StringComparison.Ordinal) ? "length_m" : "count")}", times),
+        var hours = times > 0 ? work.Apply(MaterialsFormulas.TaskHours, $"task {row["id"]}", Term.Plan($"materials.time.tasks[{row["id"]}].{(row["per"].StartsWith("metre", StringComparison.Ordinal) ? "length_m" : "count")}", times),
             own is null ? Term.Table($"hours.{row["id"]}", each) : Term.Key($"materials.hours.{row["id"]}", each)).Number : 0;
         var byLength = row["per"].StartsWith("metre", StringComparison.Ordinal);
         double? length = byLength ? job.Units == UnitFamily.Us ? 10 * Length.MetresPerFoot : 10 : null;

@@ -45,10 +45,10 @@ internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, Hol
 
     private void Check(Fixing f, IFixingResistance resistance, FixingDemand demand)
     {
-        var what = $"{f.Subject(job)}, {demand.Case}";
+        Subject what = $"{f.Subject(job)}, {demand.Case}";
         var (use, bears) = resistance.Use(what, demand);
         ledger.Add(
-            new HoldCheck("fixing", what, use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },
+            new HoldCheck("fixing", what.ToString(), use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },
             f.At, ("pull_n", demand.PullN), ("shear_n", demand.ShearN), ("capacity_n", bears), ("pull_capacity_n", resistance.PullN), ("shear_capacity_n", resistance.ShearN));
     }
 }
@@ -61,7 +61,7 @@ internal interface IFixingResistance
     string Provenance { get; }
 
     /// <summary>Demand over capacity, and the capacity in the direction of the demand where there is one.</summary>
-    (double Share, double? BearsN) Use(string subject, FixingDemand demand);
+    (double Share, double? BearsN) Use(Subject subject, FixingDemand demand);
 
     double PullN { get; }
 
@@ -76,7 +76,7 @@ internal sealed class StatedResistance(Workings work, Term pullN, Term shearN, s
 
     public string Provenance => "stated";
 
-    public (double Share, double? BearsN) Use(string subject, FixingDemand d) =>
+    public (double Share, double? BearsN) Use(Subject subject, FixingDemand d) =>
         (work.Apply(AnchorUse.UseFormula, subject, d.PullN, d.ShearN, pullN, shearN), null);
 
     public double PullN => pullN;
@@ -91,7 +91,7 @@ internal sealed class LagResistance(Workings work, Term withdrawalN, Term latera
 
     public string Provenance => provenance;
 
-    public (double Share, double? BearsN) Use(string subject, FixingDemand d)
+    public (double Share, double? BearsN) Use(Subject subject, FixingDemand d)
     {
         if (withdrawalN <= 0 || lateralN <= 0) return (double.PositiveInfinity, 0);
         var angle = work.Apply(MountingFormulas.PullAngle, subject, d.PullN, d.ShearN);
@@ -111,7 +111,7 @@ internal sealed class WoodScrewResistance(Workings work, Term axialN, Term later
 
     public string Provenance => "memory";
 
-    public (double Share, double? BearsN) Use(string subject, FixingDemand d) => axialN <= 0 || lateralN <= 0
+    public (double Share, double? BearsN) Use(Subject subject, FixingDemand d) => axialN <= 0 || lateralN <= 0
         ? (double.PositiveInfinity, 0)
         : (work.Apply(EuropeanScrew.UseFormula, subject, d.PullN, d.ShearN, axialN, lateralN), null);
 

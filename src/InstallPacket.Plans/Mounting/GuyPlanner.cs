@@ -38,7 +38,7 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
 
     private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)
     {
-        var subject = $"ring {number}";
+        Subject subject = $"ring {number}";
         var angle = work.Apply(MountingFormulas.GuyAngle, subject, Term.Key("mounting.guys.sets.anchor-radius", s.RadiusM), Term.Key("mounting.guys.sets.ring", s.RingM)).Number;
         if (angle < Guys.LeastAngleDeg - 1e-6)
             findings.Add(Severity.Stop, "guy-angle-small", s.At, ("ring_m", s.RingM), ("angle_deg", angle), ("least_deg", Guys.LeastAngleDeg),

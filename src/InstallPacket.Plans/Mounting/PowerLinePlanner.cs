@@ -39,7 +39,7 @@ internal sealed class PowerLinePlanner(Job job, Workings work, FindingList findi
         return new PowerLinePlan(l.Name, l.What, l.Distance.Metres, l.Height.Metres, l.Distance.Metres >= required) { RequiredM = required, KeepClearM = clear, VoltageKv = l.VoltageKv };
     }
 
-    private double Required(string subject, Term clear)
+    private double Required(Subject subject, Term clear)
     {
         var antenna = job.Cabling.Antennas.Max(a => a.LengthM ?? 0);
         Term length = Term.Plan("mounting.longest_antenna_m", antenna), mast = job.MastLength();

@@ -19,8 +19,8 @@ internal sealed class CurveVoice(Job job, SitingPlan siting, Workings work, Find
         var half = FccCurves.FieldDbuVm(CurvePercent.F50_50, f, a.ErpKw, haat, d);
         if (half.HaatClamped && a.Wanted && path is not { Whole: true })
             findings.Add(Severity.Note, "height-outside-curves", s.At, ("station", id), ("haat_m", haat.Number), ("taken_m", half.EffectiveHaatM));
-        var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, id + ", 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
-        var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, id + ", 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+        var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, $"{id}, 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+        var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, $"{id}, 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
         var most = work.Apply(FccCurves.F5090Formula, id, e50, e10);
         var gain = work.Apply(ReceivingHeight.GainFormula, id, s.Centre(), job.AntennaHeight(), CurveHeightM);
         var (skyline, from) = Skyline(a, path);

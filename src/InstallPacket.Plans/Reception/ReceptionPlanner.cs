@@ -69,7 +69,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
     private DisturberPlan[] Disturbers(Arrival a, AimPlan aim, double level, HeadingView headings) =>
         [.. headings.Disturbers(a).Select(d =>
         {
-            var subject = $"{a.Station.Id} against {d.Other.Station.Id}";
+            Subject subject = $"{a.Station.Id} against {d.Other.Station.Id}";
             Term Of(string key, double db) => Term.Plan($"reception.stations[{a.Station.Id}].budget.{key}", db);
             var tenth = _work.Apply(ReceptionFormulas.TenthField, d.Other.Station.Id, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
             var path = $"disturbers[{d.Other.Station.Id}]";

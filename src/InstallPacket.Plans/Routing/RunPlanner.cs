@@ -43,7 +43,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
             clips > 0 ? code.Limit("clip-spacing").Value : null, run.Cable.BendRadiusM, run.Note ?? "")
         {
             Existing = run.Existing, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.Limit("clip-spacing-upright").Value : null, Corners = corners,
-            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, run.Id + ", each corner; kept in the piece", Term.Part(run.Cable.Id, "bend-radius", radius)) : null,
+            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, $"{run.Id}, each corner; kept in the piece", Term.Part(run.Cable.Id, "bend-radius", radius)) : null,
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
         };
     }
@@ -56,7 +56,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
             var last = first;
             while (last + 1 < legs.Count && legs[last + 1].Way == legs[first].Way) last++;
             RunLeg[] part = [.. legs.Skip(first).Take(last - first + 1)];
-            var subject = $"{run.Id}: {string.Join(" - ", part.Select(l => l.From.Name).Append(part[^1].To.Name))}";
+            Subject subject = $"{run.Id}: {string.Join(" - ", part.Select(l => l.From.Name).Append(part[^1].To.Name))}";
             double[] metres = [.. part.Select(l => l.LengthM)];
             var straight = work.Apply(RoutingFormulas.StraightLegs, metres, subject, Term.Key($"routing.runs.{run.Id}.path", part.Length));
             var factor = Factor(part[0].Way);

@@ -110,12 +110,12 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
     private double? Magnetic(string name, Term trueDeg, CompassPlan compass)
     {
         if (!compass.Usable || compass.DeclinationDeg is not { } d) return null;
-        return _work.Apply(CompassBearing.MagneticFormula, "toward " + name, trueDeg, Term.Plan("siting.compass.declination_deg", d)).Number;
+        return _work.Apply(CompassBearing.MagneticFormula, $"toward {name}", trueDeg, Term.Plan("siting.compass.declination_deg", d)).Number;
     }
 
     private double? Elevation(Station s, Term distanceM)
     {
         if (s.AboveSeaM is null || distanceM < 1) return null;
-        return _work.Apply(EffectiveEarth.ElevationFormula, "toward " + s.Site, job.AntennaAboveSea(_work, job.Ground()), s.AboveSea(), distanceM).Number;
+        return _work.Apply(EffectiveEarth.ElevationFormula, $"toward {s.Site}", job.AntennaAboveSea(_work, job.Ground()), s.AboveSea(), distanceM).Number;
     }
 }

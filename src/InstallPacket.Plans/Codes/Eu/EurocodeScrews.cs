@@ -73,8 +73,8 @@ internal sealed class EurocodeScrews : IScrewCode
         var strength = work.Apply(EuropeanScrew.StrengthFormula, name, d, length, density);
         var axial = work.Apply(EuropeanScrew.WithdrawalFormula, name, strength, d, length);
         var lateral = work.Apply(EuropeanScrew.LateralFormula, name, d, ScrewShape.Of(name, "depth_m", depth).In(1000), density, Tensile);
-        Row Design(string subject, Term characteristic) => work.Apply(EuropeanScrew.DesignFormula, subject, kmod, characteristic);
-        return new WoodScrewResistance(work, Design(name + ", pull", axial), Design(name + ", shear", lateral));
+        Row Design(Subject subject, Term characteristic) => work.Apply(EuropeanScrew.DesignFormula, subject, kmod, characteristic);
+        return new WoodScrewResistance(work, Design($"{name}, pull", axial), Design($"{name}, shear", lateral));
     }
 
     private static Row Distance(ScrewCase screw, string side, Constant diameters, double diameterM) =>
