@@ -5,8 +5,8 @@ public class BuildCommandTests
     [Fact]
     public void Demo_jobs_build_and_the_stopped_one_is_stamped()
     {
-        using var shop = Workshop.WithDemoJobs();
-        var run = shop.Build();
+        var shop = Workshop.Built;
+        var run = Workshop.FirstRun;
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.Contains("far-meadow     stopped    1 stop", run.Output, StringComparison.Ordinal);
         Assert.StartsWith("**STOPPED", shop.Read("out/far-meadow/crew.md"), StringComparison.Ordinal);
@@ -19,15 +19,14 @@ public class BuildCommandTests
     public void Strict_build_fails_on_a_stopped_job() 
     {
         using var shop = Workshop.WithDemoJobs();
-        Assert.Equal(ExitCode.JobFailed, shop.Build("--strict").Code);
+        Assert.Equal(ExitCode.JobFailed, shop.Build("--strict", "far-meadow", "alder-lane").Code);
         Assert.Equal(ExitCode.Done, shop.Build("--strict", "alder-lane").Code);
     }
 
     [Fact]
     public void Every_promised_file_is_there()
     {
-        using var shop = Workshop.WithDemoJobs();
-        shop.Build();
+        var shop = Workshop.Built;
         string[] promised =
         [
             "index.html", "crew.html", "crew.pdf", "crew.md", "customer.html", "customer.pdf", "customer.md", "workings.html", "workings.md", "plan.json", "cut-list.csv",
@@ -66,9 +65,8 @@ public class BuildCommandTests
     [Fact]
     public void Second_run_elsewhere_gives_the_same_bytes()
     {
-        using var one = Workshop.WithDemoJobs();
+        var one = Workshop.Built;
         using var two = Workshop.WithDemoJobs();
-        one.Build();
         two.Build();
         var (a, b) = (Workshop.Files(one.Out), Workshop.Files(two.Out));
         Assert.Equal(a.Keys, b.Keys);
@@ -78,8 +76,7 @@ public class BuildCommandTests
     [Fact]
     public void Unchanged_job_is_left_alone_and_a_changed_one_is_built()
     {
-        using var shop = Workshop.WithDemoJobs();
-        shop.Build();
+        using var shop = Workshop.WithPackets();
         var mark = Path.Combine(shop.Out, "alder-lane", "crew.md");
         File.AppendAllText(mark, "touched");
         Assert.Contains("alder-lane     planned    1 caution, 2 notes  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
@@ -92,8 +89,7 @@ public class BuildCommandTests
     [Fact]
     public void Bad_job_keeps_its_old_packet_marked_stale_and_the_good_ones_are_built()
     {
-        using var shop = Workshop.WithDemoJobs();
-        shop.Build();
+        using var shop = Workshop.WithPackets();
         var before = Workshop.Files(Path.Combine(shop.Out, "alder-lane"));
         shop.Edit("jobs/alder-lane/job.yaml", "antenna-height: 31 ft", "antenna-height: 31");
         shop.Edit("jobs/brook-terrace/job.yaml", "Retune".ToLowerInvariant() + " takes", "new search takes");
@@ -109,8 +105,7 @@ public class BuildCommandTests
     [Fact]
     public void Packet_of_a_killed_run_comes_back()
     {
-        using var shop = Workshop.WithDemoJobs();
-        shop.Build();
+        using var shop = Workshop.WithPackets();
         var place = Path.Combine(shop.Out, "alder-lane");
         var packet = Workshop.Files(place);
         Directory.Move(place, Path.Combine(shop.Out, ".old-alder-lane")); // died between the two renames
@@ -126,7 +121,7 @@ public class BuildCommandTests
     {
         using var shop = Workshop.WithDemoJobs();
         shop.Write("out/alder-lane/letters.txt", "mine");
-        var run = shop.Build();
+        var run = shop.Build("alder-lane", "quay-loft");
         Assert.Equal(ExitCode.JobFailed, run.Code);
         Assert.Contains("holds something that is not a packet", run.Errors, StringComparison.Ordinal);
         Assert.Equal("mine", shop.Read("out/alder-lane/letters.txt"));
@@ -137,10 +132,10 @@ public class BuildCommandTests
     {
         using var shop = Workshop.WithDemoJobs();
         shop.Edit("jobs/alder-lane/job.yaml", "M. and J. Sorrel", "M. \u4E2D Sorrel");
-        var run = shop.Build();
+        var run = shop.Build("alder-lane", "far-meadow");
         Assert.Equal(ExitCode.JobFailed, run.Code);
         Assert.Contains("U+4E2D", run.Errors, StringComparison.Ordinal);
-        Assert.Contains("far-meadow     stopped", run.Output, StringComparison.Ordinal);
+        Assert.Contains("far-meadow  stopped", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

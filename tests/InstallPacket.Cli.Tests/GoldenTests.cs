@@ -21,9 +21,7 @@ public class GoldenTests
     [InlineData("brook-terrace")]
     public void Packet_is_the_approved_one(string job)
     {
-        using var shop = Workshop.WithDemoJobs();
-        shop.Build(job);
-        var packet = Path.Combine(shop.Out, job);
+        var packet = Path.Combine(Workshop.Built.Out, job);
         var found = Texts.ToDictionary(f => f, f => File.ReadAllText(Path.Combine(packet, f)));
         foreach (var figure in Directory.EnumerateFiles(Path.Combine(packet, "figures"), "*.svg")) found["figures/" + Path.GetFileName(figure)] = File.ReadAllText(figure);
         foreach (var pdf in new[] { "crew.pdf", "customer.pdf" }) found[pdf + ".txt"] = Describe(Path.Combine(packet, pdf));

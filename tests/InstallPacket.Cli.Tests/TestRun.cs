@@ -28,6 +28,19 @@ internal sealed class Workshop : IDisposable
         Root = Directory.CreateTempSubdirectory("packets-").FullName;
     }
 
+    private static readonly Lazy<(Workshop Shop, RunResult Run)> Once = new(() =>
+    {
+        var shop = WithDemoJobs();
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => shop.Dispose();
+        return (shop, shop.Build());
+    });
+
+    /// <summary>The demo jobs with their packets, built once for all tests that only look.</summary>
+    public static Workshop Built => Once.Value.Shop;
+
+    /// <summary>What the run that built them said.</summary>
+    public static RunResult FirstRun => Once.Value.Run;
+
     public string Root { get; }
 
     public string Jobs => Path.Combine(Root, "jobs");
@@ -40,6 +53,14 @@ internal sealed class Workshop : IDisposable
         var shop = new Workshop();
         var from = Path.Combine(DemoJobs.Checkout, "jobs");
         foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) shop.Copy(path, "jobs/" + Path.GetRelativePath(from, path));
+        return shop;
+    }
+
+    /// <summary>A workshop with the demo jobs and their packets, to be changed.</summary>
+    public static Workshop WithPackets()
+    {
+        var shop = WithDemoJobs();
+        foreach (var path in Directory.EnumerateFiles(Built.Out, "*", SearchOption.AllDirectories)) shop.Copy(path, "out/" + Path.GetRelativePath(Built.Out, path));
         return shop;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using InstallPacket.Jobs;
 using InstallPacket.Packets.Language;
 using InstallPacket.Packets.Themes;
@@ -13,6 +14,8 @@ internal static class Demo
 
     private static readonly Theme Theme = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme"));
 
+    private static readonly ConcurrentDictionary<Plan, Lazy<IReadOnlyDictionary<string, Drawing>>> Drawn = new(ReferenceEqualityComparer.Instance);
+
     private static readonly Dictionary<string, Plan> Plans = Ids.ToDictionary(id => id, Read);
 
     public static FontSet Fonts { get; } = new(Face("Regular"), Face("Semibold"), Face("It"), Face("Regular"));
@@ -24,8 +27,11 @@ internal static class Demo
     /// <summary>A plan with the words of its language.</summary>
     public static SheetPlan On(Plan plan) => new(plan, Words(plan));
 
-    /// <summary>All figures of a plan.</summary>
-    public static IReadOnlyDictionary<string, Drawing> Figures(Plan plan) => FigureSet.Of(plan, Words(plan), Measure);
+    /// <summary>All figures of a plan, drawn once.</summary>
+    public static IReadOnlyDictionary<string, Drawing> Figures(Plan plan) => Drawn.GetOrAdd(plan, p => new(() => Redrawn(p))).Value;
+
+    /// <summary>All figures of a plan, drawn anew.</summary>
+    public static IReadOnlyDictionary<string, Drawing> Redrawn(Plan plan) => FigureSet.Of(plan, Words(plan), Measure);
 
     private static JobWords Words(Plan plan) => new(Theme.Words(plan.Job.Language), plan.Job.Units == UnitFamily.Us, plan.Job.LevelUnit);
 

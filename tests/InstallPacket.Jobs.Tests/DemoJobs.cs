@@ -7,19 +7,20 @@ internal static class DemoJobs
 
     public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow", "mill-yard", "pine-corner", "quay-loft"];
 
-    private static readonly IReadOnlyList<(string Path, string Text)> Shared =
-        [.. Directory.GetFiles(Path.Combine(Folder, "_shared"), "*", SearchOption.AllDirectories)
-            .Select(f => (Path.GetRelativePath(Folder, f).Replace('\\', '/'), File.ReadAllText(f)))];
+    private static readonly MemoryJobFiles Shared = FromDisk();
 
     public static readonly PartLibrary Parts = PartLibraryReader.Read(Files(), new FindingList());
 
     public static string Text(string id) => File.ReadAllText(Path.Combine(Folder, id, "job.yaml")).ReplaceLineEndings("\n");
 
     /// <summary>The shared files alone.</summary>
-    public static MemoryJobFiles Files()
+    public static MemoryJobFiles Files() => new(Shared);
+
+    private static MemoryJobFiles FromDisk()
     {
         var files = new MemoryJobFiles();
-        foreach (var (path, text) in Shared) files.With(path, text);
+        foreach (var file in Directory.GetFiles(Path.Combine(Folder, "_shared"), "*", SearchOption.AllDirectories))
+            files.With(Path.GetRelativePath(Folder, file).Replace('\\', '/'), File.ReadAllText(file));
         return files;
     }
 

@@ -5,7 +5,12 @@ namespace InstallPacket.Jobs.Tests;
 /// <summary>Files of an author in memory, with line ends as the real reader of files gives them.</summary>
 internal sealed class MemoryJobFiles : IJobFiles
 {
-    private readonly SortedDictionary<string, string> _files = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, string> _files;
+
+    public MemoryJobFiles() => _files = new(StringComparer.Ordinal);
+
+    /// <summary>The same files, to be changed.</summary>
+    public MemoryJobFiles(MemoryJobFiles other) => _files = new(other._files, StringComparer.Ordinal);
 
     public MemoryJobFiles With(string path, string text)
     {

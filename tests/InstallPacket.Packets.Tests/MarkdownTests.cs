@@ -41,5 +41,5 @@ public class MarkdownTests
             {
                 Assert.StartsWith("document 'crew'", e.Message, StringComparison.Ordinal);
             }
-        }, iter: 1000, threads: 2);
+        }, iter: 400, threads: 2);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Plans.Tests;
@@ -5,9 +6,15 @@ namespace InstallPacket.Plans.Tests;
 /// <summary>Plans of the demo jobs.</summary>
 internal static class DemoPlans
 {
-    public static Plan Of(string id, DemoJobs? jobs = null)
+    private static readonly ConcurrentDictionary<string, Lazy<Plan>> Unchanged = new(StringComparer.Ordinal);
+
+    /// <summary>The plan of a job as it stands in the checkout, made once, or of changed jobs.</summary>
+    public static Plan Of(string id, DemoJobs? jobs = null) =>
+        jobs is null ? Unchanged.GetOrAdd(id, i => new(() => Made(i, DemoJobs.Load()))).Value : Made(id, jobs);
+
+    /// <summary>A plan of its own, for tests of whether two plans are alike.</summary>
+    public static Plan Made(string id, DemoJobs jobs)
     {
-        jobs ??= DemoJobs.Load();
         var job = jobs.Job(id);
         using var terrain = job.Siting.Terrain is { } folder ? new TerrainTiles(jobs, folder.Value) : null;
         return Planner.Plan(job, jobs.Parts(), terrain, []);

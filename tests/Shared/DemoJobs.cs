@@ -3,22 +3,34 @@ namespace InstallPacket.Tests;
 /// <summary>The demo jobs of the checkout in memory, where a test can change a line before reading.</summary>
 internal sealed class DemoJobs : IJobFiles
 {
-    private readonly SortedDictionary<string, string> _files = new(StringComparer.Ordinal);
-    private readonly SortedSet<string> _tiles = new(StringComparer.Ordinal);
+    private const string PartsFolder = "_shared/parts/";
+    private static readonly Lazy<DemoJobs> Unchanged = new(FromDisk);
+    private static readonly Lazy<PartLibrary> UnchangedParts = new(() => PartLibraryReader.Read(Unchanged.Value, new FindingList()));
 
-    private DemoJobs()
+    private readonly SortedDictionary<string, string> _files;
+    private readonly SortedSet<string> _tiles;
+    private bool _changesParts;
+
+    private DemoJobs(SortedDictionary<string, string> files, SortedSet<string> tiles) => (_files, _tiles) = (files, tiles);
+
+    private static DemoJobs FromDisk()
     {
+        var (files, tiles) = (new SortedDictionary<string, string>(StringComparer.Ordinal), new SortedSet<string>(StringComparer.Ordinal));
         var root = Path.Combine(Checkout, "jobs");
         foreach (var path in Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories))
-            if (!IsTile(path)) _files[Path.GetRelativePath(root, path).Replace('\\', '/')] = File.ReadAllText(path);
-            else _tiles.Add(Path.GetRelativePath(root, path).Replace('\\', '/'));
+        {
+            var name = Path.GetRelativePath(root, path).Replace('\\', '/');
+            if (IsTile(path)) tiles.Add(name);
+            else files[name] = File.ReadAllText(path);
+        }
+        return new DemoJobs(files, tiles);
     }
 
     /// <summary>The top of the checkout: the folder that holds the solution.</summary>
     public static string Checkout { get; } = Find();
 
     /// <summary>The jobs as they are in the checkout.</summary>
-    public static DemoJobs Load() => new();
+    public static DemoJobs Load() => new(new(Unchanged.Value._files, StringComparer.Ordinal), Unchanged.Value._tiles);
 
     /// <summary>Replaces a text that must stand exactly once in a file.</summary>
     public DemoJobs With(string path, string old, string replacement)
@@ -28,6 +40,7 @@ internal sealed class DemoJobs : IJobFiles
         if (at < 0 || text.IndexOf(old, at + 1, StringComparison.Ordinal) >= 0)
             throw new ArgumentException($"'{old}' must stand exactly once in {path}.", nameof(old));
         _files[path] = text.Replace(old, replacement, StringComparison.Ordinal);
+        _changesParts |= path.StartsWith(PartsFolder, StringComparison.Ordinal);
         return this;
     }
 
@@ -40,7 +53,7 @@ internal sealed class DemoJobs : IJobFiles
         [.. _files.Keys.Concat(_tiles).Where(p => folder.Length == 0 || p.StartsWith(folder + "/", StringComparison.Ordinal))];
 
     /// <summary>The parts of the library.</summary>
-    public PartLibrary Parts() => PartLibraryReader.Read(this, new FindingList());
+    public PartLibrary Parts() => _changesParts ? PartLibraryReader.Read(this, new FindingList()) : UnchangedParts.Value;
 
     /// <summary>Reads a job that must read.</summary>
     public Job Job(string id)

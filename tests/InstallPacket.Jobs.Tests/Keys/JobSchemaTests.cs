@@ -8,6 +8,8 @@ namespace InstallPacket.Jobs.Tests.Keys;
 /// <summary>The schema for editors and the reader agree, though the one is only generated from the catalogue that the other uses.</summary>
 public class JobSchemaTests
 {
+    private static readonly JsonSerializerOptions Lines = new() { WriteIndented = true };
+
     private static readonly JsonSchema Schema = JsonSchema.FromText(JobSchema.Tree().ToJsonString());
 
     public static TheoryData<string> Ids => [.. DemoJobs.Ids];
@@ -20,7 +22,7 @@ public class JobSchemaTests
     [MemberData(nameof(Ids))]
     public void An_unknown_key_in_any_group_is_refused_by_both(string id)
     {
-        foreach (var path in Groups(Json(id), KeyCatalogue.Job))
+        foreach (var path in Groups(Trees[id], KeyCatalogue.Job))
         {
             var job = Json(id);
             Group(job, path)["zzz-unknown"] = "1";
@@ -34,9 +36,9 @@ public class JobSchemaTests
     public void A_key_that_is_left_out_is_missing_for_both_or_for_neither(string id)
     {
         var left = 0;
-        foreach (var path in Groups(Json(id), KeyCatalogue.Job))
+        foreach (var path in Groups(Trees[id], KeyCatalogue.Job))
         {
-            foreach (var key in Group(Json(id), path).Select(p => p.Key).ToArray())
+            foreach (var key in Group(Trees[id], path).Select(p => p.Key).ToArray())
             {
                 var job = Json(id);
                 Group(job, path).Remove(key);
@@ -52,9 +54,9 @@ public class JobSchemaTests
     [MemberData(nameof(Ids))]
     public void A_list_in_place_of_any_group_or_word_is_refused_by_both(string id)
     {
-        foreach (var path in Groups(Json(id), KeyCatalogue.Job))
+        foreach (var path in Groups(Trees[id], KeyCatalogue.Job))
         {
-            foreach (var (key, value) in Group(Json(id), path).Where(p => p.Value is not JsonArray).ToArray())
+            foreach (var (key, value) in Group(Trees[id], path).Where(p => p.Value is not JsonArray).ToArray())
             {
                 var job = Json(id);
                 Group(job, path)[key] = new JsonArray(new JsonArray());
@@ -83,12 +85,15 @@ public class JobSchemaTests
         Assert.Contains(DemoJobs.Read(changed).Findings, f => f.Severity == Severity.Stop);
     }
 
-    private static JsonObject Json(string id) => Convert(DemoJobs.Text(id));
+    private static readonly Dictionary<string, JsonObject> Trees = DemoJobs.Ids.ToDictionary(id => id, id => Convert(DemoJobs.Text(id)), StringComparer.Ordinal);
+
+    // A copy, to be changed.
+    private static JsonObject Json(string id) => (JsonObject)Trees[id].DeepClone();
 
     private static bool IsValid(JsonObject job) => Schema.Evaluate(JsonSerializer.SerializeToElement(job)).IsValid;
 
     // JSON is YAML, so the reader reads the changed tree as it is.
-    private static IReadOnlyList<Finding> Findings(JsonObject job) => DemoJobs.Read(job.ToJsonString(new JsonSerializerOptions { WriteIndented = true })).Findings;
+    private static IReadOnlyList<Finding> Findings(JsonObject job) => DemoJobs.Read(job.ToJsonString(Lines)).Findings;
 
     private static JsonObject Convert(string yaml) => (JsonObject)Node(YamlGate.Load(new JobFile("job/job.yaml", FileState.Present, yaml), new FindingList())!);
 
