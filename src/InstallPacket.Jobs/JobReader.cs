@@ -3,7 +3,9 @@ namespace InstallPacket.Jobs;
 /// <summary>The outcome of reading a job.</summary>
 /// <param name="Job">The job, or null when it could not be read; then a finding of severity stop says why.</param>
 /// <param name="Findings">Everything found on the way.</param>
-public sealed record JobReading(Job? Job, IReadOnlyList<Finding> Findings);
+/// <param name="Units">The units of the job as far as they could be read, for its findings; metric otherwise.</param>
+/// <param name="LevelUnit">The unit of levels likewise; dBµV otherwise.</param>
+public sealed record JobReading(Job? Job, IReadOnlyList<Finding> Findings, UnitFamily Units, LevelUnit LevelUnit);
 
 /// <summary>Reads job files: text to <see cref="Job"/>, with every finding of the file in one run.</summary>
 /// <param name="files">The author's files.</param>
@@ -25,17 +27,19 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
     public JobReading Read(string id)
     {
         var findings = new FindingList();
-        var job = Read(id, findings);
-        return new(findings.AnyStop ? null : job, findings.Sorted);
+        var job = Read(id, findings, out var group);
+        return new(findings.AnyStop ? null : job, findings.Sorted, group?.Maybe(JobKeys.Units)?.Value ?? UnitFamily.Metric,
+            group?.Maybe(JobKeys.LevelUnit)?.Value ?? LevelUnit.DBuV);
     }
 
-    private Job? Read(string id, FindingList findings)
+    private Job? Read(string id, FindingList findings, out CheckedGroup? checkedFile)
     {
+        checkedFile = null;
         var path = id + "/job.yaml";
         var file = files.Read(path, FileBounds.JobBytes);
         if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) return null;
         var checker = new NodeChecker(findings);
-        var group = checker.Group(root, KeyCatalogue.Job, "");
+        var group = checkedFile = checker.Group(root, KeyCatalogue.Job, "");
         var (stations, complete) = Stations(id, group.Maybe(JobKeys.Reception)?.Value, findings);
         string[]? names = complete ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault(ReceptionKeys.Transmitters) ?? []] : null;
         var terrain = Terrain(id, group.Maybe(JobKeys.Siting)?.Value, findings);
@@ -55,7 +59,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
     {
         if (group.Maybe(JobKeys.Code) is not { } code || _codes.Any(c => c.Id == code.Value)) return;
         string[] words = [.. _codes.Select(c => c.Id)];
-        findings.Add(Severity.Stop, "unknown-word", code.At, $"code is `{code.Value}`", "one of: " + string.Join(", ", words), NearestWord.Hint(code.Value, words) + "use one of the words listed");
+        findings.Add(Severity.Stop, "unknown-word", code.At, ("path", JobKeys.Code.Name), ("written", code.Value), ("words", words), ("near", NearestWord.Of(code.Value, words)));
     }
 
     // Not complete when a list is named that could not be read: then nobody knows which names it holds.

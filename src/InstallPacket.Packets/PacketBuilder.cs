@@ -23,16 +23,18 @@ public sealed class PacketBuilder(Theme theme)
     {
         var pages = PagesOf(plan.Job);
         var figures = FigureSet.Of(plan, pages.Words, _measure);
-        var model = PlanJson.Tree(plan);
+        FindingText Speak(Finding finding) => FindingWords.Spoken(finding, pages.Words);
+        var model = PlanJson.Tree(plan, Speak);
         var files = new List<OutputFile>
         {
             new("plan.json", Utf8(PlanJson.Text(model))),
-            new("findings.json", Utf8(PlanJson.Text(PlanJson.Findings(plan.Findings)))),
-            new("findings.sarif", Sarif.Write(plan.Findings, ProgramVersion.Text)),
+            new("findings.json", Utf8(PlanJson.Text(PlanJson.Findings(plan.Findings, Speak)))),
+            new("findings.sarif", Sarif.Write(plan.Findings, Speak, ProgramVersion.Text)),
             new("cut-list.csv", MaterialsCsv.CutList(plan, pages.Words)),
             new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
             new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
+        SpokenWorkings.Into(model, plan.Workings, pages.Words);
         model["documents"] = Documents();
         foreach (var entry in theme.Documents) AddDocument(files, entry, Document(plan, model, figures, entry, pages), plan.Job.Paper);
         foreach (var figure in figures.Values) AddFigure(files, figure);

@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using InstallPacket.Packets.Language;
 using InstallPacket.Packets.Themes;
@@ -13,7 +15,6 @@ public partial class LanguageTests
 {
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    // Words of the plan itself, of findings and formulas among them, are no words of the theme.
     [Fact]
     public void No_text_of_the_words_file_stays_English_in_pages_and_figures()
     {
@@ -26,10 +27,11 @@ public partial class LanguageTests
             File.WriteAllText(file, LanguageLine().Replace(File.ReadAllText(file), "") + "\nlanguage: zz\n");
         }
         var run = shop.Build("--theme", Path.Combine(shop.Root, "theme"));
-        Assert.Equal(0, run.Code);
-        var vocabulary = english.Ids.Where(Spoken).SelectMany(id => WordsOf(Literal(english.Written(id)))).ToHashSet(StringComparer.Ordinal);
-        var left = Directory.GetDirectories(shop.Out).Where(d => File.Exists(Path.Combine(d, "plan.json"))).SelectMany(folder => Left(folder, vocabulary)).Distinct().Order(StringComparer.Ordinal).ToArray();
-        Assert.Equal("", string.Join("\n", left));
+        Assert.True(run.Code == 0, run.Errors + run.Output);
+        var vocabulary = english.Ids.Where(Spoken).Select(english.Written).Concat(Formulas().SelectMany(f => f.Texts)).SelectMany(t => WordsOf(Literal(t))).ToHashSet(StringComparer.Ordinal);
+        string[] unsaid = [.. english.Ids.Where(id => !Spoken(id)).Select(english.Written)];
+        var left = Directory.GetDirectories(shop.Out).Where(d => File.Exists(Path.Combine(d, "plan.json"))).SelectMany(folder => Left(folder, shop.Jobs, vocabulary, unsaid)).Distinct().Order(StringComparer.Ordinal).ToArray();
+        Assert.True(left.Length == 0, string.Join("\n", left));
     }
 
     [Fact]
@@ -54,8 +56,22 @@ public partial class LanguageTests
             var text = id == "numbers.decimal" ? "," : Spoken(id) ? Protected().Replace(english.Written(id), m => m.Groups["keep"].Success ? m.Value : Foreign(m.Value)) : english.Written(id);
             file.Append(JsonSerializer.Serialize(id, Readable)).Append(": ").Append(JsonSerializer.Serialize(text, Readable)).Append('\n');
         }
+        foreach (var (id, _, texts) in Formulas())
+        {
+            file.Append(CultureInfo.InvariantCulture, $"formulas.{id}.title: {JsonSerializer.Serialize(Foreign(texts[0]), Readable)}\n");
+            file.Append(CultureInfo.InvariantCulture, $"formulas.{id}.place: {JsonSerializer.Serialize(Foreign(texts[1]), Readable)}\n");
+            file.Append(CultureInfo.InvariantCulture, $"formulas.{id}.result: {JsonSerializer.Serialize(Foreign(texts[2]), Readable)}\n");
+            for (var i = 3; i < texts.Length; i++) file.Append(CultureInfo.InvariantCulture, $"formulas.{id}.inputs.{i - 2}: {JsonSerializer.Serialize(Foreign(texts[i]), Readable)}\n");
+        }
         return file.ToString();
     }
+
+    // Title, place, meaning of the result and of each input of every formula that a planner may apply.
+    private static IEnumerable<(string Id, string[] Signs, string[] Texts)> Formulas() =>
+        new[] { typeof(Calc.Sources.Formula).Assembly, typeof(PlanFormulas).Assembly }.SelectMany(a => a.GetTypes()).Where(t => !t.ContainsGenericParameters)
+            .SelectMany(t => t.GetFields(System.Reflection.BindingFlags.Static | System.Reflection.BindingFlags.Public | System.Reflection.BindingFlags.NonPublic))
+            .Where(f => typeof(Calc.Sources.Formula).IsAssignableFrom(f.FieldType)).Select(f => (Calc.Sources.Formula)f.GetValue(null)!).DistinctBy(f => f.Id)
+            .Select(f => (f.Id, (string[])[f.Equation, .. f.Inputs.Append(f.Result).SelectMany(i => new[] { i.Sign, i.Unit })], (string[])[f.Title, f.Place, f.Result.Meaning, .. f.Inputs.Select(i => i.Meaning)]));
 
     private static string Foreign(string text) => string.Concat(text.Select(c => c switch
     {
@@ -66,11 +82,24 @@ public partial class LanguageTests
         && !id.StartsWith("tables.", StringComparison.Ordinal) && !id.StartsWith("values.point", StringComparison.Ordinal) && !id.StartsWith("values.level-unit", StringComparison.Ordinal)
         && !id.StartsWith("compass.letters", StringComparison.Ordinal);
 
-    private static IEnumerable<string> Left(string folder, HashSet<string> vocabulary)
+    private static IEnumerable<string> Left(string folder, string jobs, HashSet<string> vocabulary, IEnumerable<string> unsaid)
     {
-        var plan = WordsOf(File.ReadAllText(Path.Combine(folder, "plan.json"))).Concat(WordsOf(Path.GetFileName(folder))).ToHashSet(StringComparer.Ordinal);
+        var names = Names(folder, jobs, unsaid);
         string[] pages = [.. Directory.GetFiles(folder, "*.md"), .. Directory.GetFiles(Path.Combine(folder, "figures"), "*.svg")];
-        return pages.SelectMany(page => WordsOf(Seen(page)).Where(w => vocabulary.Contains(w) && !plan.Contains(w)).Select(w => $"{Path.GetFileName(folder)}/{Path.GetFileName(page)}: {w}"));
+        return pages.SelectMany(page => WordsOf(Seen(page)).Where(w => vocabulary.Contains(w) && !names.Contains(w)).Select(w => $"{Path.GetFileName(folder)}/{Path.GetFileName(page)}: {w}"));
+    }
+
+    // What the author wrote, ids of the plan, and titles of sources are said as they are.
+    private static HashSet<string> Names(string folder, string jobs, IEnumerable<string> unsaid)
+    {
+        string[] files = [.. Directory.GetFiles(Path.Combine(jobs, Path.GetFileName(folder)), "*", SearchOption.AllDirectories),
+            .. Directory.GetFiles(Path.Combine(jobs, "_shared", "parts")), .. Directory.GetFiles(Path.Combine(jobs, "_shared", "stations"))];
+        var written = files.Where(f => Path.GetExtension(f) is ".yaml" or ".csv").SelectMany(File.ReadAllLines).Select(line => Remark().Replace(line, ""));
+        var sources = Calc.Sources.SourceRegister.All.SelectMany(x => new[] { x.Id, x.Title, x.Publisher, x.Edition });
+        var rules = Plans.Codes.CodeFamilies.BuiltIn.All.SelectMany(f => f.Rules.SelectMany(r => new[] { r.Document, r.Edition }).Concat(f.Bonding.SelectMany(r => new[] { r.Document, r.Edition })));
+        var tiles = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "plan.json")))!["siting"]!["ground"]?["tiles"]?.ToJsonString() ?? "";
+        var signs = Formulas().SelectMany(f => f.Signs);
+        return written.Concat(sources).Concat(rules).Concat(signs).Concat(unsaid).Append(tiles).Append(Path.GetFileName(folder)).SelectMany(WordsOf).ToHashSet(StringComparer.Ordinal);
     }
 
     // Targets of links, code and the marks of boxes are no words; of a drawing only what is read counts.
@@ -89,6 +118,9 @@ public partial class LanguageTests
 
     [GeneratedRegex(@"(?<![\p{L}\d])[A-Za-z]{4,}(?![\p{L}\d])")]
     private static partial Regex Word();
+
+    [GeneratedRegex(@"(^|\s)#.*$")]
+    private static partial Regex Remark();
 
     [GeneratedRegex("<[^>]*>")]
     private static partial Regex Markup();

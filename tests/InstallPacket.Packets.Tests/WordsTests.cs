@@ -34,7 +34,7 @@ public class WordsTests
 
     [Theory]
     [InlineData("pages:\n  crew:\n    chian: x\n", "own/words/en-US.yaml(3,12): there is no text 'pages.crew.chian' to replace; the nearest is 'pages.crew.chain'; new texts go below 'own'")]
-    [InlineData("pages:\n\tcrew: x\n", "own/words/en-US.yaml(2,1): a tab stands in the indentation; replace the tab by spaces")]
+    [InlineData("pages:\n\tcrew: x\n", "own/words/en-US.yaml(2,1): tab-indent; `installpacket explain tab-indent` says what to do")]
     [InlineData("numbers:\n  decimal: \"{{ x }}\"\n", "own/words/en-US.yaml(2,12): 'numbers.decimal' must not name a value")]
     public void A_mistake_in_an_override_names_file_line_and_column(string yaml, string message) =>
         Assert.Equal(message, Assert.Throws<WordsException>(() => With("own/words/en-US.yaml", yaml).Words("en-US")).Message);

@@ -38,7 +38,7 @@ public class BondingTests
     public void American_gauges_stop_below_the_least_one(string metal, int gauge, bool stops)
     {
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", $"    metal: {metal}\n    gauge: {gauge}\n"));
-        Assert.Equal(stops, plan.Findings.Any(f => f.Id == "bond-too-small" && f.Found.StartsWith("the conductor from the mast", StringComparison.Ordinal)));
+        Assert.Equal(stops, plan.Findings.Any(f => f.Id == "bond-too-small" && (string?)f.Values["what"] == "the conductor from the mast"));
         var row = plan.Bonding.Sizes.Single(s => s.Use == "the conductor from the mast");
         Assert.Equal(row.LeastMm2 / row.HasMm2, row.UseShare, 1e-9);
         Assert.Equal(stops, row.UseShare > 1 + 1e-9);

@@ -83,7 +83,7 @@ public class CablingPlannerTests
         var jobs = AmplifierAtTheMast().With(Farm, "    I1: { part: power-inserter-12v, at: cellar, from: G1, run: R2 }\n    S1: { part: splitter-2, at: cellar, from: I1 }",
             "    S1: { part: splitter-2, at: cellar, from: G1, run: R2 }\n    I1: { part: power-inserter-12v, at: cellar, from: S1.1 }").With(Farm, "from: S1.1, run: R3", "from: I1, run: R3");
         var plan = DemoPlans.Of("far-meadow", jobs);
-        Assert.Contains("S1", plan.Finding("power-blocked").Found, StringComparison.Ordinal);
+        Assert.Equal("S1", plan.Finding("power-blocked").Values["element"]);
         Assert.True(plan.Stopped);
     }
 
@@ -92,7 +92,7 @@ public class CablingPlannerTests
     {
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("_shared/stations/tamarack.csv", "43.2943,-99.3780,420,318", "43.6100,-99.1500,420,318"));
         Assert.True(plan.Has("amplifier-overloaded"));
-        Assert.Contains("kes-21", plan.Finding("amplifier-overloaded").Found, StringComparison.Ordinal);
+        Assert.Equal("kes-21", plan.Finding("amplifier-overloaded").Values["strongest"]);
     }
 
     [Fact]

@@ -70,7 +70,7 @@ public class MaterialsPlannerTests
             if (plan.Proved) continue;
             open++;
             Assert.True(plan.BoundM < plan.OpenedM);
-            Assert.Contains("best found, bound", findings.Sorted.Single().Found, StringComparison.Ordinal);
+            Assert.Equal((plan.OpenedM, plan.BoundM!.Value), ((double)findings.Sorted.Single().Values["opened_m"]!, (double)findings.Sorted.Single().Values["bound_m"]!));
         }
         Assert.True(open > 0);
     }

@@ -32,7 +32,7 @@ public class RoutingPlannerTests
     {
         var plan = DemoPlans.Of("brook-terrace", DemoJobs.Load().With("brook-terrace/job.yaml", "drip-depth: 120 mm", "drip-depth: 50 mm"));
         Assert.True(plan.Stopped);
-        Assert.Contains("50", plan.Finding("drip-loop-too-tight").Found, StringComparison.Ordinal);
+        Assert.Equal(0.05, (double)plan.Finding("drip-loop-too-tight").Values["depth_m"]!, 12);
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public sealed class Workings
     /// <param name="inputs">The inputs, in the order and the units of the formula.</param>
     /// <returns>The row, which is the result too.</returns>
     /// <exception cref="InvalidOperationException">The same formula was applied to the same subject with other inputs: a bug of the planner.</exception>
-    public Row Apply(Formula formula, string subject, params Term[] inputs)
+    public Row Apply(Formula formula, Subject subject, params Term[] inputs)
     {
         ArgumentNullException.ThrowIfNull(formula);
         var method = formula.Method ?? throw new InvalidOperationException($"The formula {formula.Id} has no method of its own.");
@@ -35,7 +35,7 @@ public sealed class Workings
     /// <param name="inputs">The inputs, in the order and the units of the formula.</param>
     /// <returns>The row, which is the result too.</returns>
     /// <exception cref="InvalidOperationException">The same formula was applied to the same subject with other inputs: a bug of the planner.</exception>
-    public Row Apply<TCase>(Formula<TCase> formula, TCase data, string subject, params Term[] inputs)
+    public Row Apply<TCase>(Formula<TCase> formula, TCase data, Subject subject, params Term[] inputs)
     {
         ArgumentNullException.ThrowIfNull(formula);
         return Keep(formula, subject, inputs, () => formula.MethodOf(data, Numbers(formula, inputs)));
@@ -47,24 +47,25 @@ public sealed class Workings
     public void Take(Workings other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        foreach (var row in other._rows) Keep(row.Formula, row.Subject, row.Inputs, () => row, row);
+        foreach (var row in other._rows) Keep(row.Formula, row.About, row.Inputs, () => row, row);
     }
 
-    private Row Keep(Formula formula, string subject, IReadOnlyList<Term> inputs, Func<double> result, Row? made = null)
+    private Row Keep(Formula formula, Subject subject, IReadOnlyList<Term> inputs, Func<double> result, Row? made = null)
     {
-        if (_byKey.TryGetValue((formula.Id, subject), out var before))
+        var text = made?.Subject ?? subject.ToString();
+        if (_byKey.TryGetValue((formula.Id, text), out var before))
         {
             for (var i = 0; i < inputs.Count; i++)
             {
                 if (!before.Inputs[i].Number.Equals(inputs[i].Number))
                     throw new InvalidOperationException(FormattableString.Invariant(
-                        $"{formula.Id} was applied to '{subject}' with {formula.Inputs[i].Sign} = {before.Inputs[i].Number} and {inputs[i].Number}."));
+                        $"{formula.Id} was applied to '{text}' with {formula.Inputs[i].Sign} = {before.Inputs[i].Number} and {inputs[i].Number}."));
             }
             return before;
         }
-        var row = made ?? new Row(formula, subject, inputs, result());
+        var row = made ?? new Row(formula, subject, text, inputs, result());
         _rows.Add(row);
-        _byKey.Add((formula.Id, subject), row);
+        _byKey.Add((formula.Id, text), row);
         return row;
     }
 

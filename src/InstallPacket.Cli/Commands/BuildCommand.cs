@@ -41,7 +41,7 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
         printer.Print(terminal.Error, set.SharedFindings);
         foreach (var r in results)
         {
-            printer.Print(terminal.Error, r.Findings);
+            printer.Print(terminal.Error, r.Findings, r.Units);
             if (r.Problem.Length > 0) terminal.Error.WriteLine($"{r.Id}: {r.Problem}");
         }
         var width = results.Max(r => r.Id.Length);

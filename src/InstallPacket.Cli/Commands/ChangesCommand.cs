@@ -32,10 +32,10 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
         else if (now.Plan is null) terminal.Out.WriteLine($"The job cannot be planned now: {Summary.Count(now.Findings)}. `installpacket check {id}` says why.");
         else if (before is null) terminal.Out.WriteLine($"The job is new: {(now.Plan.Stopped ? "stopped" : "planned")}, {Summary.Count(now.Findings)}.");
         else if (before.Plan is null) terminal.Out.WriteLine($"The job could not be planned before; now it is {(now.Plan.Stopped ? "stopped" : "planned")}, {Summary.Count(now.Findings)}.");
-        else Print(PlanComparer.Compare(before.Plan, now.Plan));
+        else Print(PlanComparer.Compare(before.Plan, now.Plan), now.Units);
     }
 
-    private void Print(PlanComparison c)
+    private void Print(PlanComparison c, JobUnits units)
     {
         if (c.Same) { terminal.Out.WriteLine("No change of plan."); return; }
         if (c.Differences.Count > 0)
@@ -44,8 +44,8 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
             terminal.Out.WriteLine("|---|---:|---:|---:|");
             foreach (var d in c.Differences) terminal.Out.WriteLine($"| {Cell(d.Quantity)} | {Cell(d.Before)} | {Cell(d.After)} | {d.Difference} |");
         }
-        List("Findings that appeared", c.Appeared.Select(Finding));
-        List("Findings that went", c.Went.Select(Finding));
+        List("Findings that appeared", c.Appeared.Select(f => Finding(f, units)));
+        List("Findings that went", c.Went.Select(f => Finding(f, units)));
     }
 
     private void List(string title, IEnumerable<string> items)
@@ -58,7 +58,7 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
         foreach (var line in lines) terminal.Out.WriteLine("- " + line);
     }
 
-    private static string Finding(Finding f) => $"**{FindingPrinter.Word(f.Severity)}** {f.Id}: {Cell(f.Found)}";
+    private static string Finding(Finding f, JobUnits units) => $"**{FindingPrinter.Word(f.Severity)}** {f.Id}: {Cell(ConsoleWords.Spoken(f, units).Found)}";
 
     private static string Cell(string text) => text.Replace("\\", "\\\\").Replace("|", "\\|").Replace("<", "\\<").ReplaceLineEndings(" ");
 

@@ -14,7 +14,7 @@ internal sealed class CheckCommand(ITerminal terminal, JobOptions options)
         var set = PlannedJob.All(files, options.Only);
         var printer = options.Printer(files);
         printer.Print(terminal.Out, set.SharedFindings);
-        foreach (var job in set.Jobs) printer.Print(terminal.Out, job.Findings);
+        foreach (var job in set.Jobs) printer.Print(terminal.Out, job.Findings, job.Units);
         var width = set.Jobs.Max(j => j.Id.Length);
         foreach (var job in set.Jobs)
             terminal.Out.WriteLine($"{job.Id.PadRight(width)}  {(job.Plan is null ? "unread" : job.Plan.Stopped ? "stopped" : "planned"),-7}  {Summary.Count(job.Findings)}");

@@ -10,14 +10,15 @@ namespace InstallPacket.Cli.Commands;
 /// <param name="State"><c>planned</c>, <c>stopped</c>, <c>stale</c> (an old packet stands) or <c>not built</c>.</param>
 /// <param name="Summary">Findings in words.</param>
 /// <param name="Findings">Findings to print.</param>
+/// <param name="Units">The units in which they are printed.</param>
 /// <param name="Problem">A fault that is no finding; empty otherwise.</param>
 /// <param name="Unchanged">Whether nothing had to be done.</param>
 internal sealed record PacketResult(
-    string Id, string Title, string Date, string State, string Summary, IReadOnlyList<Finding> Findings, string Problem, bool Unchanged)
+    string Id, string Title, string Date, string State, string Summary, IReadOnlyList<Finding> Findings, JobUnits Units, string Problem, bool Unchanged)
 {
     /// <summary>A job that this run was not asked to build.</summary>
     public static PacketResult NotAsked(string id, PacketManifest? manifest) =>
-        new(id, manifest?.Title ?? id, manifest?.Date ?? "", manifest?.State ?? "not built", manifest?.Findings ?? "", [], "", true);
+        new(id, manifest?.Title ?? id, manifest?.Date ?? "", manifest?.State ?? "not built", manifest?.Findings ?? "", [], JobUnits.Unknown, "", true);
 }
 
 /// <summary>Builds and writes one packet.</summary>
@@ -25,7 +26,7 @@ internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output)
 {
     public PacketResult Run(PlannedJob job)
     {
-        if (job.Unchanged is { } same) return new(job.Id, same.Title, same.Date, same.State, same.Findings, [], "", true);
+        if (job.Unchanged is { } same) return new(job.Id, same.Title, same.Date, same.State, same.Findings, [], job.Units, "", true);
         if (job.Plan is not { } plan) return Failed(job, "");
         if (output.IsForeign(job.Id)) return Failed(job, $"the folder {output.PacketFolder(job.Id)} holds something that is not a packet; it is left alone. Choose another --out");
         var state = plan.Stopped ? "stopped" : "planned";
@@ -39,13 +40,13 @@ internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output)
         {
             return Failed(job, e.Message);
         }
-        return new(job.Id, manifest.Title, manifest.Date, state, manifest.Findings, job.Findings, "", false);
+        return new(job.Id, manifest.Title, manifest.Date, state, manifest.Findings, job.Findings, job.Units, "", false);
     }
 
     // The packet of an earlier state stays where it is; the index says that it is stale.
     private PacketResult Failed(PlannedJob job, string problem)
     {
         var earlier = PacketManifest.Of(output.PacketFolder(job.Id));
-        return new(job.Id, earlier?.Title ?? job.Id, earlier?.Date ?? "", earlier is null ? "not built" : "stale", Summary.Count(job.Findings), job.Findings, problem, false);
+        return new(job.Id, earlier?.Title ?? job.Id, earlier?.Date ?? "", earlier is null ? "not built" : "stale", Summary.Count(job.Findings), job.Findings, job.Units, problem, false);
     }
 }

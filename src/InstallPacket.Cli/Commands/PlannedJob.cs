@@ -6,9 +6,10 @@ namespace InstallPacket.Cli.Commands;
 /// <param name="Id">Its folder.</param>
 /// <param name="Plan">The plan, or null.</param>
 /// <param name="Findings">All findings.</param>
+/// <param name="Units">The units in which its findings are printed.</param>
 /// <param name="Inputs">Hash of its inputs; empty when nobody asked.</param>
 /// <param name="Unchanged">The packet that stands already, when its inputs are the same.</param>
-internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> Findings, string Inputs = "", PacketManifest? Unchanged = null)
+internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> Findings, JobUnits Units, string Inputs = "", PacketManifest? Unchanged = null)
 {
     /// <summary>Reads and plans every job of a folder, or the ones named.</summary>
     /// <param name="files">The author's files.</param>
@@ -22,7 +23,7 @@ internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> 
         var jobs = ids.AsParallel().AsOrdered().Select(id =>
         {
             var (inputs, same) = unchanged?.Invoke(id) ?? ("", null);
-            return same is null ? One(files, parts, id) with { Inputs = inputs } : new PlannedJob(id, null, [], inputs, same);
+            return same is null ? One(files, parts, id) with { Inputs = inputs } : new PlannedJob(id, null, [], JobUnits.Unknown, inputs, same);
         }).ToArray();
         return new JobSet(shared.Sorted, jobs);
     }
@@ -30,10 +31,11 @@ internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> 
     private static PlannedJob One(IJobFiles files, PartLibrary parts, string id)
     {
         var reading = new JobReader(files, parts).Read(id);
-        if (reading.Job is null) return new(id, null, reading.Findings);
+        var units = new JobUnits(reading.Units, reading.LevelUnit);
+        if (reading.Job is null) return new(id, null, reading.Findings, units);
         using var terrain = reading.Job.Siting.Terrain is { } folder ? new TerrainTiles(files, folder.Value) : null;
         var plan = Planner.Plan(reading.Job, parts, terrain, reading.Findings);
-        return new(id, plan, plan.Findings);
+        return new(id, plan, plan.Findings, units);
     }
 }
 

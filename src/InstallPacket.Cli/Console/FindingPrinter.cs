@@ -2,7 +2,7 @@ namespace InstallPacket.Cli.Console;
 
 /// <summary>
 /// Prints findings so that an editor can jump to them: place, severity and identifier first, then the line itself with a mark, the limit
-/// and the remedy.
+/// and the remedy, in English and in the units of the job.
 /// </summary>
 /// <param name="files">For the line itself.</param>
 /// <param name="prefix">Path of the jobs folder as the user wrote it.</param>
@@ -11,14 +11,19 @@ internal sealed class FindingPrinter(IJobFiles files, string prefix)
     private const int MostCharacters = 120;
     private readonly Dictionary<string, string[]> _lines = new(StringComparer.Ordinal);
 
-    public void Print(TextWriter to, IEnumerable<Finding> findings)
+    /// <summary>Prints findings of files that belong to no job.</summary>
+    public void Print(TextWriter to, IEnumerable<Finding> findings) => Print(to, findings, JobUnits.Unknown);
+
+    /// <summary>Prints findings of a job.</summary>
+    public void Print(TextWriter to, IEnumerable<Finding> findings, JobUnits units)
     {
         foreach (var f in findings)
         {
-            to.WriteLine($"{prefix}{f.At}: {Word(f.Severity)} {f.Id}: {Safe(f.Found)}");
+            var text = ConsoleWords.Spoken(f, units);
+            to.WriteLine($"{prefix}{f.At}: {Word(f.Severity)} {f.Id}: {Safe(text.Found)}");
             if (f.At.Line > 0 && Line(f.At) is { } line) PrintLine(to, f.At, line);
-            if (f.Limit.Length > 0) to.WriteLine($"       limit: {Safe(f.Limit)}");
-            to.WriteLine($"       do: {Safe(f.Remedy)}");
+            if (text.Limit.Length > 0) to.WriteLine($"       limit: {Safe(text.Limit)}");
+            to.WriteLine($"       do: {Safe(text.Remedy)}");
         }
     }
 

@@ -9,6 +9,9 @@ namespace InstallPacket.Jobs.Keys;
 internal sealed class NameResolver(
     PartLibrary parts, IReadOnlyList<string>? stations, CheckedGroup job, IReadOnlyDictionary<Key, string[]> defined, FindingList findings)
 {
+    /// <summary>So many of the names that are there are listed.</summary>
+    public const int MostNames = 20;
+
     private readonly IReadOnlyList<Entry<CheckedGroup>> _chain = job.Maybe(JobKeys.Cabling)?.Value.Entries(CablingKeys.Chain) ?? [];
 
     // Points on walls are points like the others.
@@ -22,9 +25,9 @@ internal sealed class NameResolver(
             switch (use.Kind.Target)
             {
                 case ReferenceTarget.Part: ResolvePart(use); break;
-                case ReferenceTarget.Point: Among(use, Points, "point", "routing.points"); break;
-                case ReferenceTarget.Run: Among(use, defined.GetValueOrDefault(RoutingKeys.Runs), "run", "routing.runs"); break;
-                case ReferenceTarget.Station: Among(use, stations, "station", "the station list and reception.transmitters"); break;
+                case ReferenceTarget.Point: Among(use, Points, "point"); break;
+                case ReferenceTarget.Run: Among(use, defined.GetValueOrDefault(RoutingKeys.Runs), "run"); break;
+                case ReferenceTarget.Station: Among(use, stations, "station"); break;
                 default: ResolveElement(use); break;
             }
         }
@@ -36,23 +39,24 @@ internal sealed class NameResolver(
         var part = parts.Find(use.Name);
         if (part is null)
         {
-            var near = parts.Parts.Values.Where(p => fits.Length == 0 || fits.Contains(p.Kind)).Select(p => p.Id).Order(StringComparer.Ordinal).ToArray();
-            findings.Add(Severity.Stop, "unknown-reference", use.At, $"{use.Path} names the part `{use.Name}`, which is not in the library",
-                "parts are defined in _shared/parts", NearestWord.Hint(use.Name, near) + "define the part" + OrOneOf(near));
+            var near = Fitting(fits).ToArray();
+            findings.Add(Severity.Stop, "unknown-reference", "part", use.At, ("path", use.Path), ("name", use.Name),
+                ("near", NearestWord.Of(use.Name, near)), ("known", near.Take(MostNames)), ("more", near.Length > MostNames));
         }
         else if (fits.Length > 0 && !fits.Contains(part.Kind))
-            findings.Add(Severity.Stop, "part-unfit", use.At, $"{use.Path} names `{use.Name}`, a part of the kind {Word.Of(part.Kind)}", "expected a part of the kind " + string.Join(" or ", fits.Select(Word.Of)),
-                "name a part of that kind" + OrOneOf([.. parts.Parts.Values.Where(p => fits.Contains(p.Kind)).Select(p => p.Id).Order(StringComparer.Ordinal)], ": "));
+            findings.Add(Severity.Stop, "part-unfit", "use", use.At, ("path", use.Path), ("part", use.Name), ("kind", Word.Of(part.Kind)),
+                ("kinds", fits.Select(Word.Of)), ("known", Fitting(fits).Take(MostNames)), ("more", Fitting(fits).Count() > MostNames));
     }
+
+    private IEnumerable<string> Fitting(PartKind[] kinds) =>
+        parts.Parts.Values.Where(p => kinds.Length == 0 || kinds.Contains(p.Kind)).Select(p => p.Id).Order(StringComparer.Ordinal);
 
     // An element is a part that a signal passes; a part that does not exist has a finding already.
     private void CheckChain()
     {
         foreach (var e in _chain)
             if (e.Value.Maybe(ElementKeys.Part) is { } name && parts.Find(name.Value) is { } part and not ChainPart)
-                findings.Add(Severity.Stop, "part-unfit", e.At, $"cabling.chain.{e.Name} is a part of the kind {Word.Of(part.Kind)}",
-                    "a part that a signal passes, from the antenna to the outlets",
-                    "take it out of the chain; cables are named by `routing.runs`, the receiver by `cabling.receiver`");
+                findings.Add(Severity.Stop, "part-unfit", "chain", e.At, ("element", e.Name), ("kind", Word.Of(part.Kind)));
     }
 
     private void ResolveElement(UseOfName use)
@@ -61,23 +65,21 @@ internal sealed class NameResolver(
         var entry = _chain.FirstOrDefault(e => e.Name == name);
         if (entry is null)
         {
-            Among(use with { Name = name }, defined.GetValueOrDefault(CablingKeys.Chain), "element", "cabling.chain");
+            Among(use with { Name = name }, defined.GetValueOrDefault(CablingKeys.Chain), "element");
             return;
         }
         var outputs = entry.Value.Maybe(ElementKeys.Part) is { } partName && parts.Find(partName.Value) is { } part ? (part as ChainPart)?.Outputs ?? 1 : 16;
         if (port < 1 || port > outputs)
-            findings.Add(Severity.Stop, "port-unknown", use.At, $"{use.Path} names output {use.Name[(name.Length + 1)..]} of `{name}`", outputs == 1 ? $"`{name}` has 1 output" : $"`{name}` has {outputs} outputs",
-                outputs == 1 ? $"write `{name}`" : $"write one of `{name}.1` to `{name}.{outputs}`");
+            findings.Add(Severity.Stop, "port-unknown", use.At, ("path", use.Path), ("port", use.Name[(name.Length + 1)..]), ("element", name),
+                ("outputs", outputs));
     }
 
-    private void Among(UseOfName use, IReadOnlyList<string>? known, string what, string where)
+    private void Among(UseOfName use, IReadOnlyList<string>? known, string way)
     {
         if (known is null || known.Contains(use.Name)) return;
-        findings.Add(Severity.Stop, "unknown-reference", use.At, $"{use.Path} names the {what} `{use.Name}`, which is not defined", $"{what}s are defined in {where}",
-            NearestWord.Hint(use.Name, known) + "define it" + OrOneOf(known));
+        findings.Add(Severity.Stop, "unknown-reference", way, use.At, ("path", use.Path), ("name", use.Name),
+            ("near", NearestWord.Of(use.Name, known)), ("known", known.Take(MostNames)), ("more", known.Count > MostNames));
     }
-
-    private static string OrOneOf(IReadOnlyList<string> known, string before = ", or name one of: ") => known.Count == 0 ? "" : before + string.Join(", ", known.Take(20)) + (known.Count > 20 ? " and others" : "");
 }
 
 /// <summary>Element names with a port: <c>S1.2</c>.</summary>

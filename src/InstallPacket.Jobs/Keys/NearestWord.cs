@@ -3,9 +3,6 @@ namespace InstallPacket.Jobs.Keys;
 /// <summary>Finds the word that a writer most likely meant.</summary>
 public static class NearestWord
 {
-    /// <summary>A phrase such as <c>did you mean `height`? If not: </c>, or nothing when no word is near.</summary>
-    public static string Hint(string written, IEnumerable<string> known) => Of(written, known) is { } word ? $"did you mean `{word}`? If not: " : "";
-
     /// <summary>The word that is near, or null. One or two letters are near to nothing but themselves in the other case.</summary>
     public static string? Of(string written, IEnumerable<string> known)
     {

@@ -53,9 +53,9 @@ internal sealed class NodeChecker(FindingList findings)
 
     private object? Value(YamlNode node, KeyKind kind, string path) => kind switch
     {
-        GroupKind group => node is YamlMap map ? Group(map, group, path) : WrongShape(node, path, "a group of keys"),
-        IMapKind named => WrongShape(node, path, $"a map from {named.What} names to values"),
-        IListKind list => node is YamlList items ? List(items, list, path) : WrongShape(node, path, "a list, for example `[a, b]`"),
+        GroupKind group => node is YamlMap map ? Group(map, group, path) : WrongShape(node, path, Expected.Of(kind)),
+        IMapKind named => WrongShape(node, path, Expected.Of(kind)),
+        IListKind list => node is YamlList items ? List(items, list, path) : WrongShape(node, path, Expected.List),
         CurveKind curve => node is YamlMap map ? _scalars.Curve(map, curve, path) : Scalar(node, kind, path),
         PositionKind position => Position(node, position, path),
         _ => Scalar(node, kind, path),
@@ -63,7 +63,7 @@ internal sealed class NodeChecker(FindingList findings)
 
     private object? Scalar(YamlNode node, KeyKind kind, string path)
     {
-        if (node is not YamlScalar scalar) return WrongShape(node, path, ScalarChecker.Expectation(kind));
+        if (node is not YamlScalar scalar) return WrongShape(node, path, Expected.Of(kind));
         var value = _scalars.Read(scalar, kind, path);
         if (value is string name && kind is ReferenceKind reference) Uses.Add(new(reference, name, path, scalar.At));
         return value;
@@ -75,8 +75,7 @@ internal sealed class NodeChecker(FindingList findings)
         foreach (var (key, node) in map.Entries)
         {
             if (!IsName(key.Value))
-                findings.Add(Severity.Stop, "name-unfit", key.At, $"`{key.Value}` does not fit as a name under {path}",
-                    "letters, digits and hyphens, at most 40 characters, a letter or digit first", "rename it; it is printed on labels and lists");
+                findings.Add(Severity.Stop, "name-unfit", key.At, ("name", key.Value), ("path", path));
             else if (Value(node, kind.Item, Join(path, key.Value)) is { } value) entries.Add(new(key.Value, value, key.At));
         }
         CheckCount(map, path, names.Length, kind.Min, kind.Max);
@@ -96,7 +95,7 @@ internal sealed class NodeChecker(FindingList findings)
     {
         if (node is not YamlList list || list.Items.Count != kind.Axes.Length)
         {
-            WrongShape(node, path, $"{kind.Axes.Length} lengths in brackets: [{string.Join(", ", kind.Axes)}]");
+            WrongShape(node, path, Expected.Of(kind));
             return null;
         }
         var length = new QuantityKind(Calc.Quantities.Dimension.Length, -500, 500, "m");
@@ -104,30 +103,30 @@ internal sealed class NodeChecker(FindingList findings)
         return values.All(v => v is double) ? [.. values.Cast<double>()] : null;
     }
 
-    private object? WrongShape(YamlNode node, string path, string expected)
+    private object? WrongShape(YamlNode node, string path, FindingValues expected)
     {
-        var found = node switch { YamlMap => "a map", YamlList l => $"a list of {l.Items.Count}", YamlScalar s => $"`{s.Value}`", _ => "nothing" };
-        findings.Add(Severity.Stop, "wrong-type", node.At, $"{path} holds {found}", $"expected {expected}", "see `installpacket explain " + KeyPath.Plain(path) + "`");
+        var holds = node switch { YamlMap => "map", YamlList => "list", YamlScalar => "text", _ => "nothing" };
+        findings.Add(Severity.Stop, "wrong-type", "shape", node.At, ("path", path), ("key", KeyPath.Plain(path)), ("holds", holds),
+            ("written", (node as YamlScalar)?.Value), ("count", (node as YamlList)?.Items.Count), ("expected", expected));
         return null;
     }
 
     private void CheckCount(YamlNode node, string path, int count, int min, int max)
     {
         if (count < min || count > max)
-            findings.Add(Severity.Stop, "wrong-count", node.At, $"{path} has {Entries(count)}", $"from {min} to {Entries(max)}", count < min ? "add what is missing" : "remove entries, or split the job");
+            findings.Add(Severity.Stop, "wrong-count", node.At, ("path", path), ("count", count), ("min", min), ("max", max));
     }
 
     private void ReportForeign(YamlScalar key, IReadOnlyList<string> others, string path) =>
-        findings.Add(Severity.Caution, "key-of-other-kind", key.At, $"{Join(path, key.Value)} is not a key of this kind; it is not used",
-            $"`{key.Value}` belongs to the kinds: {string.Join(", ", others)}", "remove it, or correct `kind`");
+        findings.Add(Severity.Caution, "key-of-other-kind", key.At, ("path", Join(path, key.Value)), ("key", key.Value), ("kinds", others));
 
     // Gives the key that was meant, if one is near: then it is not missing as well.
     private string? ReportUnknown(KeyValuePair<YamlScalar, YamlNode> entry, GroupKind kind, string path)
     {
         var key = entry.Key;
         var names = kind.Keys.Select(k => k.Name).ToArray();
-        findings.Add(Severity.Stop, "unknown-key", key.At, $"{Join(path, key.Value)} is not a key",
-            "keys here: " + string.Join(", ", names), CutText(entry) ? "put the text in quotes: inside `{ }` a comma ends it" : NearestWord.Hint(key.Value, names) + "rename it or remove it");
+        findings.Add(Severity.Stop, "unknown-key", CutText(entry) ? "cut-text" : "", key.At, ("path", Join(path, key.Value)), ("keys", names),
+            ("near", NearestWord.Of(key.Value, names)));
         return NearestWord.Of(key.Value, names);
     }
 
@@ -135,10 +134,8 @@ internal sealed class NodeChecker(FindingList findings)
     private static bool CutText(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Key.Value.Contains(' ') && entry.Value is YamlScalar { Value: "", Quoted: false };
 
     private void ReportMissing(YamlMap map, Key key, string path) =>
-        findings.Add(Severity.Stop, "missing-key", map.Named, $"{Join(path, key.Name)} is missing",
-            "required: " + key.Meaning, $"add `{key.Name}:` with {ScalarChecker.Expectation(key.Kind)}");
-
-    private static string Entries(int count) => count == 1 ? "1 entry" : $"{count} entries";
+        findings.Add(Severity.Stop, "missing-key", "key", map.Named, ("path", Join(path, key.Name)), ("key", key.Name), ("meaning", key.Meaning),
+            ("expected", Expected.Of(key.Kind)));
 
     private static bool IsName(string name) =>
         name.Length is > 0 and <= 40 && char.IsAsciiLetterOrDigit(name[0]) && name.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');

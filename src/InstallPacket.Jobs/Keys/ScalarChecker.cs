@@ -32,7 +32,7 @@ internal sealed class ScalarChecker(FindingList findings)
             if (node is not YamlScalar scalar) { Wrong(new(node.At, "a list or a map", false), kind, path); continue; }
             if (at is not { } f || Quantity(scalar, kind.Dimension, kind.Min, kind.Max, kind.RangeUnit, $"{path}.{key.Value}") is not { } v) continue;
             if (points.TrueForAll(p => p.Item1 != f)) points.Add((f, v));
-            else findings.Add(Severity.Stop, "duplicate-key", key.At, $"{path} states `{key.Value}` a second time, in another unit", "each frequency once", "keep one of the two");
+            else findings.Add(Severity.Stop, "duplicate-key", "frequency", key.At, ("path", path), ("key", key.Value));
         }
         return points.Count == map.Entries.Count && points.Count > 0 ? new FrequencyCurve(points) : null;
     }
@@ -64,8 +64,8 @@ internal sealed class ScalarChecker(FindingList findings)
     {
         var value = scalar.Value.Trim();
         if (value.Length > 0 && value.Length <= kind.MaxCharacters && (scalar.Quoted || value is not ("~" or "null"))) return value;
-        var found = value.Length > kind.MaxCharacters ? $"{path} has {value.Length} characters" : value.Length == 0 ? $"{path} is empty" : $"{path} is `{value}`, which YAML reads as nothing";
-        findings.Add(Severity.Stop, "wrong-type", scalar.At, found, "expected " + Expectation(kind), value.Length > kind.MaxCharacters ? "shorten it" : "write the text, in quotes if need be; remove the key if it may be left out");
+        var way = value.Length > kind.MaxCharacters ? "text-long" : value.Length == 0 ? "text-empty" : "text-null";
+        findings.Add(Severity.Stop, "wrong-type", way, scalar.At, ("path", path), ("written", value), ("characters", value.Length), ("expected", Expected.Of(kind)));
         return null;
     }
 
@@ -74,49 +74,47 @@ internal sealed class ScalarChecker(FindingList findings)
     private object? Read(YamlScalar scalar, IWordKind kind, string path)
     {
         if (kind.Read(scalar.Value) is { } value) return value;
-        findings.Add(Severity.Stop, "unknown-word", scalar.At, $"{path} is `{scalar.Value}`", Words(kind),
-            NearestWord.Hint(scalar.Value, kind.Words) + "use one of the words listed");
+        findings.Add(Severity.Stop, "unknown-word", scalar.At, ("path", path), ("written", scalar.Value), ("words", kind.Words),
+            ("near", NearestWord.Of(scalar.Value, kind.Words)));
         return null;
     }
 
     private double? Number(YamlScalar scalar, double min, double max, bool whole, string path)
     {
-        var expected = whole ? Expectation(new IntegerKind((int)min, (int)max)) : Expectation(new NumberKind(min, max));
+        var expected = whole ? Expected.Of(new IntegerKind((int)min, (int)max)) : Expected.Number(min, max);
         if (!Direction.PlainNumber(scalar.Value, out var value) || (whole && value != Math.Floor(value)))
         {
-            findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", "expected " + expected, whole ? "write digits only, without a unit" : "write a plain number with a dot");
+            findings.Add(Severity.Stop, "wrong-type", whole ? "whole" : "number", scalar.At, ("path", path), ("written", scalar.Value), ("expected", expected));
             return null;
         }
         if (value >= min && value <= max) return value;
-        findings.Add(Severity.Stop, "out-of-range", scalar.At, $"{path} is {scalar.Value}", "allowed: " + expected, "correct the value");
+        findings.Add(Severity.Stop, "out-of-range", "number", scalar.At, ("path", path), ("written", scalar.Value), ("expected", expected));
         return null;
     }
 
     private double? Quantity(YamlScalar scalar, Dimension dimension, double min, double max, string rangeUnit, string path)
     {
-        var units = UnitTable.Names(dimension);
+        string[] units = [.. Expected.Units(dimension)];
         var reading = UnitText.Read(scalar.Value, dimension);
         switch (reading.Problem)
         {
             case UnitProblem.UnitMissing:
-                findings.Add(Severity.Stop, "unit-missing", scalar.At, $"{path} is `{scalar.Value}` without a unit", $"a value with its unit: {units}",
-                    $"write `{scalar.Value} {rangeUnit}` if that is what you mean");
+                findings.Add(Severity.Stop, "unit-missing", scalar.At, ("path", path), ("written", scalar.Value), ("unit", rangeUnit), ("units", units));
                 return null;
             case UnitProblem.UnitUnknown:
-                findings.Add(Severity.Stop, "unit-unknown", scalar.At, $"{path} is `{scalar.Value}`: the unit `{reading.Unit}` does not fit here", $"units here: {units}",
-                    NearestWord.Hint(reading.Unit, UnitTable.For(dimension).Select(u => u.Name)) + "write one of the units listed");
+                findings.Add(Severity.Stop, "unit-unknown", scalar.At, ("path", path), ("written", scalar.Value), ("unit", reading.Unit), ("units", units),
+                    ("near", NearestWord.Of(reading.Unit, units)));
                 return null;
             case UnitProblem.NotANumber:
-                findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", $"expected a number with its unit: {units}",
-                    scalar.Value.Contains(',') ? "write decimals with a dot" : dimension == Dimension.Length ? "write for example `4.5 m`, `14 ft 6 in` or `1/4 in`"
-                        : string.Create(CultureInfo.InvariantCulture, $"write a number, a space and the unit, for example `{Math.Min(10, max)} {rangeUnit}`"));
+                findings.Add(Severity.Stop, "wrong-type", scalar.Value.Contains(',') ? "comma" : dimension == Dimension.Length ? "length" : "quantity", scalar.At,
+                    ("path", path), ("written", scalar.Value), ("units", units), ("example", Math.Min(10, max)), ("unit", rangeUnit));
                 return null;
         }
         var unit = UnitTable.For(dimension).First(u => u.Name == rangeUnit);
         const double slack = 1e-9;
         if (reading.Value >= (min * unit.Factor) + unit.Offset - slack && reading.Value <= (max * unit.Factor) + unit.Offset + slack) return reading.Value;
-        findings.Add(Severity.Stop, "out-of-range", scalar.At, $"{path} is {scalar.Value}",
-            string.Create(CultureInfo.InvariantCulture, $"allowed: {min} to {max} {rangeUnit}"), "correct the value or its unit");
+        findings.Add(Severity.Stop, "out-of-range", "quantity", scalar.At, ("path", path), ("written", scalar.Value), ("min", min), ("max", max),
+            ("unit", rangeUnit));
         return null;
     }
 
@@ -129,7 +127,7 @@ internal sealed class ScalarChecker(FindingList findings)
 
     private object? Wrong(YamlScalar scalar, KeyKind kind, string path)
     {
-        findings.Add(Severity.Stop, "wrong-type", scalar.At, $"{path} is `{scalar.Value}`", "expected " + Expectation(kind), "write it in that form");
+        findings.Add(Severity.Stop, "wrong-type", "form", scalar.At, ("path", path), ("written", scalar.Value), ("expected", Expected.Of(kind)));
         return null;
     }
 }

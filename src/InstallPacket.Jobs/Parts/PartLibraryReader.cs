@@ -17,9 +17,7 @@ public static class PartLibraryReader
             if (!FileGate.Allows(file, FileBounds.PartsBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) continue;
             foreach (var entry in new NodeChecker(findings).Group(root, PartCatalogue.File, "").Entries(PartCatalogue.Parts))
                 if (Part(entry, findings) is { } part && !library.Add(part))
-                    findings.Add(Severity.Stop, "duplicate-part", entry.At,
-                        $"the part `{part.Id}` is defined a second time (first in {library.Find(part.Id)!.At})", "one definition a part",
-                        "rename one of the two");
+                    findings.Add(Severity.Stop, "duplicate-part", entry.At, ("part", part.Id), ("first", library.Find(part.Id)!.At.ToString()));
         }
         return library;
     }
@@ -30,8 +28,7 @@ public static class PartLibraryReader
         if (!entry.Value.Has(PartKeys.Kind) || !entry.Value.Has(PartKeys.Name)) return null;
         var part = PartCatalogue.Bind(entry);
         foreach (var figure in PartCatalogue.Figures(part.Kind).Where(f => entry.Value.Has(f) && !IsMarked(part, f)))
-            findings.Add(Severity.Caution, "provenance-missing", entry.At, $"`{figure.Name}` of part `{entry.Name}` does not say how it is known",
-                "each figure has a mark: " + string.Join(", ", ProvenanceWord.All), $"add `{figure.Name}: \"memory: ...\"` or better under `provenance`");
+            findings.Add(Severity.Caution, "provenance-missing", entry.At, ("figure", figure.Name), ("part", entry.Name), ("marks", ProvenanceWord.All));
         return part;
     }
 

@@ -14,17 +14,17 @@ internal static class JobPattern
         {
             if (group.Maybe(PatternPointKeys.Bearing) is not { } bearing || group.Maybe(PatternPointKeys.Gain) is not { } gain) return null;
             if (bearing.Value.North != North.True)
-                return Refuse(findings, bearing.At, $"reception.transmitters.{transmitter.Name}.pattern counts a bearing from magnetic north", "bearings of a transmitter's pattern count from true north", "write `deg true`");
+                return Refuse(findings, "magnetic", bearing, transmitter.Name);
             if (points.Exists(p => p.BearingDeg == bearing.Value.Degrees))
-                return Refuse(findings, bearing.At, $"reception.transmitters.{transmitter.Name}.pattern states {UnitText.Write(bearing.Value.Degrees, 1, "deg")} again", "each bearing once; 360 deg is 0 deg", "keep one of the two");
+                return Refuse(findings, "twice", bearing, transmitter.Name);
             points.Add((bearing.Value.Degrees, gain.Value));
         }
         return points.Count < TransmitterPattern.FewestPoints ? null : new TransmitterPattern(points);
     }
 
-    private static TransmitterPattern? Refuse(FindingList findings, SourceSpan at, string found, string limit, string remedy)
+    private static TransmitterPattern? Refuse(FindingList findings, string way, Sourced<Bearing> bearing, string transmitter)
     {
-        findings.Add(Severity.Stop, "pattern-unfit", at, found, limit, remedy);
+        findings.Add(Severity.Stop, "pattern-unfit", way, bearing.At, ("transmitter", transmitter), ("bearing_deg", bearing.Value.Degrees));
         return null;
     }
 }

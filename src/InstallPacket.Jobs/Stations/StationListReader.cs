@@ -18,6 +18,9 @@ public static class StationListReader
     /// <summary>The columns that may be left out; a row states at least one of its two heights.</summary>
     public static readonly IReadOnlyList<string> Optional = ["mode", "shows_as", "haat_m", "above_sea_m", "pattern"];
 
+    // A row may state either height.
+    private const string Heights = "haat_m / above_sea_m";
+
     /// <summary>Reads the list.</summary>
     /// <param name="file">The file.</param>
     /// <param name="findings">Receives what is wrong with it.</param>
@@ -51,7 +54,7 @@ public static class StationListReader
         {
             var row = new StationRow(file.Path, record, columns, findings);
             var station = row.Station();
-            if (station is not null && !seen.Add(station.Id)) row.Reject("id", station.Id, "each station once", "remove one of the two rows");
+            if (station is not null && !seen.Add(station.Id)) row.Reject("id", station.Id, "twice");
             if (row.Reason.Length > 0) tally.Drop(row.Reason);
             else if (filter.WhyNot(station!.Channel, (station.LatitudeDeg, station.LongitudeDeg)) is { } why) tally.LeaveOut(why);
             else stations.Add(station);
@@ -61,20 +64,19 @@ public static class StationListReader
     }
 
     private static void ReportForeign(JobFile file, FindingList findings) =>
-        findings.Add(Severity.Stop, "station-list-foreign", new(file.Path, 0, 0), "the station list is the regulator's query list: fields between vertical bars",
-            "a job names a list with our columns", "`installpacket stations LIST --save FILE.csv` checks it and writes one; see docs/guide/stations.md");
+        findings.Add(Severity.Stop, "station-list-foreign", new(file.Path, 0, 0));
 
     private static bool HeaderIsGood(JobFile file, CsvRecord header, FindingList findings)
     {
         var known = Required.Concat(Optional).ToArray();
         var missing = Required.Where(c => !header.Fields.Contains(c)).ToList();
-        if (!header.Fields.Contains("haat_m") && !header.Fields.Contains("above_sea_m")) missing.Add("haat_m or above_sea_m");
+        if (!header.Fields.Contains("haat_m") && !header.Fields.Contains("above_sea_m")) missing.Add(Heights);
         foreach (var (column, place) in header.Fields.Zip(header.Places).Where(c => !known.Contains(c.First)))
-            findings.Add(Severity.Note, "station-column-unknown", new(file.Path, place.Line, place.Column), $"the column `{column}` is not used",
-                "columns: " + string.Join(", ", known), NearestWord.Hint(column, known) + "rename it or remove it");
+            findings.Add(Severity.Note, "station-column-unknown", new(file.Path, place.Line, place.Column), ("column", column),
+                ("near", NearestWord.Of(column, known)), ("known", known));
         if (missing.Count == 0) return true;
-        findings.Add(Severity.Stop, "station-column-missing", new(file.Path, header.Line, 1), "the station list lacks the columns " + string.Join(", ", missing),
-            "required columns: " + string.Join(", ", Required) + ", haat_m or above_sea_m", "add them; the unit is part of the name, so that nobody has to guess it");
+        findings.Add(Severity.Stop, "station-column-missing", new(file.Path, header.Line, 1), ("missing", missing),
+            ("required", Required.Append(Heights)));
         return false;
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using InstallPacket.Calc.Reception;
 using InstallPacket.Calc.Sources;
 
@@ -14,7 +13,7 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
     public Station? Station()
     {
         if (record.Fields.Count > columns.Count)
-            Reject("number of fields", record.Places[columns.Count], $"the row has {record.Fields.Count} fields", $"{columns.Count} fields as in the header", "put a text that contains a comma in quotes");
+            Reject("number of fields", record.Places[columns.Count], "fields", ("fields", record.Fields.Count), ("columns", columns.Count));
         var station = new Station(
             Text("id"), Text("name"), Text("site"), OneOf("system", StationRules.Systems), Field("mode"), OneOf("raster", StationRules.Rasters),
             Whole("rf_channel", 1, 69), Field("shows_as"), Number("latitude_deg", -90, 90), Number("longitude_deg", -180, 180),
@@ -25,26 +24,30 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
     }
 
     /// <summary>Reports the row as dropped because of one field; of a row with several faults the first one is reported.</summary>
-    public void Reject(string column, string value, string limit, string remedy) =>
-        Reject(column, Place(column), value.Length == 0 ? $"{column} is empty" : $"{column} is `{(value.Length > 80 ? value[..80] + "..." : value)}`", limit, remedy);
+    /// <param name="column">The column.</param>
+    /// <param name="value">What it holds.</param>
+    /// <param name="way">The case of the finding.</param>
+    /// <param name="more">What the texts of the case name beside column and value.</param>
+    public void Reject(string column, string value, string way, params ReadOnlySpan<(string Name, object? Value)> more) =>
+        Reject(column, Place(column), way, [("column", column), ("value", value.Length > 80 ? value[..80] + "..." : value), .. more]);
 
-    private void Reject(string reason, CsvPlace place, string why, string limit, string remedy)
+    private void Reject(string reason, CsvPlace place, string way, params ReadOnlySpan<(string Name, object? Value)> values)
     {
         if (Reason.Length > 0) return;
         Reason = reason;
-        findings.Add(Severity.Caution, "station-row-dropped", new(file, place.Line, place.Column), "row dropped: " + why, "expected " + limit, remedy);
+        findings.Add(Severity.Caution, "station-row-dropped", way, new(file, place.Line, place.Column), values);
     }
 
     private void CheckTogether(Station s)
     {
-        if (s.LatitudeDeg == 0 && s.LongitudeDeg == 0) Reject("latitude_deg", "0, 0", "a transmitter on land", "fill in its coordinates");
+        if (s.LatitudeDeg == 0 && s.LongitudeDeg == 0) Reject("latitude_deg", "0, 0", "sea");
         if (Reason.Length == 0 && !StationRules.RastersOf(s.System).Contains(s.Raster))
-            Reject("raster", s.Raster, $"a raster of {s.System}: {string.Join(", ", StationRules.RastersOf(s.System))}", "correct `raster` or `system`");
+            Reject("raster", s.Raster, "raster", ("system", s.System), ("rasters", StationRules.RastersOf(s.System)));
         if (Reason.Length == 0 && ChannelRaster.Find(s.Raster, s.Channel) is null)
-            Reject("rf_channel", Field("rf_channel"), $"a channel of the raster {s.Raster}", "check the RF channel (not the number that the viewer sees)");
+            Reject("rf_channel", Field("rf_channel"), "channel", ("raster", s.Raster));
         if (Reason.Length == 0 && StationRules.Threshold(s.System, s.Mode) is null)
-            Reject("mode", s.Mode, ModeList.Expected(s.System, s.Mode), ModeList.Remedy(s.Mode));
-        if (s.HaatM is null && s.AboveSeaM is null) Reject("haat_m", "", "a height in `haat_m` or in `above_sea_m`", "fill in one of them; both are better");
+            Reject("mode", s.Mode, ModeList.IsLayered(s.Mode) ? "layered" : "mode", ("system", s.System), ("modes", ModeList.Of(s.System)));
+        if (s.HaatM is null && s.AboveSeaM is null) Reject("haat_m", "", "height");
     }
 
     private CsvPlace Place(string column)
@@ -62,14 +65,14 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
     private string Text(string column)
     {
         var text = Field(column);
-        if (text.Length is 0 or > 80) Reject(column, text, "text of 1 to 80 characters", "fill it in");
+        if (text.Length is 0 or > 80) Reject(column, text, "text");
         return text;
     }
 
     private string OneOf(string column, IReadOnlyList<string> words)
     {
         var text = Field(column);
-        if (!words.Contains(text)) Reject(column, text, "one of " + string.Join(", ", words), "write one of them");
+        if (!words.Contains(text)) Reject(column, text, "word", ("words", words));
         return text;
     }
 
@@ -79,14 +82,14 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
     {
         var text = Field(column);
         if (Direction.PlainNumber(text, out var value) && value >= min && value <= max) return value;
-        Reject(column, text, string.Create(CultureInfo.InvariantCulture, $"a number from {min} to {max}"), "correct it; the unit is in the column's name");
+        Reject(column, text, "number", ("min", min), ("max", max));
         return 0;
     }
 
     private int Whole(string column, int min, int max)
     {
         var value = Number(column, min, max);
-        if (value != Math.Floor(value)) Reject(column, Field(column), $"a whole number from {min} to {max}", "correct it");
+        if (value != Math.Floor(value)) Reject(column, Field(column), "whole", ("min", min), ("max", max));
         return (int)value;
     }
 
@@ -97,7 +100,7 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
         var text = Field("pattern");
         if (text.Length == 0) return null;
         var pattern = PatternText.Read(text);
-        if (pattern is null) Reject("pattern", text, PatternText.Expected, "write the pattern in that form");
+        if (pattern is null) Reject("pattern", text, "pattern", ("most", PatternText.MostPoints), ("least_db", PatternText.LeastDb));
         return pattern;
     }
 }

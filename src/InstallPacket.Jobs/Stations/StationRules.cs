@@ -39,18 +39,16 @@ public static class StationRules
     /// <summary>Checks what spans several keys of a transmitter written into a job.</summary>
     internal static void Check(Station s, CheckedGroup g, FindingList findings)
     {
-        var path = $"reception.transmitters.{s.Id}";
         if (!RastersOf(s.System).Contains(s.Raster))
-            findings.Add(Severity.Stop, "raster-unfit", g.Place(TransmitterKeys.Raster), $"{path} is {s.System} in the raster {s.Raster}",
-                $"{s.System} is reckoned in {string.Join(" or ", RastersOf(s.System))}", "correct `raster` or `system`");
+            findings.Add(Severity.Stop, "raster-unfit", g.Place(TransmitterKeys.Raster), ("transmitter", s.Id), ("system", s.System), ("raster", s.Raster),
+                ("rasters", RastersOf(s.System)));
         else if (ChannelRaster.Find(s.Raster, s.Channel) is null)
-            findings.Add(Severity.Stop, "channel-unknown", g.Place(TransmitterKeys.Channel), $"{path} is on channel {s.Channel} of the raster {s.Raster}, which has no such channel",
-                "an RF channel of that raster", "check the RF channel (not the number that the viewer sees)");
+            findings.Add(Severity.Stop, "channel-unknown", g.Place(TransmitterKeys.Channel), ("transmitter", s.Id), ("channel", s.Channel),
+                ("raster", s.Raster));
         if (Threshold(s.System, s.Mode) is null)
-            findings.Add(Severity.Stop, "mode-unknown", g.Place(TransmitterKeys.Mode), $"{path} is {s.System} in the mode `{s.Mode}`, whose threshold is not known",
-                ModeList.Expected(s.System, s.Mode), ModeList.Remedy(s.Mode));
+            findings.Add(Severity.Stop, "mode-unknown", ModeList.IsLayered(s.Mode) ? "layered" : "", g.Place(TransmitterKeys.Mode), ("transmitter", s.Id),
+                ("system", s.System), ("mode", s.Mode), ("modes", ModeList.Of(s.System)));
         if (!g.Wrote(TransmitterKeys.Height) && !g.Wrote(TransmitterKeys.AboveSea))
-            findings.Add(Severity.Stop, "missing-key", g.At, $"{path} states neither `height` nor `above-sea`", "required: one height of the transmitting antenna",
-                "add `height:` (above average terrain) or `above-sea:` (above sea level); both are better");
+            findings.Add(Severity.Stop, "missing-key", "height", g.At, ("transmitter", s.Id));
     }
 }

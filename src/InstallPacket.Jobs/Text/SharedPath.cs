@@ -4,28 +4,26 @@ namespace InstallPacket.Jobs.Text;
 internal sealed class SharedPath(IJobFiles files, string jobId, FindingList findings)
 {
     /// <summary>Path of a station list; null when there is none, and then a finding says so.</summary>
-    public string? StationList(Sourced<string> name) => Resolve(name, "_shared/stations/", "file", "no station list is there yet", "station lists here: ",
+    public string? StationList(Sourced<string> name) => Resolve(name, "_shared/stations/", "station-list",
         path => files.Read(path, 1).State != FileState.Absent, path => path.EndsWith(".csv", StringComparison.Ordinal) ? path : null);
 
     /// <summary>Path of a folder of elevation tiles; null when there is none, and then a finding says so.</summary>
-    public string? TerrainFolder(Sourced<string> name) => Resolve(name, "_shared/terrain/", "folder", "no folder with elevation tiles is there yet", "folders with elevation tiles here: ",
+    public string? TerrainFolder(Sourced<string> name) => Resolve(name, "_shared/terrain/", "terrain",
         path => files.List(path).Count > 0, path => path.LastIndexOf('/') is > 0 and var end && TerrainTiles.IsTile(path) ? path[..end] : null);
 
-    private string? Resolve(Sourced<string> name, string shared, string what, string none, string some, Func<string, bool> exists, Func<string, string?> candidate)
+    private string? Resolve(Sourced<string> name, string shared, string way, Func<string, bool> exists, Func<string, string?> candidate)
     {
         var text = name.Value;
         if (text.StartsWith('/') || text.Contains('\\') || text.Contains(':') || text.Split('/').Any(s => s is "" or "." or ".."))
         {
-            findings.Add(Severity.Stop, "path-outside-jobs", name.At, $"the path `{text}` could lead out of the jobs folder",
-                $"a plain {what} name, with folders below the job at most", $"copy the {what} into the job's folder or into {shared.TrimEnd('/')}, and name it from there");
+            findings.Add(Severity.Stop, "path-outside-jobs", way, name.At, ("path", text), ("shared", shared.TrimEnd('/')));
             return null;
         }
         foreach (var path in new[] { $"{jobId}/{text}", shared + text })
             if (exists(path)) return path;
         string[] near = [.. Names(jobId + "/", candidate), .. Names(shared, candidate)];
-        findings.Add(Severity.Stop, "file-missing", name.At, $"there is no {what} `{text}`, neither in {jobId} nor in {shared.TrimEnd('/')}",
-            near.Length == 0 ? none : some + string.Join(", ", near.Take(20)),
-            NearestWord.Hint(text, near) + $"check the name, or add the {what}");
+        findings.Add(Severity.Stop, "file-missing", way, name.At, ("path", text), ("job", jobId), ("shared", shared.TrimEnd('/')),
+            ("near", NearestWord.Of(text, near)), ("known", near.Take(NameResolver.MostNames)));
         return null;
     }
 

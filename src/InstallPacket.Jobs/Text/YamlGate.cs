@@ -8,8 +8,6 @@ namespace InstallPacket.Jobs.Text;
 /// </summary>
 public static class YamlGate
 {
-    private const string Remedy = "check quotes, brackets and indentation here; text that contains `: ` or starts with a sign needs quotes";
-
     /// <summary>The map that the file holds; null when it was refused, with the reason among the findings.</summary>
     /// <param name="file">The file.</param>
     /// <param name="findings">Receives what is wrong.</param>
@@ -23,12 +21,12 @@ public static class YamlGate
         }
         catch (YamlException e)
         {
-            Refuse(findings, "yaml-syntax", builder.Inside(e.Start), "this is not YAML: " + Plain(e.Message), "YAML 1.2", Remedy);
+            Refuse(findings, "yaml-syntax", "parser", builder.Inside(e.Start), ("problem", Plain(e.Message)));
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException)
         {
             // The parser gives up on some broken texts without saying where; the last place it reached is the nearest.
-            Refuse(findings, "yaml-syntax", builder.Reached, "this is not YAML: the text breaks off or a bracket does not fit", "YAML 1.2", Remedy);
+            Refuse(findings, "yaml-syntax", "broken", builder.Reached);
         }
         return null;
     }
@@ -42,15 +40,14 @@ public static class YamlGate
             var indent = row.Length - row.TrimStart(' ', '\t').Length;
             var tab = row.AsSpan(0, indent).IndexOf('\t');
             if (tab >= 0 && row.Trim().Length > 0)
-                return Refuse(findings, "tab-indent", new(file.Path, line, tab + 1), "a tab stands in the indentation",
-                    "YAML indents with spaces", "replace the tab by spaces");
+                return Refuse(findings, "tab-indent", "", new(file.Path, line, tab + 1));
         }
         return true;
     }
 
-    private static bool Refuse(FindingList findings, string id, SourceSpan at, string found, string limit, string remedy)
+    private static bool Refuse(FindingList findings, string id, string way, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values)
     {
-        findings.Add(Severity.Stop, id, at, found, limit, remedy);
+        findings.Add(Severity.Stop, id, way, at, values);
         return false;
     }
 

@@ -22,15 +22,13 @@ internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
         var events = new Parser(new StringReader(file.Text));
         events.Consume<StreamStart>();
         if (events.Accept<StreamEnd>(out _))
-            return Refuse("file-empty", new(file.Path, 1, 1), "the file is empty", "a map of keys", "`installpacket new` writes a complete example");
+            return Refuse("file-empty", new(file.Path, 1, 1));
         events.Consume<DocumentStart>();
         if (Node(events) is not { } root) return null;
         events.Consume<DocumentEnd>();
         if (events.Accept<DocumentStart>(out var second))
-            return Refuse("yaml-documents", At(second!), "a second YAML document begins here", "one document a file",
-                "keep one job a file; remove the line `---` or `...`");
-        return root as YamlMap ?? Refuse("yaml-not-a-map", root.At, "the file is not a map of keys", "lines of the form `key: value`",
-            "begin with `format: 1`; `installpacket new` writes a complete example");
+            return Refuse("yaml-documents", At(second!));
+        return root as YamlMap ?? Refuse("yaml-not-a-map", root.At);
     }
 
     /// <summary>A place of the parser as a place in the file: it counts one line too many when the text breaks off.</summary>
@@ -46,17 +44,14 @@ internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
     {
         if (events.Current is { } reached) Reached = At(reached);
         if (events.Accept<AnchorAlias>(out var alias))
-            return Refuse("alias-used", At(alias!), $"an alias `*{alias!.Value}` is used", "a job says each thing in full, so that a reviewer sees it",
-                "write the value out; quote the text if it only begins with `*`");
+            return Refuse("alias-used", "alias", At(alias!), ("name", alias!.Value.Value));
         if (events.Current is NodeEvent { Anchor.IsEmpty: false } anchored)
-            return Refuse("alias-used", At(anchored), $"an anchor `&{anchored.Anchor.Value}` is used",
-                "a job says each thing in full, so that a reviewer sees it", "remove the anchor and write the value out where it is needed; quote the text if it only begins with `&`");
+            return Refuse("alias-used", "anchor", At(anchored), ("name", anchored.Anchor.Value));
         if (events.Current is NodeEvent { Tag.IsEmpty: false } tagged)
-            return Refuse("tag-used", At(tagged), $"a tag `{Written(tagged.Tag.Value)}` is used", "plain YAML values only", "remove the tag");
+            return Refuse("tag-used", "", At(tagged), ("tag", Written(tagged.Tag.Value)));
         if (events.TryConsume<Scalar>(out var scalar)) return Scalar(scalar);
         if (_depth == FileBounds.Depth)
-            return Refuse("nested-too-deep", At(events.Current!), $"the nesting is deeper than {FileBounds.Depth} levels",
-                $"at most {FileBounds.Depth} levels (our bound)", "flatten the structure; a job needs no more than six levels");
+            return Refuse("nested-too-deep", "", At(events.Current!), ("most", FileBounds.Depth));
         _depth++;
         YamlNode? inner = events.Accept<SequenceStart>(out _) ? List(events) : Map(events);
         _depth--;
@@ -67,8 +62,7 @@ internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
     {
         if (scalar.Value.Length <= FileBounds.ScalarCharacters)
             return new(At(scalar), scalar.Value, scalar.Style is not ScalarStyle.Plain);
-        Refuse("text-too-long", At(scalar), $"a value has {scalar.Value.Length} characters", $"at most {FileBounds.ScalarCharacters} characters (our bound)",
-            "shorten it");
+        Refuse("text-too-long", "", At(scalar), ("characters", scalar.Value.Length), ("most", FileBounds.ScalarCharacters));
         return null;
     }
 
@@ -93,18 +87,19 @@ internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
         {
             if (Node(events) is not { } name || Node(events) is not { } value) return null;
             if (name is not YamlScalar key)
-                Refuse("key-not-a-word", name.At, "a key is a list or a map", "a key is one word", "write `key: value`");
+                Refuse("key-not-a-word", name.At);
             else if (!lines.TryAdd(key.Value, key.At.Line))
-                Refuse("duplicate-key", key.At, $"the key `{key.Value}` is written a second time (first on line {lines[key.Value]})",
-                    "each key once a map", "keep one of the two");
+                Refuse("duplicate-key", "twice", key.At, ("key", key.Value), ("line", lines[key.Value]));
             else entries.Add(new(key, value is YamlMap inner ? inner with { Named = key.At } : value));
         }
         return new(At(start), entries);
     }
 
-    private YamlMap? Refuse(string id, SourceSpan at, string found, string limit, string remedy)
+    private YamlMap? Refuse(string id, SourceSpan at) => Refuse(id, "", at);
+
+    private YamlMap? Refuse(string id, string way, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values)
     {
-        findings.Add(Severity.Stop, id, at, found, limit, remedy);
+        findings.Add(Severity.Stop, id, way, at, values);
         return null;
     }
 

@@ -9,8 +9,9 @@ public static class Sarif
 {
     /// <summary>One run with all findings.</summary>
     /// <param name="findings">The findings.</param>
+    /// <param name="speak">Gives the texts of a finding.</param>
     /// <param name="version">Version of the program.</param>
-    public static byte[] Write(IReadOnlyList<Finding> findings, string version)
+    public static byte[] Write(IReadOnlyList<Finding> findings, Func<Finding, FindingText> speak, string version)
     {
         var rules = findings.Select(f => f.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
         var tree = new JsonObject
@@ -28,18 +29,18 @@ public static class Sarif
                         ["rules"] = new JsonArray([.. rules.Select(id => (JsonNode)new JsonObject { ["id"] = id })]),
                     },
                 },
-                ["results"] = new JsonArray([.. findings.Select(f => (JsonNode)Result(f, rules))]),
+                ["results"] = new JsonArray([.. findings.Select(f => (JsonNode)Result(f, speak(f), rules))]),
             }),
         };
         return Encoding.UTF8.GetBytes(PlanJson.Text(tree));
     }
 
-    private static JsonObject Result(Finding f, List<string> rules) => new()
+    private static JsonObject Result(Finding f, FindingText text, List<string> rules) => new()
     {
         ["ruleId"] = f.Id,
         ["ruleIndex"] = rules.IndexOf(f.Id),
         ["level"] = f.Severity switch { Severity.Stop => "error", Severity.Caution => "warning", _ => "note" },
-        ["message"] = new JsonObject { ["text"] = f.Found + (f.Limit.Length > 0 ? ". Limit: " + f.Limit : "") + ". Do: " + f.Remedy + "." },
+        ["message"] = new JsonObject { ["text"] = text.Found + (text.Limit.Length > 0 ? ". Limit: " + text.Limit : "") + ". Do: " + text.Remedy + "." },
         ["locations"] = new JsonArray(new JsonObject
         {
             ["physicalLocation"] = new JsonObject

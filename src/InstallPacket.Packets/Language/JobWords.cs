@@ -1,12 +1,17 @@
 using Fluid;
 using Fluid.Values;
 using InstallPacket.Drawings;
+using InstallPacket.Jobs;
+using InstallPacket.Plans;
 
 namespace InstallPacket.Packets.Language;
 
 /// <summary>The words of a language with the units of a job. Safe to share between threads.</summary>
 public sealed class JobWords : IWords
 {
+    // The engine counts in decimals, which hold no more; a number beyond it is none that a person could use.
+    private const double LargestNumber = 1e27;
+
     private readonly TemplateOptions _options;
 
     /// <summary>Joins language and units.</summary>
@@ -62,11 +67,12 @@ public sealed class JobWords : IWords
     {
         null => ModelValues.Of(null, name),
         string s => new StringValue(s),
-        double d when !double.IsFinite(d) => ModelValues.Of(null, name),
+        double d when !double.IsFinite(d) || Math.Abs(d) > LargestNumber => ModelValues.Of(null, name),
         double d => NumberValue.Create((decimal)d),
         int i => NumberValue.Create(i),
         bool b => BooleanValue.Create(b),
         IEnumerable<string> list => new ArrayValue([.. list.Select(s => new StringValue(s))]),
+        FindingValues group => ModelValues.Of(PlanJson.Values(group), name),
         _ => throw new ArgumentException($"A text cannot name a {value.GetType().Name}.", nameof(value)),
     };
 }

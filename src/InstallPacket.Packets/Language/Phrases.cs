@@ -34,7 +34,7 @@ internal static class Phrases
         return words.Has(id) ? words.Plain(id) : null;
     }
 
-    private static string Slug(string text)
+    internal static string Slug(string text)
     {
         var slug = new StringBuilder(text.Length);
         foreach (var c in text)

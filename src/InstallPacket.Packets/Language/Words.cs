@@ -75,11 +75,14 @@ public sealed class Words
     {
         foreach (var (id, text) in file.Texts)
         {
-            if (!free && !_texts.ContainsKey(id) && !id.StartsWith(OwnSection, StringComparison.Ordinal))
+            if (!free && !_texts.ContainsKey(id) && !IsFree(id))
                 throw new WordsException(text.At, $"there is no text '{id}' to replace{WordsFile.Near(id, _texts.Keys)}; new texts go below '{OwnSection.TrimEnd('.')}'");
             _texts[id] = text;
         }
     }
+
+    // Texts of formulas stand beside the formulas; a language adds its own.
+    private static bool IsFree(string id) => id.StartsWith(OwnSection, StringComparison.Ordinal) || id.StartsWith(FormulaWords.Section, StringComparison.Ordinal);
 
     private NumberWords NumbersOf() => new()
     {

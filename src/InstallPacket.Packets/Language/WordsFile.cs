@@ -39,7 +39,9 @@ internal sealed class WordsFile
         var findings = new FindingList();
         var text = Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal);
         var map = YamlGate.Load(new JobFile(path, FileState.Present, text), findings);
-        if (findings.Sorted is [var first, ..]) throw new WordsException(first.At, $"{first.Found}; {first.Remedy}");
+        // The words themselves cannot be read here, so the finding is named and not spoken.
+        if (findings.Sorted is [var first, ..])
+            throw new WordsException(first.At, $"{first.Id}{(first.Values.Count > 0 ? $" ({first.Values})" : "")}; `installpacket explain {first.Id}` says what to do");
         return map ?? throw new WordsException(new(path, 1, 1), "the file holds no map of keys");
     }
 

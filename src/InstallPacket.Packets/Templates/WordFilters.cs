@@ -46,6 +46,7 @@ internal static class WordFilters
         filters["fixed"] = (input, arguments, _) => Text(input.IsNil() ? printer.Words.Unknown : printer.Number((double)input.ToNumberValue(), (int)arguments.At(0).ToNumberValue()));
         filters["day"] = (input, _, _) => Text(Day(input.ToStringValue(), say));
         filters["list"] = (input, arguments, _) => new StringValue(Joined(input, arguments.At(0).ToStringValue(), words));
+        filters["ticked"] = (input, _, _) => new StringValue(Ticked(input, words));
         filters["name"] = (input, _, _) => new StringValue(Phrases.Say(input.ToStringValue(), words));
         filters["names"] = (input, arguments, _) => new StringValue(Names(input, arguments.At(0).ToStringValue(), words));
         filters["provenance"] = (input, _, _) => new StringValue(Provenance(input.ToStringValue(), words));
@@ -109,8 +110,20 @@ internal static class WordFilters
     }
 
     // A list takes the joiner of the language: "comma" unless another is named.
-    private static string Joined(FluidValue list, string joiner, Words words) => list is ArrayValue items
-        ? string.Join(words.Plain("numbers.list-" + (joiner.Length == 0 ? "comma" : joiner)), items.Values.Select(v => v.ToStringValue())) : list.ToStringValue();
+    private static string Joined(FluidValue list, string joiner, Words words) =>
+        list is ArrayValue items ? Joined([.. items.Values.Select(v => v.ToStringValue())], joiner, words) : list.ToStringValue();
+
+    // "or" and "and" stand before the last one, commas before the others.
+    private static string Joined(string[] items, string joiner, Words words)
+    {
+        var last = words.Plain("numbers.list-" + (joiner.Length == 0 ? "comma" : joiner));
+        return joiner is not ("or" or "and") || items.Length < 2 ? string.Join(last, items)
+            : string.Join(words.Plain("numbers.list-comma"), items[..^1]) + last + items[^1];
+    }
+
+    // Names as the author wrote them, each in backticks as file text is.
+    private static string Ticked(FluidValue list, Words words) =>
+        list is ArrayValue items ? Joined([.. items.Values.Select(v => $"`{v.ToStringValue()}`")], "", words) : $"`{list.ToStringValue()}`";
 
     // What a filter prints is the program's own text, so that a minus or a plus in front stays as it is.
     private static StringValue Text(string text) => new(text, encode: false);

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text;
 using InstallPacket.Drawings;
 using InstallPacket.Packets.Language;
@@ -10,12 +9,10 @@ public sealed class Theme
 {
     private const string TemplateFolder = "templates/";
     private const string TemplateEnding = ".md.liquid";
-    private const string WordsFolder = "words/";
-    private const string WordsEnding = ".yaml";
     private const string DocumentsFile = "documents.yaml";
     private const string StyleFile = "style/packet.css";
 
-    private readonly ConcurrentDictionary<string, Words> _words = new(StringComparer.Ordinal);
+    private readonly WordsShelf _words;
 
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -32,7 +29,7 @@ public sealed class Theme
         TemplateNames = [.. files.Keys
             .Where(p => p.StartsWith(TemplateFolder, StringComparison.Ordinal) && p.EndsWith(TemplateEnding, StringComparison.Ordinal))
             .Select(p => p[TemplateFolder.Length..^TemplateEnding.Length]).Order(StringComparer.Ordinal)];
-        Languages = [.. files.Keys.Select(LanguageOf).OfType<string>().Distinct().Order(StringComparer.Ordinal)];
+        _words = new WordsShelf(files);
         Documents = DocumentList.Read(new[] { DocumentsFile, ThemeFolder.Own + DocumentsFile }.Where(files.ContainsKey).Select(p => (p, files[p])));
         // The licence of the fonts asks that its text travels with the files.
         WebFonts = new SortedDictionary<string, byte[]>(files.Where(f => f.Key.StartsWith("fonts/", StringComparison.Ordinal)
@@ -65,12 +62,12 @@ public sealed class Theme
     public IReadOnlyList<DocumentEntry> Documents { get; }
 
     /// <summary>The languages that the theme has words for.</summary>
-    public IReadOnlyList<string> Languages { get; }
+    public IReadOnlyList<string> Languages => _words.Languages;
 
     /// <summary>The words of a language, loaded once.</summary>
     /// <param name="language">BCP 47 tag.</param>
     /// <exception cref="DocumentException">The theme has no such language, or its words have a mistake.</exception>
-    public Words Words(string language) => _words.GetOrAdd(language, l => new Words(l, WordFiles, Languages));
+    public Words Words(string language) => _words.Words(language);
 
     /// <summary>Source of a template, or null when the theme has none of that name.</summary>
     /// <param name="name">Its name without folder and ending.</param>
@@ -79,16 +76,6 @@ public sealed class Theme
     /// <summary>Where a template stands in the theme, for messages.</summary>
     /// <param name="name">Its name without folder and ending.</param>
     public static string TemplatePath(string name) => TemplateFolder + name + TemplateEnding;
-
-    private static string? LanguageOf(string path)
-    {
-        var own = path.StartsWith(ThemeFolder.Own, StringComparison.Ordinal) ? path[ThemeFolder.Own.Length..] : path;
-        return own.StartsWith(WordsFolder, StringComparison.Ordinal) && own.EndsWith(WordsEnding, StringComparison.Ordinal)
-            ? own[WordsFolder.Length..^WordsEnding.Length] : null;
-    }
-
-    private List<(string Path, byte[] Bytes)> WordFiles(string language) =>
-        [.. new[] { "", ThemeFolder.Own }.Select(o => o + WordsFolder + language + WordsEnding).Where(Files.ContainsKey).Select(p => (p, Files[p]))];
 
     private FontFace Face(string path) => new(path, Bytes(path));
 

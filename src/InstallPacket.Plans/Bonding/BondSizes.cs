@@ -6,6 +6,7 @@ namespace InstallPacket.Plans.Bonding;
 internal sealed class BondSizes(CodeFamily code, Workings work, FindingList findings)
 {
     private const double Slack = 1e-9;
+    private const string Rod = "the rod";
 
     /// <summary>All that could be judged.</summary>
     public List<BondSizePlan> Checked { get; } = [];
@@ -25,30 +26,29 @@ internal sealed class BondSizes(CodeFamily code, Workings work, FindingList find
         var accepted = code.Bonding.Where(b => b.Use == use).ToArray();
         if (accepted.FirstOrDefault(b => b.Metal == Word.Of(metal)) is not { } least)
         {
-            findings.Add(Severity.Stop, "bond-metal-unfit", at, $"{what} is of {ConductorSize.Words(metal)}",
-                $"the code family `{code.Id}` states a size for {string.Join(", ", accepted.Select(a => a.Words))} ({accepted[0].Source})", "choose a conductor of one of these");
+            findings.Add(Severity.Stop, "bond-metal-unfit", at, ("what", what), ("metal", Word.Of(metal)), ("family", code.Id),
+                ("sizes", accepted.Select(a => a.Words)), ("rule", accepted[0].Source()));
             return;
         }
-        Add(what, ConductorSize.Words(part), area * 1e6, least, at, "choose a conductor of that size or larger");
+        Add(what, ConductorSize.Words(part), area * 1e6, least, at);
     }
 
     /// <summary>Judges the section of a rod, where the family states one for its metal.</summary>
     public void CheckRod(BondingPart rod, double areaM2, SourceSpan at)
     {
         if (rod.Metal is { } metal && code.BondingOf("rod-section", Word.Of(metal)) is { } least)
-            Add("the rod", UnitText.Write(areaM2 * 1e6, 0, "mm²") + " " + ConductorSize.Words(metal), areaM2 * 1e6, least, at, "choose a thicker rod");
+            Add(Rod, UnitText.Write(areaM2 * 1e6, 0, "mm²") + " " + ConductorSize.Words(metal), areaM2 * 1e6, least, at);
     }
 
     /// <summary>A figure that is missing; once for a part.</summary>
-    public void Unknown(Part part, string figure, string what) => findings.Add(Severity.Caution, "bond-size-unknown", part.At,
-        $"the part `{part.Id}` does not state `{figure}`", $"without it nothing is said about the size of {what}", "add it to the part from the marking or the maker's sheet");
+    public void Unknown(Part part, string figure, string what) => findings.Add(Severity.Caution, "bond-size-unknown", part.At, ("part", part.Id), ("figure", figure), ("what", what));
 
-    private void Add(string what, string size, double hasMm2, BondingLimit least, SourceSpan at, string remedy)
+    private void Add(string what, string size, double hasMm2, BondingLimit least, SourceSpan at)
     {
         var share = work.Apply(BondingFormulas.BondSize, what, Term.Plan($"bonding.sizes[{what}].least_mm2", least.Mm2), Term.Plan($"bonding.sizes[{what}].has_mm2", hasMm2));
         Checked.Add(new(what, size, least.Words, least.Mm2, hasMm2, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
-            findings.Add(Severity.Stop, "bond-too-small", at, $"{what} is {size}: {UnitText.Write(hasMm2, 2, "mm²")}",
-                $"at least {least.Words}, {UnitText.Write(least.Mm2, 2, "mm²")} ({least.Source})", remedy);
+            findings.Add(Severity.Stop, "bond-too-small", what == Rod ? "rod" : "", at, ("what", what), ("size", size), ("has_mm2", hasMm2),
+                ("least", least.Size()), ("least_mm2", least.Mm2), ("rule", least.Source()));
     }
 }

@@ -20,9 +20,9 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
         var sizes = new BondSizes(code, _work, _findings);
         if (zone is not { Exempt: true }) sizes.Check("mast", "the conductor from the mast", b.Conductor, b.ConductorAt);
         if (block is not null) CheckShieldSize(sizes, zone);
-        var rods = new RodPlanner(job, code, sizes, _work, _findings);
+        var rods = new RodPlanner(code, sizes, _work, _findings);
         var rod = rods.Plan(b.Rod);
-        var routes = new BondRoutes(job, code, _findings);
+        var routes = new BondRoutes(code, _findings);
         return new BondingPlan(b.Connection, b.Conductor.Name, b.Conductor.Id, b.MastLength.Metres, b.ShieldLength.Metres, b.By, b.Note ?? "", block?.Id ?? "", code.RulesOf("bonding"))
         {
             ShieldConductor = b.ShieldConductor.Name,
@@ -58,10 +58,9 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
     {
         var b = _bonding;
         if (block is null && job.Mounting.Kind != MountKind.Attic)
-            _findings.Add(Severity.Caution, "grounding-block-missing", job.Cabling.ChainAt, "the chain has no grounding block",
-                "the shield of an outdoor lead-in is bonded at the entry (NEC 810.20, 820.100; EN IEC 60728-11)", "add a grounding block where the cable enters the house");
+            _findings.Add(Severity.Caution, "grounding-block-missing", job.Cabling.ChainAt);
         if (code.BondingOf("shield-length") is { } most && b.ShieldLength.Metres > most.Metres + 1e-9)
-            _findings.Add(Severity.Caution, "bond-too-long", b.ShieldLengthAt, $"the shield's bonding conductor is {UnitText.Write(b.ShieldLength.Feet, 1, "ft")} long",
-                $"{most.Words} in one- and two-family houses ({most.Document}, {most.Edition}); check the local code", "move the entry nearer to the service, or ask the electrician about a rod of its own");
+            _findings.Add(Severity.Caution, "bond-too-long", b.ShieldLengthAt, ("length_m", b.ShieldLength.Metres), ("most_m", most.Metres),
+                ("rule", most.Source()));
     }
 }

@@ -4,10 +4,9 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans.Bonding;
 
 /// <summary>The mast's own rod: its size, its resistance, what joins it to the building.</summary>
-internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Workings work, FindingList findings)
+internal sealed class RodPlanner(CodeFamily code, BondSizes sizes, Workings work, FindingList findings)
 {
     private const double Slack = 1e-9;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     /// <summary>Lengths beside the least ones.</summary>
     public List<BondLengthPlan> Lengths { get; } = [];
@@ -39,9 +38,8 @@ internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Work
     {
         if (rod.Jumper is { } jumper) sizes.Check("jumper", "the jumper from the rod to the building's electrode system", jumper, rod.JumperAt);
         else
-            findings.Add(Severity.Stop, "rod-unjoined", rod.At, "the rod of the mast is not joined to the electrode system of the building",
-                code.BondingOf("jumper", "copper") is { } least ? $"a jumper of at least {least.Words} ({least.Source})" : "a jumper (check the local code)",
-                "add `jumper`: in a surge the two would stand at very different voltages, with the house's equipment between");
+            findings.Add(Severity.Stop, "rod-unjoined", rod.At, ("least", code.BondingOf("jumper", "copper")?.Size()),
+                ("rule", code.BondingOf("jumper", "copper")?.Source()));
     }
 
     private void CheckLengths(EarthRod rod, double lengthM)
@@ -57,8 +55,8 @@ internal sealed class RodPlanner(Job job, CodeFamily code, BondSizes sizes, Work
         var share = work.Apply(BondingFormulas.BondLength, what, Term.Plan($"bonding.lengths[{what}].least_m", least.Metres), Term.Plan($"bonding.lengths[{what}].has_m", hasM));
         Lengths.Add(new(what, least.Metres, hasM, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
-            findings.Add(Severity.Stop, "rod-too-short", at, $"the {what} is {_print.Length(hasM)}", $"at least {_print.AtLeast(least.Metres)} ({least.Source})",
-                what.StartsWith("spacing", StringComparison.Ordinal) ? "drive the rods farther apart" : "choose a longer rod");
+            findings.Add(Severity.Stop, "rod-too-short", what.StartsWith("spacing", StringComparison.Ordinal) ? "spacing" : "", at, ("what", what), ("has_m", hasM),
+                ("least_m", least.Metres), ("rule", least.Source()));
     }
 
     // Only where the formula holds; elsewhere the resistance is unknown and has to be measured.

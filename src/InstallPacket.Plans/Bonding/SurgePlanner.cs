@@ -38,18 +38,18 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
 
     private SurgeLengthPlan Length(Constant times, double plannedM, Term diameterM, Term inducedKaPerUs, Term strokeKaPerUs)
     {
-        var what = $"{print.Length(times * plannedM)} of the mast's conductor".Replace('\u00A0', ' ');
+        Subject what = $"{print.Length(times * plannedM).Replace('\u00A0', ' ')} of the mast's conductor";
         var length = work.Apply(BondingFormulas.ComparedLength, what, times, Term.Key("bonding.mast-length", plannedM));
         var uh = work.Apply(WireInductance.StraightFormula, what, length, diameterM);
-        return new(length, times == Once, uh, Kilovolts(what + ", induced surge", uh, inducedKaPerUs), Kilovolts(what + ", direct stroke", uh, strokeKaPerUs));
+        return new(length, times == Once, uh, Kilovolts($"{what}, induced surge", uh, inducedKaPerUs), Kilovolts($"{what}, direct stroke", uh, strokeKaPerUs));
     }
 
-    private Row Kilovolts(string what, Term uh, Term kaPerUs) => work.Apply(Surge.VoltageFormula, what, uh, kaPerUs);
+    private Row Kilovolts(Subject what, Term uh, Term kaPerUs) => work.Apply(Surge.VoltageFormula, what, uh, kaPerUs);
 
     private (double Uh, double Kv) Coil(int turns, Term diameterM, Term inducedKaPerUs, Part conductor, Term straightUh)
     {
         if (turns == 0) return (0, 0);
-        var what = $"{UnitText.Number(turns, 0)} turns of slack";
+        Subject what = $"{UnitText.Number(turns, 0)} turns of slack";
         var loop = work.Apply(WireInductance.LoopFormula, what, CoilRadiusM, work.Apply(BondingFormulas.Radius, conductor.Id, diameterM));
         var coil = work.Apply(WireInductance.CoilFormula, what, Term.Key("bonding.mast-route.coils", turns), loop);
         work.Apply(BondingFormulas.BondCoiled, what, straightUh, coil);

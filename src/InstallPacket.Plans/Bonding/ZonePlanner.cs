@@ -22,10 +22,8 @@ internal sealed class ZonePlanner(Job job, CodeFamily code, Workings work, Findi
         if (job.Routing.House is not { } house) return false;
         var most = house.Ridge.Metres - job.Siting.AntennaHeight.Value.Metres;
         if (zone.BelowEdge.Metres <= most + Slack) return false;
-        var print = UnitPrinter.Of(job);
-        findings.Add(Severity.Caution, "zone-contradicted", zone.At,
-            $"bonding.zone.below-edge is {print.Length(zone.BelowEdge.Metres)}, but the antenna stands at {print.Length(job.Siting.AntennaHeight.Value.Metres)} and the ridge of the house at {print.Length(house.Ridge.Metres)}",
-            $"at most {print.Length(most)} below the edge of this roof (heights of the job)", "measure again and correct one of them; until then the mast is planned as one that needs its conductor");
+        findings.Add(Severity.Caution, "zone-contradicted", zone.At, ("below_m", zone.BelowEdge.Metres), ("antenna_m", job.Siting.AntennaHeight.Value.Metres),
+            ("ridge_m", house.Ridge.Metres), ("most_m", most));
         return true;
     }
 }

@@ -38,13 +38,13 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     }
 
     /// <summary>C/N of a channel with the products of every amplifier on its way.</summary>
-    public Term WithProducts(Term cnDb, StationPlan s, IReadOnlyList<Element> path, string subject, Workings into)
+    public Term WithProducts(Term cnDb, StationPlan s, IReadOnlyList<Element> path, Subject subject, Workings into)
     {
         Term[] ratios = [.. path.Where(e => e.Part is AmplifierPart).Select(e => CarrierToProductsDb(e, s)).OfType<Row>().Where(r => r < UnheardDb)];
         if (ratios.Length == 0) return cnDb;
         var together = ratios[0];
         for (var i = 1; i < ratios.Length; i++) together = into.Apply(CablingFormulas.ProductsTogether, $"{subject}, amplifier {i + 1}", together, ratios[i]);
-        return into.Apply(Interference.EffectiveCnFormula, subject + ", products of amplifiers", cnDb, together);
+        return into.Apply(Interference.EffectiveCnFormula, $"{subject}, products of amplifiers", cnDb, together);
     }
 
     // Only amplifiers are asked for.

@@ -30,19 +30,17 @@ internal sealed class AmplifierRules(
         if (e.Setting is not { } setting || part.AmplificationDb is not { } most) return;
         var (least, largest) = (part.LeastAmplificationDb ?? 0, most.Points.Max(p => p.Value));
         if (setting.Db < least || setting.Db > largest)
-            findings.Add(Severity.Stop, "setting-out-of-reach", e.SettingAt, $"{e.Id} is set to {UnitText.Write(setting.Db, 1, "dB")}",
-                $"{e.Part.Id} goes from {UnitText.Number(least, 1)} to {UnitText.Write(largest, 1, "dB")}", "set it within its range, or choose another amplifier");
+            findings.Add(Severity.Stop, "setting-out-of-reach", e.SettingAt, ("element", e.Id), ("set_db", setting.Db), ("part", e.Part.Id), ("least_db", least),
+                ("most_db", largest));
     }
 
     private void CheckOverload(Element e, AmplifierPart part)
     {
         if (part.LargestOutput is not { } largest || loads.Of(e) is not { ReserveDb: { } reserve } load || reserve >= ReserveDb) return;
-        var print = UnitPrinter.Of(job);
-        var others = load.Inputs.Skip(1).TakeWhile(i => i.Dbm > load.Inputs[0].Dbm - 10).Select(i => $"`{i.Station.Id}`").Take(4).ToArray();
-        findings.Add(Severity.Stop, "amplifier-overloaded", e.At,
-            $"all stations together drive {e.Id} to {print.Level(load.TotalDbm + load.GainDb)} at its output; the strongest is `{load.Inputs[0].Station.Id}`{(others.Length > 0 ? ", within 10 dB of it " + string.Join(", ", others) : "")}",
-            $"{print.Level(largest.Dbm)} less a reserve of 3 dB ({part.ProvenanceOf(AmplifierPartKeys.LargestOutput)}: see the part {e.Part.Id})",
-            $"lower the gain by {UnitText.Write(Math.Ceiling(ReserveDb - reserve), 0, "dB")}, put an attenuator or a filter in front, or leave the amplifier out");
+        var others = load.Inputs.Skip(1).TakeWhile(i => i.Dbm > load.Inputs[0].Dbm - 10).Select(i => i.Station.Id).Take(4).ToArray();
+        findings.Add(Severity.Stop, "amplifier-overloaded", e.At, ("element", e.Id), ("output_dbm", load.TotalDbm + load.GainDb),
+            ("strongest", load.Inputs[0].Station.Id), ("others", others), ("largest_dbm", largest.Dbm),
+            ("source", part.ProvenanceOf(AmplifierPartKeys.LargestOutput)), ("part", e.Part.Id), ("lower_db", Math.Ceiling(ReserveDb - reserve)));
     }
 
     private void CheckProducts(Element e)
@@ -50,9 +48,8 @@ internal sealed class AmplifierRules(
         foreach (var s in reception.Wanted)
         {
             if (loads.CarrierToProductsDb(e, s) is not { } ratio || ratio > s.Budget!.RequiredCnDb + ProductsReserveDb) continue;
-            findings.Add(Severity.Caution, "products-in-channel", e.At, $"products of the strong stations in {e.Id} come within {UnitText.Write(ratio, 1, "dB")} of `{s.Id}`",
-                $"the channel needs {UnitText.Write(s.Budget.RequiredCnDb, 1, "dB")}; 10 dB more keep the products from mattering (our rule; intercept of {e.Part.Id} {e.Part.ProvenanceOf(AmplifierPartKeys.Intercept)})",
-                "lower the gain: each decibel less takes two off the products; or put a filter for the strong station in front");
+            findings.Add(Severity.Caution, "products-in-channel", e.At, ("element", e.Id), ("ratio_db", ratio.Number), ("station", s.Id),
+                ("required_db", s.Budget.RequiredCnDb), ("part", e.Part.Id), ("source", e.Part.ProvenanceOf(AmplifierPartKeys.Intercept)));
         }
     }
 
@@ -66,8 +63,7 @@ internal sealed class AmplifierRules(
         var behind = outlets.Max(o => -steps.Steps(chain.PathTo(o, highest), highest, job.Cabling.HotC).Skip(before).Append(steps.FlyLead(o, highest)).Sum(s => s.Stage.GainDb));
         var gain = e.Setting?.Db ?? part.AmplificationDb?.At(highest) ?? 0;
         if (gain <= behind + MostGainBeyondDb) return;
-        findings.Add(Severity.Caution, "gain-beyond-loss", e.At, $"{e.Id} amplifies by {UnitText.Write(gain, 1, "dB")}, and at most {UnitText.Write(behind, 1, "dB")} of loss follow (hot cable, {UnitText.Write(highest, 0, "MHz")})",
-            "the gain of a first amplifier should not exceed the loss behind it by more than 10 dB (read: guidance of the trade)", "lower the gain, or use a smaller amplifier: the noise figure hardly changes, and strong stations leave more room");
+        findings.Add(Severity.Caution, "gain-beyond-loss", e.At, ("element", e.Id), ("gain_db", gain), ("loss_db", behind), ("frequency_mhz", highest));
     }
 
     private void CheckLossInFront(Element e)
@@ -77,10 +73,8 @@ internal sealed class AmplifierRules(
         if (path.SkipLast(1).Any(p => p.Part is AmplifierPart)) return;
         var loss = -steps.Steps(path, highest, job.Cabling.HotC).SkipLast(1).Sum(s => s.Stage.GainDb);
         if (loss > MostLossInFrontDb)
-            findings.Add(Severity.Caution, "loss-before-amplifier", e.At,
-                $"{UnitText.Write(loss, 1, "dB")} of loss stands between the antenna and its first amplifier {e.Id} (hot cable, {UnitText.Write(highest, 0, "MHz")}); with the same amplifier at the antenna C/N would be {UnitText.Write(Cost(e, highest), 1, "dB")} better",
-                "every decibel in front of the amplifier is lost to C/N (Friis: noise of a passive part equals its loss); more than 3 dB is worth a move (our rule)",
-                "put the amplifier at the antenna");
+            findings.Add(Severity.Caution, "loss-before-amplifier", e.At, ("element", e.Id), ("loss_db", loss), ("frequency_mhz", highest),
+                ("better_db", Cost(e, highest)));
     }
 
     // The same stages with the amplifier first, at the outlet that gains least.

@@ -20,7 +20,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
         _loads = new AmplifierLoads(job, reception, _chain, _steps);
         var receiver = job.Cabling.Receiver;
         if (receiver.NoiseFigureDb is null)
-            Findings.Add(Severity.Stop, "part-figure-missing", receiver.At, $"the receiver `{receiver.Id}` does not state `noise-figure`", "without it no margin can be reckoned", "add it to the part");
+            Findings.Add(Severity.Stop, "part-figure-missing", "receiver", receiver.At, ("part", receiver.Id), ("figure", PartKeys.NoiseFigure.Name));
         var outlets = _chain.Outlets.Select(Outlet).ToArray();
         new OutletRules(job, code, reception, Findings).Check(outlets);
         new AmplifierRules(job, reception, _chain, _steps, _loads, Findings).Check();
@@ -41,9 +41,8 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
     private void CheckUnaskedTooStrong(StationPlan s, OutletBudget[] budgets)
     {
         if (job.Cabling.Receiver.LargestLevel is not { } largest || budgets.Max(b => b.Channel(s).LevelColdDbm) is var level && level <= largest.Dbm) return;
-        var print = UnitPrinter.Of(job);
-        Findings.Add(Severity.Caution, "outlet-too-strong", job.Reception.WantAt, $"the station `{s.Id}`, which nobody asked for, reaches {print.Level(level)} at an outlet with cold cable",
-            $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)}: see the part {job.Cabling.Receiver.Id})", "it disturbs the wanted ones all the same: put a filter for its channel in front, turn the antenna, or lower the gain");
+        Findings.Add(Severity.Caution, "outlet-too-strong", "unasked", job.Reception.WantAt, ("station", s.Id), ("level_dbm", level), ("most_dbm", largest.Dbm),
+            ("source", job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)), ("receiver", job.Cabling.Receiver.Id));
     }
 
     private AmplifierPlan? Amplifier(Element e)

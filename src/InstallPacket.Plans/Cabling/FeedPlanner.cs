@@ -21,14 +21,12 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
     {
         var (reached, blocked) = Search(amplifier);
         if (reached.Count > 1)
-            findings.Add(Severity.Stop, "two-supplies", reached[1][^1].At, $"{amplifier.Id} is fed by {reached[0][^1].Id} and by {reached[1][^1].Id}", "one supply feeds one amplifier", "take one of the two out, or put a part that blocks power between them");
+            findings.Add(Severity.Stop, "two-supplies", reached[1][^1].At, ("amplifier", amplifier.Id), ("one", reached[0][^1].Id), ("other", reached[1][^1].Id));
         if (reached.Count > 0) return Reckon(amplifier, reached[0]);
         if (blocked is { } at)
-            findings.Add(Severity.Stop, "power-blocked", at.At, $"the supply of {amplifier.Id} cannot pass {at.Id} ({at.Part.Name})",
-                "every part between inserter and amplifier must pass DC", "move the power inserter to the antenna side of this part, or use a part that passes power");
+            findings.Add(Severity.Stop, "power-blocked", at.At, ("amplifier", amplifier.Id), ("element", at.Id), ("part", at.Part.Name));
         else
-            findings.Add(Severity.Stop, "power-missing", amplifier.At, $"{amplifier.Id} needs {UnitText.Write(amplifier.Part.SupplyV!.Value, 0, "V")}, and no power inserter follows it",
-                "a masthead amplifier is fed through its cable", "add a power inserter between it and the first splitter");
+            findings.Add(Severity.Stop, "power-missing", amplifier.At, ("amplifier", amplifier.Id), ("supply_v", amplifier.Part.SupplyV!.Value));
         return null;
     }
 
@@ -62,19 +60,20 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
         var (part, source) = ((AmplifierPart)amplifier.Part, (PowerInserterPart)inserter.Part);
         var supply = inserter.Part.SupplyV ?? nominal;
         if (Math.Abs(supply - nominal) > 0.5)
-            findings.Add(Severity.Stop, "supply-mismatch", inserter.At, $"{inserter.Id} gives {UnitText.Write(supply, 0, "V")}, and {amplifier.Id} needs {UnitText.Write(nominal, 0, "V")}",
-                "inserter and amplifier belong together", "choose an inserter of the amplifier's voltage");
+            findings.Add(Severity.Stop, "supply-mismatch", inserter.At, ("inserter", inserter.Id), ("supply_v", supply), ("amplifier", amplifier.Id),
+                ("needs_v", nominal));
         if (part.DrawsMa is { } draws && source.LargestCurrentMa is { } most && draws > most)
-            findings.Add(Severity.Stop, "supply-overloaded", inserter.At, $"{amplifier.Id} draws {UnitText.Write(draws, 0, "mA")}", $"{inserter.Id} gives {UnitText.Write(most, 0, "mA")} ({source.ProvenanceOf(PowerInserterPartKeys.LargestCurrent)})", "choose a stronger supply");
+            findings.Add(Severity.Stop, "supply-overloaded", inserter.At, ("amplifier", amplifier.Id), ("draws_ma", draws), ("inserter", inserter.Id),
+                ("most_ma", most), ("source", source.ProvenanceOf(PowerInserterPartKeys.LargestCurrent)));
         var ohm = LoopOhm(amplifier, way);
         double? arrives = ohm is { } r && part.DrawsMa is { } ma
             ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, Term.Part(inserter.Part.Id, "supply", supply), Term.Part(amplifier.Part.Id, "draws", ma).In(0.001),
                 Term.Plan($"cabling.feeds[{amplifier.Id}].loop_ohm", r)).Number : null;
         var least = part.LeastSupplyV ?? LeastShare * nominal;
         if (arrives is { } v && v < least)
-            findings.Add(Severity.Stop, "supply-low", amplifier.At, $"{UnitText.Write(v, 1, "V")} arrive at {amplifier.Id}, {UnitText.Write(supply, 1, "V")} less the drop over {UnitText.Write(ohm!.Value, 1, "ohm")}",
-                part.LeastSupplyV is null ? $"{UnitText.Write(least, 1, "V")}, a tenth below {UnitText.Write(nominal, 0, "V")} (common practice; the part does not state `least-supply`)" : $"{amplifier.Part.Id} works from {UnitText.Write(least, 1, "V")} ({part.ProvenanceOf(AmplifierPartKeys.LeastSupply)})",
-                "shorten the run, use cable with a solid copper centre, or a supply of higher voltage if the amplifier allows it");
+            findings.Add(Severity.Stop, "supply-low", part.LeastSupplyV is null ? "unstated" : "stated", amplifier.At, ("arrives_v", v), ("amplifier", amplifier.Id),
+                ("supply_v", supply), ("loop_ohm", ohm), ("least_v", least), ("nominal_v", nominal), ("part", amplifier.Part.Id),
+                ("source", part.ProvenanceOf(AmplifierPartKeys.LeastSupply)));
         return new FeedPlan(amplifier.Id, inserter.Id, supply, part.DrawsMa, ohm, arrives, least, [.. way.Select(e => e.Id)]);
     }
 
@@ -102,13 +101,12 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
             if (e.Part is AmplifierPart && e.Part.SupplyV is not null) return;
             if (e.Part.ShortsPower)
             {
-                findings.Add(Severity.Stop, "supply-shorted", inserter.At, $"{inserter.Id} feeds its current into {e.Id} ({e.Part.Name}), which is a short for it", "the amplifier must come before any part that shorts DC", "move the amplifier, or leave the inserter out");
+                findings.Add(Severity.Stop, "supply-shorted", inserter.At, ("inserter", inserter.Id), ("element", e.Id), ("part", e.Part.Name));
                 return;
             }
             if (!e.Part.PassesPower(way[i + 1].FromPort)) break;
         }
         if (!way.Any(e => e.Part is AmplifierPart && e.Part.SupplyV is not null))
-            findings.Add(Severity.Stop, "supply-unused", inserter.At, $"no amplifier that is fed through its cable stands on the antenna side of {inserter.Id}",
-                "an inserter sends its current toward the antenna", "put it on the house side of the amplifier, or leave it out");
+            findings.Add(Severity.Stop, "supply-unused", inserter.At, ("inserter", inserter.Id));
     }
 }

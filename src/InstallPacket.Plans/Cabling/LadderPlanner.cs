@@ -30,7 +30,7 @@ internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView 
         for (var i = 0; i < way.Length; i++)
         {
             level += Gain.FromDb(way[i].Stage.GainDb);
-            rows.Add(new(way[i].Label, way[i].Stage.GainDb, level.Dbm, Noise(station, outlet, way[i], sums[i]), Ceiling(way[i], station, level.Dbm)));
+            rows.Add(new(way[i].Label.ToString(), way[i].Stage.GainDb, level.Dbm, Noise(station, outlet, way[i], sums[i]), Ceiling(way[i], station, level.Dbm)));
         }
         return new LadderLine(channel.Station, role, channel.MarginDb, rows);
     }
@@ -38,7 +38,7 @@ internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView 
     // Noise behind a step: that of the surroundings and of everything before it, with the gain so far.
     private Row Noise(StationPlan s, OutletPlan outlet, ChainStep step, (Term Gain, Term Noise) sum)
     {
-        var subject = $"{s.Id} behind {step.Label} to {outlet.Id}";
+        Subject subject = $"{s.Id} behind {step.Label} to {outlet.Id}";
         var figure = work.Apply(CablingFormulas.SystemBehind, subject, s.Of("external_noise_db", s.Budget!.ExternalNoiseDb), sum.Noise);
         return work.Apply(CablingFormulas.NoiseBehind, subject, s.Of("thermal_noise_dbm", s.Budget.ThermalNoiseDbm), figure, sum.Gain);
     }

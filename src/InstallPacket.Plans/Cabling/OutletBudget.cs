@@ -12,7 +12,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
 
     public OutletChannel Channel(StationPlan s)
     {
-        var subject = $"{s.Id} at {outlet.Id}";
+        Subject subject = $"{s.Id} at {outlet.Id}";
         var (normal, cold, hot) = (Level(s, StepPlanner.ReferenceC, subject), LevelDbm(s, job.Cabling.ColdC), LevelDbm(s, job.Cabling.HotC));
         var figure = NoiseFigure(s);
         var b = s.Budget!;
@@ -28,7 +28,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     }
 
     // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
-    private Term CarrierOverNoise(StationPlan s, Term figure, string subject)
+    private Term CarrierOverNoise(StationPlan s, Term figure, Subject subject)
     {
         var b = s.Budget!;
         var system = _work.Apply(SystemNoise.FigureFormula, subject, s.Of("external_noise_db", b.ExternalNoiseDb), figure);
@@ -56,7 +56,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     private double LevelDbm(StationPlan s, double celsius) =>
         (Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm) + Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Gain))).Dbm;
 
-    private Row Level(StationPlan s, double celsius, string subject) => _work.Apply(CablingFormulas.LevelAtReceiver, subject + ", 20 C",
+    private Row Level(StationPlan s, double celsius, Subject subject) => _work.Apply(CablingFormulas.LevelAtReceiver, $"{subject}, 20 C",
         s.Of("level_dbm", s.Budget!.LevelDbm), steps.Cascade(Chain(s, celsius), s.FrequencyMhz, celsius, outlet)[^1].Gain);
 
     // Hot cable is the bad case for C/N, so the margin is computed with it.
@@ -64,7 +64,7 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     {
         var before = steps.Cascade(Chain(s, job.Cabling.HotC), s.FrequencyMhz, job.Cabling.HotC, outlet)[^1];
         var receiver = job.Cabling.Receiver;
-        return _work.Apply(NoiseCascade.FriisFormula, FormattableString.Invariant($"receiver at {outlet.Id}, {s.FrequencyMhz:0.###} MHz, {job.Cabling.HotC:0.###} C"),
+        return _work.Apply(NoiseCascade.FriisFormula, $"receiver at {outlet.Id}, {s.FrequencyMhz:0.###} MHz, {job.Cabling.HotC:0.###} C",
             before.Noise, before.Gain, Term.Part(receiver.Id, "noise-figure", receiver.NoiseFigureDb?.At(s.FrequencyMhz) ?? 0));
     }
 }

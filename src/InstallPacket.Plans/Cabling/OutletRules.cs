@@ -28,9 +28,8 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         var (outlet, channel) = rows.MinBy(r => r.Channel.LevelHotDbm);
         var least = Level.FromDbuV(window.LeastDbuv).Dbm;
         if (channel.Verdict == "short" || channel.LevelHotDbm >= least) return;
-        var print = UnitPrinter.Of(job);
-        findings.Add(Severity.Caution, "outlet-too-weak", want.At, $"`{want.Value}` reaches {print.Level(channel.LevelHotDbm)} at outlet {outlet.Id} ({outlet.Serves}) with hot cable",
-            $"an outlet should have {print.Level(least)} or more ({window.Words}); check the local code", "amplify more, or lose less on the way: the level counts as well as C/N");
+        findings.Add(Severity.Caution, "outlet-too-weak", want.At, ("station", want.Value), ("level_dbm", channel.LevelHotDbm), ("outlet", outlet.Id),
+            ("serves", outlet.Serves), ("least_dbm", least), ("mode", window.Mode), ("rule", window.Source()));
     }
 
     private static double Difference(OutletPlan outlet) => outlet.Channels.Max(c => c.LevelDbm) - outlet.Channels.Min(c => c.LevelDbm);
@@ -41,32 +40,31 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         var difference = high.LevelDbm - low.LevelDbm;
         if (difference <= LargestDifferenceDb || low.Verdict == "short") return;
         var element = job.Cabling.Chain.First(e => e.Id == outlet.Id);
-        findings.Add(Severity.Note, "outlet-uneven", element.At, $"at outlet {outlet.Id} ({outlet.Serves}) the wanted channels lie {UnitText.Write(difference, 0, "dB")} apart: `{high.Station}` above `{low.Station}`",
-            "12 dB over the whole band (EN 60728-1 and the practice of the trade; memory)", "lower the strong ones, not the weak: turn the antenna, or put a filter or a channel attenuator for them in front of the amplifier");
+        findings.Add(Severity.Note, "outlet-uneven", element.At, ("outlet", outlet.Id), ("serves", outlet.Serves), ("difference_db", difference),
+            ("high", high.Station), ("low", low.Station));
     }
 
     private void CheckMargin(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel)[] rows)
     {
         var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
         var others = rows.Count(r => r.Channel.Verdict == channel.Verdict);
-        var found = $"`{want.Value}` has a margin of {UnitText.Write(channel.MarginDb, 1, "dB")} and a chance of {UnitPrinter.Plain.Chance(channel.ChancePct)} at outlet {outlet.Id} ({outlet.Serves}), {(rows.Length == 1 ? "its only one" : $"the worst of {rows.Length}; {channel.Verdict} at {others} of them")}";
+        (string, object?)[] values =
+        [
+            ("station", want.Value), ("margin_db", channel.MarginDb), ("chance_pct", channel.ChancePct), ("outlet", outlet.Id), ("serves", outlet.Serves),
+            ("outlets", rows.Length), ("verdict", channel.Verdict), ("same", others),
+        ];
         if (channel.Verdict == "short")
-            findings.Add(Severity.Stop, "channel-short", want.At, found, "0 dB is the edge of reception by this model",
-                "amplify nearer to the antenna, use an antenna with more gain, shorten or better the cable, raise the antenna, or do not want the station");
+            findings.Add(Severity.Stop, "channel-short", want.At, values);
         else if (channel.Verdict == "thin")
-            findings.Add(Severity.Caution, "channel-thin", want.At, found, $"reception.reserve asks for {UnitText.Write(job.Reception.Reserve.Db, 1, "dB")} and reception.chance for {UnitText.Number(job.Reception.ChancePct, 0)} %",
-                "expect dropouts in bad weather or in leaf; measure before fixing, and tell the customer");
+            findings.Add(Severity.Caution, "channel-thin", want.At, [.. values, ("reserve_db", job.Reception.Reserve.Db), ("demanded_pct", job.Reception.ChancePct)]);
     }
 
     private void CheckTooStrong(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel)[] rows)
     {
         if (job.Cabling.Receiver.LargestLevel is not { } largest) return;
-        var print = UnitPrinter.Of(job);
         var (outlet, channel) = rows.MaxBy(r => r.Channel.LevelColdDbm);
         if (channel.LevelColdDbm > largest.Dbm)
-            findings.Add(Severity.Caution, "outlet-too-strong", want.At,
-                $"`{want.Value}` reaches {print.Level(channel.LevelColdDbm)} at outlet {outlet.Id} ({outlet.Serves}) with cold cable",
-                $"the receiver takes {print.Level(largest.Dbm)} ({job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)}: see the part {job.Cabling.Receiver.Id})",
-                "lower the amplifier's setting, leave the amplifier out, or add an attenuator");
+            findings.Add(Severity.Caution, "outlet-too-strong", "wanted", want.At, ("station", want.Value), ("level_dbm", channel.LevelColdDbm), ("outlet", outlet.Id),
+                ("serves", outlet.Serves), ("most_dbm", largest.Dbm), ("source", job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)), ("receiver", job.Cabling.Receiver.Id));
     }
 }

@@ -25,7 +25,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     private readonly Dictionary<string, IReadOnlyList<AttenuationPoint>> _tables = new(StringComparer.Ordinal);
 
     // The outlets share their runs: what a cable loses is asked for again and again.
-    private readonly Dictionary<(string Subject, double FrequencyMHz, double Celsius), Term> _losses = [];
+    private readonly Dictionary<(Subject Subject, double FrequencyMHz, double Celsius), Term> _losses = [];
 
     /// <summary>Steps from the antenna's terminals to the output of the last element of a path.</summary>
     public IReadOnlyList<ChainStep> Steps(IReadOnlyList<Element> path, double frequencyMHz, double celsius)
@@ -66,8 +66,9 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         var sums = new List<(Term Gain, Term Noise)>();
         for (var i = 0; i < steps.Count; i++)
         {
-            var own = outlet is not null && i >= steps.Count - 2 ? $" at {outlet.Id}" : "";
-            var subject = FormattableString.Invariant($"{steps[i].Name}{own}, {frequencyMHz:0.###} MHz, {celsius:0.###} C");
+            Subject subject = outlet is not null && i >= steps.Count - 2
+                ? $"{steps[i].Name} at {outlet.Id}, {frequencyMHz:0.###} MHz, {celsius:0.###} C"
+                : $"{steps[i].Name}, {frequencyMHz:0.###} MHz, {celsius:0.###} C";
             sums.Add(i == 0 ? (steps[0].Gain, steps[0].Noise) : (_work.Apply(CablingFormulas.ChainGain, subject, sums[^1].Gain, steps[i].Gain),
                 _work.Apply(NoiseCascade.FriisFormula, subject, sums[^1].Noise, sums[^1].Gain, steps[i].Noise)));
         }
@@ -82,7 +83,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         return CableLoss(cable, $"run {run.Id}", Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM), frequencyMHz, temperature);
     }
 
-    private Term CableLoss(CablePart cable, string subject, Term lengthM, double frequencyMHz, Term celsius)
+    private Term CableLoss(CablePart cable, Subject subject, Term lengthM, double frequencyMHz, Term celsius)
     {
         if (_losses.TryGetValue((subject, frequencyMHz, celsius), out var known)) return known;
         if (cable.AttenuationDbPer100M is not { } curve)
@@ -95,10 +96,10 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
             _tables[cable.Id] = table = [.. curve.Points.Select(p => new AttenuationPoint(p.MHz, p.Value))];
         var (below, above) = CoaxAttenuation.Neighbours(table, frequencyMHz);
         Term Point(double number) => Term.Part(cable.Id, "attenuation", number);
-        var alpha = _work.Apply(CoaxAttenuation.PerLengthFormula, table, FormattableString.Invariant($"{cable.Id}, {frequencyMHz:0.###} MHz"),
+        var alpha = _work.Apply(CoaxAttenuation.PerLengthFormula, table, $"{cable.Id}, {frequencyMHz:0.###} MHz",
             Channel(frequencyMHz), Point(below.FrequencyMHz), Point(below.DbPer100M), Point(above.FrequencyMHz), Point(above.DbPer100M));
-        var factor = _work.Apply(CoaxTemperature.FactorFormula, FormattableString.Invariant($"{celsius.Number:0.###} C"), celsius);
-        var named = FormattableString.Invariant($"{subject}, {frequencyMHz:0.###} MHz, {celsius.Number:0.###} C");
+        var factor = _work.Apply(CoaxTemperature.FactorFormula, $"{celsius.Number:0.###} C", celsius);
+        Subject named = $"{subject}, {frequencyMHz:0.###} MHz, {celsius.Number:0.###} C";
         var loss = _work.Apply(CoaxLoss.LossFormula, named, alpha, lengthM, factor);
         var joined = _work.Apply(CablingFormulas.RunLoss, named, loss, _work.Apply(CablingFormulas.JointLoss, subject, Joints));
         _losses.Add((subject, frequencyMHz, celsius), joined);
@@ -109,7 +110,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
 
     private ChainStep PartStep(Element e, int output, double frequencyMHz)
     {
-        var label = $"{e.Id} {Word.Of(e.Part.Kind)}";
+        Subject label = $"{e.Id} {Word.Of(e.Part.Kind)}";
         if (e.Part is AmplifierPart part)
         {
             if (part.AmplificationDb is null) Missing(part, AmplifierPartKeys.Amplification);
@@ -126,18 +127,14 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     {
         var first = curve.Points[0].MHz;
         if (first > 0 && frequencyMHz >= first) return true;
-        _findings.Add(Severity.Stop, "part-figure-missing", cable.At,
-            first > 0 ? $"the cable `{cable.Id}` states no `attenuation` at {UnitText.Write(frequencyMHz, 0, "MHz")}: its table begins at {UnitText.Write(first, 0, "MHz")}"
-                : $"the cable `{cable.Id}` states one `attenuation` for every frequency",
-            "the loss of coax rises with frequency, so it is read from a table that begins below every channel",
-            "write `attenuation` as a map from frequencies to losses, from the maker's sheet");
+        _findings.Add(Severity.Stop, "part-figure-missing", first > 0 ? "cable-table" : "cable-constant", cable.At, ("part", cable.Id),
+            ("frequency_mhz", frequencyMHz), ("first_mhz", first));
         return false;
     }
 
     private void Missing(Part part, Key figure) =>
-        _findings.Add(Severity.Stop, "part-figure-missing", part.At, $"the part `{part.Id}` does not state `{figure.Name}`", "without it no level can be reckoned",
-            $"add `{figure.Name}` to the part from the maker's sheet");
+        _findings.Add(Severity.Stop, "part-figure-missing", "part", part.At, ("part", part.Id), ("figure", figure.Name));
 
     // A passive part at 290 K adds noise equal to its loss.
-    private static ChainStep Lossy(string label, Element e, Term lossDb, int output = 0) => new(label, e, lossDb.In(-1), lossDb, output);
+    private static ChainStep Lossy(Subject label, Element e, Term lossDb, int output = 0) => new(label, e, lossDb.In(-1), lossDb, output);
 }

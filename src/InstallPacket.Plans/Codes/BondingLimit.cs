@@ -26,7 +26,4 @@ public sealed record BondingLimit(string Use, string Metal, double Value, string
         "mm2" => UnitText.Write(Value, Value % 1 == 0 ? 0 : 1, "mm²"),
         _ => UnitText.Write(Value, Value % 1 == 0 ? 0 : 1, Unit),
     } + (Metal.Length > 0 ? " " + Metal.Replace('-', ' ') : "");
-
-    /// <summary>Document, edition and provenance for the limit of a finding.</summary>
-    public string Source => $"{Document}, {Edition}; {(Provenance == "memory" ? "from memory, verify" : Provenance)}; check the local code";
 }

@@ -16,10 +16,6 @@ public sealed record CodeLimit(string Id, double Written, string Unit, string Do
     /// <summary>The number in the stored unit: m, m/s, kg; a share in %; a pure number as it is.</summary>
     public double Value { get; } = Written * UnitTable.Factor(Unit);
 
-    /// <summary>Where the limit comes from, as findings print it.</summary>
-    public string From => $"{Document}{(Edition == "-" ? "" : ", " + Edition)}; check the local code"
-        + Provenance switch { "memory" => "; verify: from memory", "derived" => "; our rule", _ => "" };
-
     /// <summary>The number as a term of the workings.</summary>
     public Constant Term => new(Id, Value, Source, CsvProvenance.Of(Provenance));
 }

@@ -6,17 +6,17 @@ internal interface IScrewCode
     /// <summary>Whether a word for timber belongs to the family.</summary>
     bool Knows(string timber);
 
-    /// <summary>What such a word looks like, for a finding.</summary>
+    /// <summary>One such word, for a finding.</summary>
     string TimberExample { get; }
 
     /// <summary>Where capacity and distances come from.</summary>
-    string Document { get; }
+    FindingValues Rule { get; }
 
     /// <summary>Where the distance to the edge comes from.</summary>
-    string EdgeDocument { get; }
+    FindingValues EdgeRule { get; }
 
     /// <summary>Where the lead hole comes from.</summary>
-    string LeadHoleDocument { get; }
+    FindingValues LeadHoleRule { get; }
 
     /// <summary>Name of the timber; the weakest where nobody named it.</summary>
     string Timber(Fixing fixing);

@@ -16,7 +16,7 @@ internal interface IWindCode
     /// <param name="work">Takes the row.</param>
     /// <param name="load">Force or line load of the wind as given.</param>
     /// <param name="subject">What it acts on.</param>
-    Row Design(Workings work, Term load, string subject);
+    Row Design(Workings work, Term load, Subject subject);
 
     /// <summary>The load of a strength check over that of the wind as given.</summary>
     double DesignFactor { get; }

@@ -8,8 +8,4 @@ namespace InstallPacket.Plans.Codes;
 /// <param name="Document">Where it is written.</param>
 /// <param name="Edition">Which edition.</param>
 /// <param name="Provenance">How it is known.</param>
-public sealed record OutletWindow(string System, string Mode, double LeastDbuv, double LargestDbuv, string Document, string Edition, string Provenance)
-{
-    /// <summary>Its mode and its document in words.</summary>
-    public string Words => $"{Document}, {Edition}{(Mode.Length > 0 ? $", row {Mode}" : "")}; {Provenance}";
-}
+public sealed record OutletWindow(string System, string Mode, double LeastDbuv, double LargestDbuv, string Document, string Edition, string Provenance);

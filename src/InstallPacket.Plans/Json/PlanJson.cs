@@ -27,7 +27,9 @@ public static class PlanJson
     });
 
     /// <summary>The whole plan.</summary>
-    public static JsonObject Tree(Plan plan)
+    /// <param name="plan">The plan.</param>
+    /// <param name="speak">Gives the texts of a finding; null for values alone.</param>
+    public static JsonObject Tree(Plan plan, Func<Finding, FindingText>? speak = null)
     {
         var tree = new JsonObject
         {
@@ -42,24 +44,47 @@ public static class PlanJson
             ["bonding"] = Node(plan.Bonding, Context.BondingPlan),
             ["materials"] = Node(plan.Materials, Context.MaterialsPlan),
             ["handover"] = Node(plan.Handover, Context.HandoverPlan),
-            ["findings"] = Findings(plan.Findings),
+            ["findings"] = Findings(plan.Findings, speak),
             ["workings"] = Workings(plan.Workings),
         };
         return tree;
     }
 
     /// <summary>Findings as data.</summary>
-    public static JsonArray Findings(IReadOnlyList<Finding> findings) => [.. findings.Select(f => (JsonNode)new JsonObject
+    /// <param name="findings">The findings.</param>
+    /// <param name="speak">Gives the texts of a finding; null for values alone.</param>
+    public static JsonArray Findings(IReadOnlyList<Finding> findings, Func<Finding, FindingText>? speak = null) =>
+        [.. findings.Select(f => (JsonNode)FindingNode(f, speak?.Invoke(f)))];
+
+    private static JsonObject FindingNode(Finding f, FindingText? text)
     {
-        ["severity"] = Word.Of(f.Severity),
-        ["id"] = f.Id,
-        ["file"] = f.At.File,
-        ["line"] = f.At.Line,
-        ["column"] = f.At.Column,
-        ["found"] = f.Found,
-        ["limit"] = f.Limit,
-        ["remedy"] = f.Remedy,
-    })];
+        var node = new JsonObject
+        {
+            ["severity"] = Word.Of(f.Severity),
+            ["id"] = f.Id,
+            ["case"] = f.Case,
+            ["file"] = f.At.File,
+            ["line"] = f.At.Line,
+            ["column"] = f.At.Column,
+        };
+        if (text is not null) (node["found"], node["limit"], node["remedy"]) = (text.Found, text.Limit, text.Remedy);
+        node["values"] = Values(f.Values);
+        return node;
+    }
+
+    /// <summary>The values of a finding as data.</summary>
+    public static JsonObject Values(FindingValues values) => new(values.Select(v => KeyValuePair.Create(v.Name, ValueNode(v.Value))));
+
+    private static JsonNode? ValueNode(object? value) => value switch
+    {
+        null => null,
+        double d => Number(d),
+        int i => JsonValue.Create(i),
+        bool b => JsonValue.Create(b),
+        FindingValues group => Values(group),
+        IEnumerable<string> list => new JsonArray([.. list.Select(t => (JsonNode)JsonValue.Create(t))]),
+        _ => JsonValue.Create((string)value),
+    };
 
     /// <summary>A tree as text, with a line feed at the end.</summary>
     public static string Text(JsonNode tree) => tree.ToJsonString(Context.Options) + "\n";

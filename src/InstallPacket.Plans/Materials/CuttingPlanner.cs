@@ -9,7 +9,6 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
     private const double UnitsPerM = 10_000;
     private const int StripsOnSheet = 7;
     private readonly MaterialsSection _materials = job.Materials;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public CuttingPlan? Plan()
     {
@@ -38,8 +37,7 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
         var stock = _materials.Stock.Where(s => s.Cable.Id == part).ToArray();
         if (stock.Length == 0)
         {
-            findings.Add(Severity.Caution, "stock-missing", _materials.Stock[0].At, $"the job states stock, but none of `{part}`, of which {_print.Cable(wanted.Sum(p => p.Piece.LengthM))} is to be cut",
-                "each kind of cable has its own stock", $"add an entry with `cable: {part}` under materials.stock");
+            findings.Add(Severity.Caution, "stock-missing", _materials.Stock[0].At, ("cable", part), ("wanted_m", wanted.Sum(p => p.Piece.LengthM)));
             return null;
         }
         if (TooShort(wanted, stock)) return null;
@@ -87,8 +85,8 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
         var longest = stock.MaxBy(s => s.Length.Metres)!;
         var tooLong = wanted.Where(p => Units(p.Piece.LengthM) > Units(longest.Length.Metres)).ToArray();
         foreach (var piece in tooLong)
-            findings.Add(Severity.Stop, "stock-too-short", piece.At, $"piece {piece.Piece.Number} ({piece.Piece.Run}) is {_print.Cable(piece.Piece.LengthM)} long, and the longest stock of `{piece.Piece.Cable}` is {_print.Cable(longest.Length.Metres)} (`{longest.Name}`)",
-                "a run is one piece: no joint makes up a length (satellite practice, read; memory for the rest)", "add longer stock under materials.stock, or move an element so that the run is shorter");
+            findings.Add(Severity.Stop, "stock-too-short", piece.At, ("piece", piece.Piece.Number), ("run", piece.Piece.Run), ("length_m", piece.Piece.LengthM),
+                ("cable", piece.Piece.Cable), ("longest_m", longest.Length.Metres), ("stock", longest.Name));
         return tooLong.Length > 0;
     }
 
@@ -97,21 +95,18 @@ internal sealed class CuttingPlanner(Job job, IReadOnlyList<PlacedPiece> pieces,
     {
         var wanted = _materials.Aim == CuttingAim.LeastCost;
         if (!wanted || stock.FirstOrDefault(s => s.Price is null) is not { } unpriced) return wanted;
-        findings.Add(Severity.Caution, "stock-price-missing", unpriced.At, $"the stock `{unpriced.Name}` of `{part}` has no price, and the aim is least-cost", "least cost needs the price of every length",
-            "add `price` (0 for what is paid already); until then the least length is opened");
+        findings.Add(Severity.Caution, "stock-price-missing", unpriced.At, ("stock", unpriced.Name), ("cable", part));
         return false;
     }
 
     private void NotEnough(string part, PlacedPiece[] wanted, StockLength[] stock, bool proved)
     {
         var (needed, there) = (wanted.Sum(p => p.Piece.LengthM), stock.Sum(s => s.Length.Metres * (s.Count ?? 1)));
-        findings.Add(Severity.Stop, "stock-not-enough", stock[0].At, $"the pieces of `{part}` are {_print.Cable(needed)} together, and the stock holds {_print.Cable(there)}" + (proved ? "" : "; no way to cut them was found within the limit of the search"),
-            there >= needed ? "no piece is made up of two, so some of the stock cannot be used" : "all pieces come from the stock", "add a reel under materials.stock, or raise `count`");
+        findings.Add(Severity.Stop, "stock-not-enough", stock[0].At, ("cable", part), ("needed_m", needed), ("there_m", there), ("proved", proved), ("enough", there >= needed));
     }
 
-    private void NotProved(CableCutPlan plan, StockLength stock) => findings.Add(Severity.Note, "cutting-not-proved", stock.At,
-        plan.BoundAmount is { } amount ? $"the cutting plan of `{plan.Part}` opens stock for {plan.PriceAmount:0.00}: best found, bound {amount:0.00}" : $"the cutting plan of `{plan.Part}` opens {_print.Cable(plan.OpenedM)}: best found, bound {_print.Cable(plan.BoundM!.Value)}",
-        "the search stops after a fixed number of steps", "use it as it is: no plan can be better than the bound");
+    private void NotProved(CableCutPlan plan, StockLength stock) => findings.Add(Severity.Note, "cutting-not-proved", plan.BoundAmount is null ? "length" : "price",
+        stock.At, ("cable", plan.Part), ("opened_m", plan.OpenedM), ("bound_m", plan.BoundM), ("amount", plan.PriceAmount), ("bound_amount", plan.BoundAmount));
 
     private static long Cost(StockLength stock, bool byPrice) => byPrice ? (long)Math.Round(stock.Price!.Value * 100) : Units(stock.Length.Metres);
 

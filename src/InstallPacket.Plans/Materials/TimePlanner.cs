@@ -14,26 +14,24 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, F
     public TimePlan Plan(IReadOnlyList<PiecePlan> pieces)
     {
         foreach (var own in job.Materials.Hours.Where(h => Table.All(r => r["id"] != h.Name)))
-            findings.Add(Severity.Caution, "task-unknown", own.At, $"materials.hours names `{own.Name}`, which is no task of the table", "tasks are listed in Materials/hours.csv of the program",
-                "write one of: " + string.Join(", ", Table.Select(r => r["id"])));
+            findings.Add(Severity.Caution, "task-unknown", own.At, ("task", own.Name), ("known", Table.Select(r => r["id"])));
         TaskPlan[] tasks = [.. Table.Select(r => Task(r, Count(r["per"], pieces))).Where(t => t.Count > 0 || t.LengthM > 0)];
         var crew = job.Materials.Crew;
         var (all, outdoors) = (tasks.Sum(t => t.PersonH), tasks.Where(t => t.Outdoors).Sum(t => t.PersonH));
         var plan = new TimePlan(crew, tasks, all, Clock("all tasks", "person_h", all), Clock("outdoors", "outdoor_person_h", outdoors), Daylight()) { OutdoorPersonH = outdoors };
         if (plan.OutdoorClockH > plan.DaylightH)
-            findings.Add(Severity.Caution, "day-too-short", job.Date.At, FormattableString.Invariant($"the work outdoors takes about {plan.OutdoorClockH:0.0} h with a crew of {crew}, and the day has {plan.DaylightH:0.0} h of daylight"),
-                "nobody works on a roof in the dark (common practice)", "spread the work over two days, add to the crew, or choose a longer day");
+            findings.Add(Severity.Caution, "day-too-short", job.Date.At, ("outdoors_h", plan.OutdoorClockH), ("crew", crew), ("daylight_h", plan.DaylightH));
         return plan;
     }
 
-    private Row Clock(string subject, string key, double personH) =>
+    private Row Clock(Subject subject, string key, double personH) =>
         work.Apply(MaterialsFormulas.ClockHours, subject, Term.Plan("materials.time." + key, personH), Term.Key("materials.crew", job.Materials.Crew));
 
     private TaskPlan Task(IReadOnlyDictionary<string, string> row, double times)
     {
         var own = job.Materials.Hours.FirstOrDefault(h => h.Name == row["id"]);
         var each = own?.Value ?? CsvNumber.Of(row["hours"]);
-        var hours = times > 0 ? work.Apply(MaterialsFormulas.TaskHours, row["task"], Term.Plan($"materials.time.tasks[{row["id"]}].{(row["per"].StartsWith("metre", StringComparison.Ordinal) ? "length_m" : "count")}", times),
+        var hours = times > 0 ? work.Apply(MaterialsFormulas.TaskHours, $"task {row["id"]}", Term.Plan($"materials.time.tasks[{row["id"]}].{(row["per"].StartsWith("metre", StringComparison.Ordinal) ? "length_m" : "count")}", times),
             own is null ? Term.Table($"hours.{row["id"]}", each) : Term.Key($"materials.hours.{row["id"]}", each)).Number : 0;
         var byLength = row["per"].StartsWith("metre", StringComparison.Ordinal);
         double? length = byLength ? job.Units == UnitFamily.Us ? 10 * Length.MetresPerFoot : 10 : null;

@@ -84,8 +84,7 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
         {
             if (Names.ContainsKey(asked.Value)) yield return Tool(asked.Value, "asked for by the job");
             else
-                findings.Add(Severity.Caution, "tool-unknown", asked.At, $"materials.tools names `{asked.Value}`, which is not in the table of tools", "tools are listed in Materials/tools.csv of the program",
-                    "write one of its names: " + string.Join(", ", Names.Keys.Order(StringComparer.Ordinal)));
+                findings.Add(Severity.Caution, "tool-unknown", asked.At, ("tool", asked.Value), ("known", Names.Keys.Order(StringComparer.Ordinal)));
         }
     }
 }

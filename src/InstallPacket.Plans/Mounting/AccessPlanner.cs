@@ -6,7 +6,6 @@ namespace InstallPacket.Plans.Mounting;
 internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     private readonly MountingSection _mounting = job.Mounting;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     /// <summary>How the ladder stands; null when none is used.</summary>
     public LadderSetPlan? Ladder()
@@ -27,11 +26,10 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
         if (_mounting.Access != Access.LadderAndRoof || _mounting.FallProtection?.Value is FallProtection.Edge or FallProtection.Harness or FallProtection.Platform) return;
         var from = code.LimitOf("fall-protection");
         if (from is not null && _mounting.WorkHeight.Metres < from.Value) return;
-        var limit = from is not null ? $"from {_print.Length(from.Value)} an unprotected edge needs a guard, a net or a harness ({from.Document})" : "national law on work at height asks for protection, in some countries at any height (ask locally)";
         var severity = _mounting.FallProtection is null ? Severity.Caution : Severity.Stop;
-        findings.Add(severity, "fall-unprotected", _mounting.FallProtection?.At ?? _mounting.At,
-            $"somebody works on the roof at {_print.Length(_mounting.WorkHeight.Metres)} and {(_mounting.FallProtection is null ? "the job does not say what keeps that person from falling" : "nothing keeps that person from falling")}", limit,
-            "plan edge protection, a harness on a rated anchor fitted by someone trained, or a platform, and write `mounting.fall-protection`");
+        findings.Add(severity, "fall-unprotected", _mounting.FallProtection?.At ?? _mounting.At, ("height_m", _mounting.WorkHeight.Metres),
+            ("known", _mounting.FallProtection is not null), ("from_m", from?.Value),
+            ("rule", from?.Source()));
     }
 
     private int? Size(Term railsM)
@@ -40,7 +38,7 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
         var size = LadderSet.ExtensionSizeFt(railsM / 0.3048);
         if (size is not null) work.Apply(LadderSet.ExtensionSizeFormula, "ladder", railsM.In(1 / 0.3048));
         else
-            findings.Add(Severity.Stop, "ladder-too-short", _mounting.At, $"the rails of the ladder must be {_print.AtLeast(railsM)} long", "60 ft is the longest extension ladder (29 CFR 1926.1053, sizes recalled)", "work from a platform or a lift");
+            findings.Add(Severity.Stop, "ladder-too-short", _mounting.At, ("rail_m", railsM.Number));
         return size;
     }
 
@@ -54,7 +52,8 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
             return rating.Rating;
         }
         var strongest = code.Ladders[^1];
-        findings.Add(Severity.Stop, "ladder-overloaded", load.At, $"person, tools and load come to {_print.Mass(load.Value)}", $"{_print.Mass(strongest.CapacityKg)}, rating {strongest.Rating} ({strongest.Document}, {strongest.Edition})", "haul the load up on a line, or work from a platform");
+        findings.Add(Severity.Stop, "ladder-overloaded", load.At, ("load_kg", load.Value), ("capacity_kg", strongest.CapacityKg), ("rating", strongest.Rating),
+            ("rule", RuleValues.Of(strongest.Document, strongest.Edition, strongest.Provenance)));
         return "";
     }
 }

@@ -12,13 +12,12 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
     private const double MostN = 1e5;
 
     private const double SteepestDeg = 5;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public BallastPlan? Plan(WindPlan wind, double? weightN)
     {
         if (job.Mounting.Ballast is not { } ballast)
         {
-            ledger.Unknown("the ballast", job.Mounting.At, "the mount stands by its weight, and the job does not say which", "add `mounting.ballast`");
+            ledger.Unknown("the ballast", "ballast", job.Mounting.At);
             return null;
         }
         Place(ballast, wind);
@@ -35,7 +34,7 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
         Term own = Of("own_n", weightN ?? 0), block = Term.Key("mounting.ballast.block", ballast.BlockKg);
         if (need > MostN)
         {
-            ledger.Force("ballast-turn", "the base against overturning and sliding", need, MostN, "more weight than a base of blocks can have (our rule)", "derived", ballast.At, "choose a mount that is fixed to the structure, or a shorter mast");
+            ledger.Force("ballast-turn", "the base against overturning and sliding", need, MostN, "more weight than a base of blocks can have (our rule)", "derived", ballast.At, ("blocks", null));
             return null;
         }
         var needed = (int)work.Apply(BallastBase.BlocksFormula, "ballast", need, own, block).Number;
@@ -53,24 +52,24 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
         : (MountTerms.Wind("force_n", wind.ForceN), MountTerms.Wind("line_load_n_per_m", wind.LineLoadNPerM));
 
     private void Check(string id, string what, double demand, double total, BallastSection ballast, int needed) => ledger.Force(
-        id, what, demand, total, "the weight of base, mast, antenna and blocks", "derived", ballast.At, $"lay {needed} blocks on it, take a wider base, or a shorter mast");
+        id, what, demand, total, "the weight of base, mast, antenna and blocks", "derived", ballast.At, ("blocks", needed));
 
     private void Roof(BallastSection ballast, double pressure)
     {
         if (ballast.RoofBearsPa is { } bears)
         {
-            ledger.Stress("roof-load", "the roof under the base", pressure, bears, ballast.Stated ?? "stated in the job: name the paper", "stated", ballast.At, "take a wider base or spread the load, and ask whoever knows the roof");
+            ledger.Stress("roof-load", "the roof under the base", pressure, bears, ballast.Stated ?? "stated in the job: name the paper", "stated", ballast.At);
             return;
         }
         if (pressure <= BallastBase.RoofPressureLimitPa) return;
-        ledger.Unknown("the roof under the base", ballast.At, $"the base presses the roof with {_print.Pressure(pressure)}, and the job does not say what the roof bears", $"ask the owner for the figures of the roof ({_print.Pressure(BallastBase.RoofPressureLimitPa)} and more is not for guessing) and write `roof-bears`");
+        ledger.Unknown("the roof under the base", "roof", ballast.At, ("pressure_pa", pressure), ("from_pa", BallastBase.RoofPressureLimitPa));
     }
 
     private void Place(BallastSection ballast, WindPlan wind)
     {
         if (job.Mounting.RoofPitchDeg is > SteepestDeg and var pitch)
-            findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight on a roof of {UnitPrinter.Plain.Angle(pitch)}", $"flat roofs, to {UnitPrinter.Plain.Angle(SteepestDeg)} (our rule)", "choose a mount that is fixed to the structure");
+            findings.Add(Severity.Stop, "ballast-unfit", "pitch", ballast.At, ("pitch_deg", pitch), ("most_deg", SteepestDeg));
         if (code.LimitOf("ballast-fastest-wind") is { } fastest && wind.SpeedMs > fastest.Value)
-            findings.Add(Severity.Stop, "ballast-unfit", ballast.At, $"the base stands by its weight where the basic wind speed is {_print.Speed(wind.SpeedMs)}", $"{_print.Speed(fastest.Value)}: not in regions of hurricanes ({fastest.Document})", "choose a mount that is fixed to the structure");
+            findings.Add(Severity.Stop, "ballast-unfit", "wind", ballast.At, ("speed_ms", wind.SpeedMs), ("most_ms", fastest.Value), ("rule", fastest.Source()));
     }
 }

@@ -22,10 +22,10 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
             return;
         }
         if (each < UsualFixings)
-            findings.Add(Severity.Note, "bracket-fixings-few", _mounting.Fixings[0].At, $"{each} fixings for each of {brackets} brackets".Replace("each of 1 brackets", "the bracket"), $"{UsualFixings} to a bracket is common practice", "look whether the bracket has holes for more");
+            findings.Add(Severity.Note, "bracket-fixings-few", _mounting.Fixings[0].At, ("fixings", each), ("brackets", brackets), ("usual", UsualFixings));
         if (_mounting.Mount.StandOffM is not { } standOff)
         {
-            ledger.Unknown("the fixing of the bracket", _mounting.Mount.At, $"the mount `{_mounting.Mount.Id}` does not state `stand-off`", "add how far it holds the mast from the wall");
+            ledger.Unknown("the fixing of the bracket", "stand-off", _mounting.Mount.At, ("mount", _mounting.Mount.Id));
             return;
         }
         // The foot of a ground mast carries the weight, not its bracket.
@@ -57,7 +57,8 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
         var (lever, sharing) = _mounting.Mount.AcrossM is { } across ? (across, Math.Max(1, each / 2)) : (_mounting.Mount.EdgeM ?? 0, each);
         if (lever <= 0)
         {
-            ledger.Unknown("the fixing of the bracket in wind along the wall", _mounting.Mount.At, $"the mount `{_mounting.Mount.Id}` states neither `across` nor `edge`", "add the level distance between its fixings, or from them to the edge of the plate");
+            ledger.Unknown("the fixing of the bracket in wind along the wall", "across", _mounting.Mount.At,
+                ("mount", _mounting.Mount.Id));
             return null;
         }
         var pull = work.Apply(MountReactions.AlongWallFormula, "upper bracket", Bracket("force_n", force), Of("stand-off", standOff), Of(_mounting.Mount.AcrossM is null ? "edge" : "across", lever));
@@ -69,8 +70,7 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
     private void CheckSpacing(WindPlan wind)
     {
         if (_mounting.Guys is not null || wind.SpacingM >= wind.FreeM / 3 - 1e-9) return;
-        var print = UnitPrinter.Of(job);
-        findings.Add(Severity.Caution, "bracket-spacing-weak", _mounting.FreeLengthAt, $"the supports stand {print.Length(wind.SpacingM)} apart under {print.Length(wind.FreeM)} of free mast",
-            $"a third of the free length, {print.AtLeast(wind.FreeM / 3)}, keeps the forces on them low (our rule)", "set the brackets farther apart, or shorten the free length");
+        findings.Add(Severity.Caution, "bracket-spacing-weak", _mounting.FreeLengthAt, ("spacing_m", wind.SpacingM), ("free_m", wind.FreeM),
+            ("least_m", wind.FreeM / 3));
     }
 }

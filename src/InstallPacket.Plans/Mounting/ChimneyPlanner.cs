@@ -17,17 +17,17 @@ internal sealed class ChimneyPlanner(Job job, CodeFamily code, Workings work, Fi
     {
         if (job.Mounting.Chimney is not { } stack)
         {
-            Refuse(job.Mounting.At, "the mast hangs on a chimney of which the job says nothing", "add `mounting.chimney` from a survey on the roof");
+            Refuse("unsurveyed", job.Mounting.At);
             return;
         }
-        if (stack.State.Value != ChimneyState.Sound) Refuse(stack.State.At, $"the state of the chimney is `{Word.Of(stack.State.Value)}`", "choose another mount");
-        if (stack.Allowed.Value != Permission.Yes) Refuse(stack.Allowed.At, $"whether the code allows it is `{Word.Of(stack.Allowed.Value)}`", "ask the building office, or choose another mount");
+        if (stack.State.Value != ChimneyState.Sound) Refuse("state", stack.State.At, ("state", Word.Of(stack.State.Value)));
+        if (stack.Allowed.Value != Permission.Yes) Refuse("allowed", stack.Allowed.At, ("allowed", Word.Of(stack.Allowed.Value)));
         var couple = work.Apply(ChimneyStack.StrapFormula, "straps", MountTerms.Wind("moment_nm", wind.MomentNm), Term.Key("mounting.chimney.strap-spacing", stack.StrapSpacingM));
         var push = wind.ForceN + wind.LineLoadNPerM * wind.FreeM;
         var strap = work.Apply(MountingFormulas.UpperStrap, "upper strap", couple, Of("push_n", push));
         if (job.Mounting.Mount.BreakingN is { } breaking)
-            ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf(PartKeys.Breaking), stack.At, "take wider straps, set them farther apart, or shorten the mast");
-        else ledger.Unknown("the strap of the chimney", job.Mounting.Mount.At, $"the mount `{job.Mounting.Mount.Id}` does not state `breaking`", "add the breaking strength of its strap");
+            ledger.Force("strap", "a leg of the strap", strap, breaking / Guys.BreakingFactor, "half the breaking strength of the strap", job.Mounting.Mount.ProvenanceOf(PartKeys.Breaking), stack.At);
+        else ledger.Unknown("the strap of the chimney", "strap", job.Mounting.Mount.At, ("mount", job.Mounting.Mount.Id));
         Foot(stack, wind, push);
     }
 
@@ -42,9 +42,9 @@ internal sealed class ChimneyPlanner(Job job, CodeFamily code, Workings work, Fi
         var weight = work.Apply(MountingFormulas.StackWeight, "chimney", density, height);
         var net = 1e6 * work.Apply(ChimneyStack.TensionFormula, "chimney", moment, Of("force_n", force), height, Term.Key("mounting.chimney.side", stack.SideM), density);
         Plan = new ChimneyPlan(push, force, density);
-        ledger.Stress("chimney-foot", "the masonry at the foot of the chimney, which bears no tension", net + weight, weight, "its own weight; solid stack, flues and the wind on the stack itself are not in it and make it worse", "derived", stack.At, "choose another mount");
+        ledger.Stress("chimney-foot", "the masonry at the foot of the chimney, which bears no tension", net + weight, weight, "its own weight; solid stack, flues and the wind on the stack itself are not in it and make it worse", "derived", stack.At);
     }
 
-    private void Refuse(SourceSpan at, string found, string remedy) => findings.Add(
-        Severity.Stop, "chimney-refused", at, found, "sound, and allowed by the local code (two of the US city ordinances that were read and EN 60728-11 practice refuse chimneys)", remedy);
+    private void Refuse(string way, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values) =>
+        findings.Add(Severity.Stop, "chimney-refused", way, at, values);
 }

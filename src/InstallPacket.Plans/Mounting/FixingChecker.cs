@@ -6,14 +6,12 @@ namespace InstallPacket.Plans.Mounting;
 /// <summary>Whether the fixings of the mount bear their share.</summary>
 internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, HoldLedger ledger)
 {
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
-
     /// <summary>Fixings that hold the mount; clamps of the antenna do not.</summary>
     public static IReadOnlyList<Fixing> Holding(Job job) => [.. job.Mounting.Fixings.Where(f => f.Part.Form != FixingForm.Clamp)];
 
     /// <summary>Says that too few fixings are named to reckon with.</summary>
     public static void TooFew(Job job, HoldLedger ledger, int places) => ledger.Unknown(
-        "the fixing of the mount", job.Mounting.Fixings[0].At, $"the job names fewer fixings for the mount than its {places} places that are held", "name every fixing with its count; clamps of the antenna do not hold the mount");
+        "the fixing of the mount", "too-few", job.Mounting.Fixings[0].At, ("places", places));
 
     /// <summary>Checks every kind of fixing against each case.</summary>
     public void Check(IReadOnlyList<FixingDemand> demands)
@@ -29,31 +27,29 @@ internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, Hol
     {
         FixingForm.Anchor or FixingForm.Bolt => Stated(f),
         { } form when code.Screws.HasRule(form) => code.Screws.Resistance(new(job, f, work), ledger),
-        null => Unknown(f, $"the fixing `{f.Part.Id}` does not state `form`", "add `form` to the part: lag-screw, wood-screw, anchor, bolt or clamp"),
-        { } form => Stated(f, $"for a {Word.Of(form).Replace('-', ' ')} the code family `{code.Id}` has no rule here"),
+        null => Unknown(f, "form"),
+        { } => Stated(f, "no-rule"),
     };
 
-    private IFixingResistance? Stated(Fixing f, string why = "no capacity of anchors is built in")
+    private IFixingResistance? Stated(Fixing f, string way = "no-capacity")
     {
         if (f is { PullN: { } pull, ShearN: { } shear }) return new StatedResistance(work, f.Key("pull", pull), f.Key("shear", shear), f.Stated);
-        return Unknown(f, $"the fixing `{f.Part.Id}` states no `pull` and `shear`; {why}",
-            "write what the maker's approval states for this masonry, edge distance and depth (allowable load for `us`, design resistance for `eu`), or have it tested on site");
+        return Unknown(f, way);
     }
 
-    private IFixingResistance? Unknown(Fixing f, string found, string remedy)
+    private IFixingResistance? Unknown(Fixing f, string way)
     {
-        ledger.Unknown("the fixing " + f.Part.Name, f.At, found, remedy);
+        ledger.Unknown("the fixing " + f.Part.Name, way, f.At, ("part", f.Part.Id), ("family", job.Code), ("form", f.Part.Form is { } form ? Word.Of(form) : null));
         return null;
     }
 
     private void Check(Fixing f, IFixingResistance resistance, FixingDemand demand)
     {
-        var what = $"{f.Subject(job)}, {demand.Case}";
+        Subject what = $"{f.Subject(job)}, {demand.Case}";
         var (use, bears) = resistance.Use(what, demand);
         ledger.Add(
-            new HoldCheck("fixing", what, use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },
-            $"each is pulled with {_print.Force(demand.PullN)} and sheared with {_print.Force(demand.ShearN)}", bears is { } n ? _print.Force(n) + " in this direction" : resistance.Words(_print), f.At,
-            "take more or thicker fixings, bolts farther apart, a shorter stand-off or a shorter mast");
+            new HoldCheck("fixing", what.ToString(), use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },
+            f.At, ("pull_n", demand.PullN), ("shear_n", demand.ShearN), ("capacity_n", bears), ("pull_capacity_n", resistance.PullN), ("shear_capacity_n", resistance.ShearN));
     }
 }
 
@@ -65,9 +61,12 @@ internal interface IFixingResistance
     string Provenance { get; }
 
     /// <summary>Demand over capacity, and the capacity in the direction of the demand where there is one.</summary>
-    (double Share, double? BearsN) Use(string subject, FixingDemand demand);
+    (double Share, double? BearsN) Use(Subject subject, FixingDemand demand);
 
-    string Words(UnitPrinter print);
+    double PullN { get; }
+
+    /// <summary>Capacity for shear alone [N].</summary>
+    double ShearN { get; }
 }
 
 /// <summary>An anchor or a bolt by the figures of its maker.</summary>
@@ -77,10 +76,12 @@ internal sealed class StatedResistance(Workings work, Term pullN, Term shearN, s
 
     public string Provenance => "stated";
 
-    public (double Share, double? BearsN) Use(string subject, FixingDemand d) =>
+    public (double Share, double? BearsN) Use(Subject subject, FixingDemand d) =>
         (work.Apply(AnchorUse.UseFormula, subject, d.PullN, d.ShearN, pullN, shearN), null);
 
-    public string Words(UnitPrinter print) => $"{print.Force(pullN)} pull and {print.Force(shearN)} shear";
+    public double PullN => pullN;
+
+    public double ShearN => shearN;
 }
 
 /// <summary>A lag screw or a thin wood screw in timber, by allowable stress.</summary>
@@ -90,7 +91,7 @@ internal sealed class LagResistance(Workings work, Term withdrawalN, Term latera
 
     public string Provenance => provenance;
 
-    public (double Share, double? BearsN) Use(string subject, FixingDemand d)
+    public (double Share, double? BearsN) Use(Subject subject, FixingDemand d)
     {
         if (withdrawalN <= 0 || lateralN <= 0) return (double.PositiveInfinity, 0);
         var angle = work.Apply(MountingFormulas.PullAngle, subject, d.PullN, d.ShearN);
@@ -98,7 +99,9 @@ internal sealed class LagResistance(Workings work, Term withdrawalN, Term latera
         return (work.Apply(CombinedFixing.UseFormula, subject, d.PullN, d.ShearN, bears), bears.Number);
     }
 
-    public string Words(UnitPrinter print) => print.Force(withdrawalN);
+    public double PullN => withdrawalN;
+
+    public double ShearN => lateralN;
 }
 
 /// <summary>A wood screw in timber, after EN 1995-1-1.</summary>
@@ -108,9 +111,11 @@ internal sealed class WoodScrewResistance(Workings work, Term axialN, Term later
 
     public string Provenance => "memory";
 
-    public (double Share, double? BearsN) Use(string subject, FixingDemand d) => axialN <= 0 || lateralN <= 0
+    public (double Share, double? BearsN) Use(Subject subject, FixingDemand d) => axialN <= 0 || lateralN <= 0
         ? (double.PositiveInfinity, 0)
         : (work.Apply(EuropeanScrew.UseFormula, subject, d.PullN, d.ShearN, axialN, lateralN), null);
 
-    public string Words(UnitPrinter print) => $"{print.Force(axialN)} pull and {print.Force(lateralN)} shear";
+    public double PullN => axialN;
+
+    public double ShearN => lateralN;
 }

@@ -6,7 +6,6 @@ namespace InstallPacket.Plans.Mounting;
 internal sealed class FixingPlanner(Job job, IScrewCode code, Workings work, FindingList findings)
 {
     private const double LeastEndShare = 0.5;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public FixingPlan Plan(Fixing f)
     {
@@ -32,34 +31,32 @@ internal sealed class FixingPlanner(Job job, IScrewCode code, Workings work, Fin
     private void TimberFits(Fixing f)
     {
         if (f.Timber is not { } timber || code.Knows(timber.Value)) return;
-        findings.Add(Severity.Stop, "timber-unfit", timber.At, $"`timber` is `{timber.Value}` in the code family `{job.Code}`",
-            code.TimberExample, "use a word of this family; leave it out when nobody knows the timber");
+        findings.Add(Severity.Stop, "timber-unfit", timber.At, ("timber", timber.Value), ("family", job.Code), ("example", code.TimberExample));
     }
 
     private void CheckPilot(Fixing f, double least, double most)
     {
         if (f.Pilot is not { } pilot || (pilot.Metres >= least - 1e-6 && pilot.Metres <= most + 1e-6)) return;
-        findings.Add(Severity.Caution, "lead-hole-unfit", f.PilotAt, $"the pilot hole for {f.Part.Name} is {_print.Drill(pilot.Metres)}",
-            $"{_print.Drill(least)} to {_print.Drill(most)} in {code.Timber(f)} ({code.LeadHoleDocument})",
-            pilot.Metres < least ? "drill wider, or the timber splits" : "drill narrower, or the thread does not hold");
+        findings.Add(Severity.Caution, "lead-hole-unfit", f.PilotAt, ("fixing", f.Part.Name), ("pilot_m", pilot.Metres), ("least_m", least), ("most_m", most),
+            ("timber", code.Timber(f)), ("rule", code.LeadHoleRule), ("narrow", pilot.Metres < least));
     }
 
     private void CheckDepth(Fixing f, double depth, double diameter)
     {
         if (code.LeastDepth(f) is not { } least || depth >= least * diameter - 1e-9) return;
-        findings.Add(Severity.Stop, "fixing-not-in-framing", f.At, $"{f.Part.Name} reaches {_print.Small(Math.Max(0, depth))} into the timber, its tip not counted",
-            $"{least} diameters, {_print.Small(least * diameter)}, at least ({code.Document})", "take a longer screw, or cut the cladding out so that the plate lies on the timber");
+        findings.Add(Severity.Stop, "fixing-not-in-framing", f.At, ("fixing", f.Part.Name), ("depth_m", Math.Max(0, depth)), ("diameters", least),
+            ("least_m", least * diameter), ("rule", code.Rule));
     }
 
     private void CheckDistances(Fixing f, double diameter)
     {
         if (f.EndM is { } end && end.Value < LeastEndShare * 7 * diameter)
-            findings.Add(Severity.Stop, "fixing-too-near", end.At, $"{f.Part.Name} stands {_print.Small(end.Value)} from the end of the timber",
-                $"{_print.Small(3.5 * diameter)} at least, {_print.Small(7 * diameter)} for the full value ({code.Document})", "move the bracket away from the end, or take thinner screws");
+            findings.Add(Severity.Stop, "fixing-too-near", "end", end.At, ("fixing", f.Part.Name), ("distance_m", end.Value), ("least_m", 3.5 * diameter),
+                ("full_m", 7 * diameter), ("rule", code.Rule));
         // Wind along the wall pushes the screws across the grain, toward an edge.
         if (f.EdgeM is not { } edge || edge.Value >= 4 * diameter - 1e-9) return;
         var severity = edge.Value < 1.5 * diameter ? Severity.Stop : Severity.Caution;
-        findings.Add(severity, "fixing-too-near", edge.At, $"{f.Part.Name} stands {_print.Small(edge.Value)} from the edge of the timber",
-            $"{_print.Small(1.5 * diameter)} at least, {_print.Small(4 * diameter)} at a loaded edge ({code.EdgeDocument})", "move the bracket to the middle of the timber, or take thinner screws");
+        findings.Add(severity, "fixing-too-near", "edge", edge.At, ("fixing", f.Part.Name), ("distance_m", edge.Value), ("least_m", 1.5 * diameter),
+            ("full_m", 4 * diameter), ("rule", code.EdgeRule));
     }
 }

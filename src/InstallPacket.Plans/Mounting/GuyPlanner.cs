@@ -5,8 +5,6 @@ namespace InstallPacket.Plans.Mounting;
 /// <summary>Guys: angle, pull, wire, anchors, and the push that they put on the mast.</summary>
 internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
 {
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
-
     private static readonly Constant HingedEnds = new("hinged-ends", 1, "aisc-360", Calc.Sources.Provenance.Derived);
 
     /// <summary>The push down the mast; null without guys.</summary>
@@ -35,17 +33,16 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
     {
         var m = job.Mounting;
         if (code.LimitOf("guys-above") is not { } limit || m.FreeLength.Metres <= limit.Value) return;
-        findings.Add(Severity.Caution, "guys-asked-for", m.FreeLengthAt, $"{_print.Length(m.FreeLength.Metres)} of mast stands free without guys",
-            $"{_print.Length(limit.Value)}: above it city ordinances that were read ask for guys, about every 10 ft (check the local code)", "add `mounting.guys`, or shorten the free length");
+        findings.Add(Severity.Caution, "guys-asked-for", m.FreeLengthAt, ("free_m", m.FreeLength.Metres), ("most_m", limit.Value));
     }
 
     private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)
     {
-        var subject = $"ring {number}";
+        Subject subject = $"ring {number}";
         var angle = work.Apply(MountingFormulas.GuyAngle, subject, Term.Key("mounting.guys.sets.anchor-radius", s.RadiusM), Term.Key("mounting.guys.sets.ring", s.RingM)).Number;
         if (angle < Guys.LeastAngleDeg - 1e-6)
-            findings.Add(Severity.Stop, "guy-angle-small", s.At, $"the guys of the ring at {_print.Length(s.RingM)} stand {UnitPrinter.Plain.Angle(angle)} off the mast",
-                $"{UnitPrinter.Plain.Angle(Guys.LeastAngleDeg)} at least (US city ordinances, as read)", $"set the anchors {_print.AtLeast(Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg))} from the mast or farther");
+            findings.Add(Severity.Stop, "guy-angle-small", s.At, ("ring_m", s.RingM), ("angle_deg", angle), ("least_deg", Guys.LeastAngleDeg),
+                ("radius_m", Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg)));
         // Outside 1 to 89 deg the equation runs away; the finding above, or plain sight, stops such guys.
         angle = Math.Clamp(angle, 1, 89);
         var fromWind = work.Apply(Guys.WorstTensionFormula, subject, Of(number, "push_n", push), Of(number, "angle_deg", angle), Of(number, "count", s.Count));
@@ -57,11 +54,11 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
     {
         var most = sets.Max(s => s.TensionN);
         if (guys.Part.BreakingN is { } breaking)
-            ledger.Force("guy-wire", "the guy wire", most, breaking / Guys.BreakingFactor, "half its breaking strength, common practice", guys.Part.ProvenanceOf(PartKeys.Breaking), guys.At, "take stronger wire, four guys to a ring, or anchors farther out");
-        else ledger.Unknown("the guy wire", guys.Part.At, $"the guy `{guys.Part.Id}` does not state `breaking`", "add its breaking strength");
+            ledger.Force("guy-wire", "the guy wire", most, breaking / Guys.BreakingFactor, "half its breaking strength, common practice", guys.Part.ProvenanceOf(PartKeys.Breaking), guys.At);
+        else ledger.Unknown("the guy wire", "guy", guys.Part.At, ("guy", guys.Part.Id));
         if (guys.AnchorPullN is { } anchor)
-            ledger.Force("guy-anchor", "the anchor of a guy: " + guys.Anchor, most, anchor, guys.Stated ?? "stated in the job: name the sheet or the test", "stated", guys.At, "take a stronger anchor, or set the anchors farther out");
-        else ledger.Unknown("the anchor of the guys", guys.At, "`guys.anchor-pull` is absent", "write what the anchor bears along the guy, by its maker or by a test on site");
+            ledger.Force("guy-anchor", "the anchor of a guy: " + guys.Anchor, most, anchor, guys.Stated ?? "stated in the job: name the sheet or the test", "stated", guys.At);
+        else ledger.Unknown("the anchor of the guys", "anchor", guys.At);
     }
 
     private void Push(GuySection guys, GuySetPlan[] sets, WindPlan wind, double? weightN)
@@ -75,11 +72,10 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
         var span = supports.Skip(1).Zip(supports, (upper, lower) => upper - lower).Max();
         var euler = work.Apply(Guys.EulerFormula, "mast", MountTerms.Stiffness(tube, material.ModulusPa), Pushed("span_m", span), HingedEnds);
         var allowable = work.Apply(Guys.AllowableCompressionFormula, "mast", euler);
-        ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory", guys.At, "take a stiffer tube, one more ring, or less pull in still air");
+        ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory", guys.At);
         var use = work.Apply(MountingFormulas.ColumnUse, "mast", MountTerms.Wind("use_share", wind.UseShare), Pushed("use_share", total / allowable));
         Column = new(push, still, weightN ?? 0, span, total / allowable);
-        ledger.Add(new HoldCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), $"bending takes {Share(wind.UseShare)} and the push {Share(total / allowable)}", "1.00 of both together", guys.At, "take a stiffer tube, or one more ring");
+        ledger.Add(new HoldCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), guys.At,
+            ("bending_share", wind.UseShare), ("push_share", total / allowable));
     }
-
-    private static string Share(double share) => Calc.Quantities.UnitText.Number(share, 2);
 }

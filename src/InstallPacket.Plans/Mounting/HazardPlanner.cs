@@ -37,7 +37,7 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
         var state = _mounting.Survey?.Roof ?? SurfaceState.Unknown;
         Add("roof", Word.Of(state), state == SurfaceState.Fragile);
         if (state == SurfaceState.Fragile)
-            findings.Add(Severity.Stop, "roof-fragile", _mounting.Survey!.At, "the survey calls the surface of the roof fragile, and somebody works on it", "nobody steps on a fragile roof", "work from a platform, or choose a mount that is reached without the roof");
+            findings.Add(Severity.Stop, "roof-fragile", _mounting.Survey!.At);
         if (_mounting.FallProtection?.Value == FallProtection.Harness) Add("rescue", "yes");
     }
 
@@ -50,7 +50,7 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
         if (old == AsbestosState.None) return;
         Add("asbestos", Word.Of(old), old == AsbestosState.Suspected);
         if (old == AsbestosState.Suspected)
-            findings.Add(Severity.Stop, "asbestos-suspected", _mounting.Survey!.At, "the survey suspects asbestos or lead where the plan drills", "nobody drills before it is known", "have a sample tested, or choose places and a mount that need no hole there");
+            findings.Add(Severity.Stop, "asbestos-suspected", _mounting.Survey!.At);
     }
 
     private void Services()
@@ -61,7 +61,7 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
         if (state == BuriedState.None) return;
         Add("buried", Word.Of(state), state == BuriedState.Unmarked);
         if (state == BuriedState.Unmarked)
-            findings.Add(Severity.Stop, "buried-unmarked", _mounting.Survey!.At, "the plan opens the ground, and the survey found buried services that nobody has marked", "no rod, anchor, post or trench before they are marked", "call the line-locating service of the place and wait for the marks");
+            findings.Add(Severity.Stop, "buried-unmarked", _mounting.Survey!.At);
     }
 
     private void Lifting()

@@ -7,7 +7,7 @@ internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, Findi
 {
     private double? _antennasKg, _mastKg;
     private readonly MountingSection _mounting = job.Mounting;
-    private readonly HoldLedger _ledger = new(job, work, findings);
+    private readonly HoldLedger _ledger = new(work, findings);
 
     /// <summary>The plan; null without wind, or in the attic where there is none.</summary>
     public HoldPlan? Plan(WindPlan? wind)
@@ -33,7 +33,7 @@ internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, Findi
         var silent = masses.FirstOrDefault(m => m.MassKg is null).Part;
         if (silent is not null)
         {
-            _ledger.Unknown("the weight on the mount", silent.At, $"the part `{silent.Id}` does not state `mass`", "add `mass` to the part from the maker's sheet");
+            _ledger.Unknown("the weight on the mount", "figure", silent.At, ("part", silent.Id), ("figure", PartKeys.Mass.Name));
             return null;
         }
         var antennas = job.Cabling.Antennas.Sum(a => a.MassKg!.Value);
@@ -51,6 +51,6 @@ internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, Findi
     private void CheckRating(WindPlan wind)
     {
         if (_mounting.Mount.RatedN is not { } rated) return;
-        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf(MountPartKeys.Rated), _mounting.At, "take a stronger mount, or a shorter mast");
+        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf(MountPartKeys.Rated), _mounting.At);
     }
 }

@@ -12,7 +12,6 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
 
     private const double NearLimit = 0.8;
     private readonly MountingSection _mounting = job.Mounting;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     /// <summary>The part of the plan that the mast decides.</summary>
     /// <param name="tube">Cross-section.</param>
@@ -72,24 +71,23 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
     private static MastSupport[] Named(MastFrame frame, IReadOnlyList<double> forces) =>
         [.. frame.SupportsM.Select((z, i) => new MastSupport(i switch { 0 => "lower support", 1 => "upper support", _ => $"ring {i - 1}" }, z, forces[i]))];
 
-    private static string Named(string? tube) => tube is null ? "" : $" ({tube} of the same material stays below 0.8 by this reckoning)";
-
     private void CheckFree(MastFrame frame)
     {
         if (frame.FreeM <= EuropeanMastRule.GreatestFreeM + 1e-9) return;
-        findings.Add(Severity.Stop, "mast-needs-engineer", _mounting.FreeLengthAt, $"{_print.Length(frame.FreeM)} of mast stands free above its highest support",
-            $"beyond {_print.Length(EuropeanMastRule.GreatestFreeM)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, guy the mast, or shorten it");
+        findings.Add(Severity.Stop, "mast-needs-engineer", "free", _mounting.FreeLengthAt, ("free_m", frame.FreeM),
+            ("most_m", EuropeanMastRule.GreatestFreeM));
     }
 
     private void Check(double moment, double allowable, double use, MastMaterial material, string? stronger)
     {
-        var guyed = _mounting.Guys is not null && code.Mast.GuysHold;
-        var found = $"the wind bends the mast with {_print.Moment(moment)} {(guyed ? "between or at its supports" : "at its upper support")}, {UnitText.Number(use, 2)} of what it bears";
-        if (use > 1)
-            findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name})", $"shorten the free length, take a stronger tube{Named(stronger)}, or guy the mast (which an engineer should plan)");
-        else if (use > NearLimit)
-            findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, found, $"{_print.Moment(allowable)} for this tube ({material.Name}); more than 0.8 of it leaves little for ice and age (our rule)", $"shorten the free length of {_print.Length(_mounting.FreeLength.Metres)}, or take a stronger tube{Named(stronger)}");
+        (string, object?)[] values =
+        [
+            ("moment_nm", moment), ("guyed", _mounting.Guys is not null && code.Mast.GuysHold), ("use_share", use), ("allowable_nm", allowable),
+            ("material", material.Name), ("stronger", stronger), ("free_m", _mounting.FreeLength.Metres),
+        ];
+        if (use > 1) findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, values);
+        else if (use > NearLimit) findings.Add(Severity.Caution, "mast-near-limit", _mounting.FreeLengthAt, values);
         if (moment > EngineerNm)
-            findings.Add(Severity.Stop, "mast-needs-engineer", _mounting.FreeLengthAt, found, $"beyond {_print.Moment(EngineerNm)} a structural proof is needed (EN 60728-11 practice, read in a secondary text; used everywhere by our choice)", "have an engineer prove the mount, or shorten the mast");
+            findings.Add(Severity.Stop, "mast-needs-engineer", "moment", _mounting.FreeLengthAt, [.. values, ("most_nm", EngineerNm)]);
     }
 }

@@ -6,7 +6,6 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
     private readonly Workings _work = new();
     private readonly FindingList _findings = new();
     private readonly MountingSection _mounting = job.Mounting;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public Planned<MountingPlan> Plan() => new(Mount(), _work, _findings);
 
@@ -35,12 +34,9 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
     {
         var held = (_mounting.MastLength - _mounting.FreeLength).Metres;
         if (held < 0)
-            _findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt,
-                $"mounting.free-length is {_print.Length(_mounting.FreeLength.Metres)} of a mast of {_print.Length(_mounting.MastLength.Metres)}",
-                "the free length is a part of the mast", "correct one of the two");
+            _findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt, ("free_m", _mounting.FreeLength.Metres), ("mast_m", _mounting.MastLength.Metres));
         else if (held < _mounting.MastLength.Metres / 6 && _mounting.Kind != MountKind.Tripod && _mounting.Kind != MountKind.Ballast)
-            _findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt,
-                $"only {_print.Length(held)} of {_print.Length(_mounting.MastLength.Metres)} of mast is held",
-                $"at least one sixth, {_print.AtLeast(_mounting.MastLength.Metres / 6)} (EN IEC 60728-11 practice, read in a secondary text)", "hold the mast at two points farther apart, or shorten it");
+            _findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt, ("held_m", held), ("mast_m", _mounting.MastLength.Metres),
+                ("least_m", _mounting.MastLength.Metres / 6));
     }
 }

@@ -19,8 +19,7 @@ internal sealed class PointingChecker(Job job, Workings work, FindingList findin
             MountTerms.Wind("service_force_n", light.Loads[0].ForceN), free, MountTerms.Wind("service_line_n_per_m", light.LineLoadNPerM), free,
             MountTerms.Wind("spacing_m", light.SpacingM), MountTerms.Stiffness(tube, material.ModulusPa));
         if (Beam() is { } beam && tilt > BeamShare * beam)
-            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, $"in a gust of {UnitPrinter.Of(job).Speed(50 * 0.44704)} the antenna tilts by {UnitPrinter.Plain.Angle(tilt)}",
-                $"a quarter of its narrowest beam of {UnitPrinter.Plain.Angle(beam)} (our rule)", "shorten the free length, or take a stiffer tube");
+            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, ("gust_ms", 50 * 0.44704), ("tilt_deg", tilt.Number), ("beam_deg", beam));
         return tilt;
     }
 
@@ -37,8 +36,7 @@ internal sealed class PointingChecker(Job job, Workings work, FindingList findin
         var frequency = work.Apply(MastSway.FrequencyFormula, new SwayingMast(tube, material), "mast", MountTerms.Stiffness(tube, material.ModulusPa),
             MountTerms.Wind("free_m", frame.FreeM), MountTerms.Wind("top_kg", top), MountTerms.Wind("mast_kg_per_m", tube.MassKgM(material.DensityKgM3)));
         if (frequency < SlowestHz)
-            findings.Add(Severity.Caution, "mast-flexible", _mounting.FreeLengthAt, $"the free mast sways at {UnitText.Number(frequency, 2)} Hz",
-                "below 1 Hz gusts rock it and the forces grow beyond these figures (ASCE 7: flexible structure)", "shorten the free length, guy the mast, or have an engineer reckon the gusts");
+            findings.Add(Severity.Caution, "mast-flexible", _mounting.FreeLengthAt, ("frequency_hz", frequency.Number));
         return frequency;
     }
 

@@ -16,18 +16,18 @@ internal sealed record ScrewShape(double DiameterM, double LengthM, double Plate
         if (f.Part.LengthM is not { } length) return Missing(f, ledger, "length");
         if (mount.PlateM is not { } plate)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, mount.At, $"the mount `{mount.Id}` does not state `plate`", "add the thickness of its plate from the maker's sheet");
+            ledger.Unknown("the fixing " + f.Part.Name, "plate", mount.At, ("mount", mount.Id));
             return null;
         }
         if (length <= LongestM) return new(diameter, length, plate);
-        ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(screw.Job).Length(length)} long", "the rules hold for screws: correct `length`");
+        ledger.Unknown("the fixing " + f.Part.Name, "long", f.Part.At, ("part", f.Part.Id), ("length_m", length));
         return null;
     }
 
     /// <summary>Says which figure is missing.</summary>
     public static ScrewShape? Missing(Fixing f, HoldLedger ledger, string figure)
     {
-        ledger.Unknown("the fixing " + f.Part.Name, f.At, $"the fixing `{f.Part.Id}` does not state `{figure}`", $"add `{figure}` to the part");
+        ledger.Unknown("the fixing " + f.Part.Name, "figure", f.Part.At, ("part", f.Part.Id), ("figure", figure));
         return null;
     }
 

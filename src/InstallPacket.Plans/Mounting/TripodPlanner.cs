@@ -17,7 +17,7 @@ internal sealed class TripodPlanner(Job job, CodeFamily code, Workings work, Hol
         var mount = job.Mounting.Mount;
         if (mount.FeetRadiusM is not { } radius)
         {
-            ledger.Unknown("the fixing of the tripod", mount.At, $"the mount `{mount.Id}` does not state `feet-radius`", "add the distance from its middle to a foot");
+            ledger.Unknown("the fixing of the tripod", "feet-radius", mount.At, ("mount", mount.Id));
             return;
         }
         var length = job.Mounting.MastLength.Metres;

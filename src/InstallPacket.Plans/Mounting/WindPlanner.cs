@@ -19,16 +19,16 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
         if (_mounting.Kind == MountKind.Attic) return null;
         if (_mounting.Wind is not { } wind)
         {
-            findings.Add(Severity.Caution, "wind-unknown", _mounting.At, "the job does not say which wind the mount must stand", "no wind speed is guessed (our rule)", "look it up in the official map and write `mounting.wind`");
+            findings.Add(Severity.Caution, "wind-unknown", _mounting.At);
             return null;
         }
         if (!code.Wind.Exposures.Contains(wind.Exposure.Value))
         {
-            findings.Add(Severity.Stop, "exposure-unfit", wind.Exposure.At, $"mounting.wind.exposure is `{wind.Exposure.Value}` in the code family `{code.Id}`", Listed(code.Wind.Exposures), "use a word of this family");
+            findings.Add(Severity.Stop, "exposure-unfit", wind.Exposure.At, ("exposure", wind.Exposure.Value), ("family", code.Id), ("words", code.Wind.Exposures));
             return null;
         }
         if (wind.Crest)
-            findings.Add(Severity.Stop, "wind-on-crest", wind.At, "the house stands on a crest, a ridge or a cliff", "there the wind is stronger than the rules for flat ground say (ASCE 7 topographic factor, EN 1991-1-4 orography)", "have an engineer state the wind for this place");
+            findings.Add(Severity.Stop, "wind-on-crest", wind.At);
         if (!RingsFit()) return null;
         return Area() is { } area && Tube() is { } tube ? Reckon(wind, area, tube) : null;
     }
@@ -44,9 +44,7 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
                 below = set.RingM;
                 continue;
             }
-            var print = UnitPrinter.Of(job);
-            findings.Add(Severity.Stop, "guy-ring-unfit", set.At, $"a ring of guys stands {print.Length(set.RingM)} above the foot of the mast",
-                $"rings lie above the support or ring below them, here {print.Length(below)}, and below the top of the mast, here {print.Length(_mounting.MastLength.Metres)}", "correct the height of the ring, or the order of the sets");
+            findings.Add(Severity.Stop, "guy-ring-unfit", set.At, ("ring_m", set.RingM), ("below_m", below), ("top_m", _mounting.MastLength.Metres));
             return false;
         }
         return true;
@@ -74,7 +72,7 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
         return null;
     }
 
-    private void Missing(Part part, string figure) => findings.Add(Severity.Caution, "strength-unknown", part.At, $"the part `{part.Id}` does not state `{figure}`", "without it nothing is said about the strength of the mast", $"add `{figure}` to the part from the maker's sheet");
+    private void Missing(Part part, string figure) => findings.Add(Severity.Caution, "strength-unknown", part.At, ("part", part.Id), ("figure", figure));
 
     private WindPlan Reckon(DesignWind wind, double areaM2, MastSection tube)
     {
@@ -91,8 +89,6 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
             ServiceMs = ServiceMs, GustForceN = gust, GustLineNPerM = gustLine, WidthM = width,
         };
     }
-
-    private static string Listed(IReadOnlyList<string> words) => string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
 
     private double CablesM()
     {

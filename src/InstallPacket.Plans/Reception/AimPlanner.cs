@@ -50,7 +50,7 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
     {
         var weakest = wanted.MinBy(a => headings.At(a, deg).MarginDb)!;
         var at = headings.At(weakest, deg);
-        var subject = $"aim {UnitText.Number(deg, 0)} deg, weakest wanted: {weakest.Station.Id}";
+        Subject subject = $"aim {UnitText.Number(deg, 0)} deg, weakest wanted: {weakest.Station.Id}";
         Term Of(string key, double dbm) => Term.Plan($"reception.{AimPath}.weakest.{key}", dbm);
         work.Apply(ReceptionFormulas.AimExcess, subject, Of("signal_dbm", at.SignalDbm), Of("noise_dbm", at.NoiseDbm), weakest.RequiredCnDb);
         return new(weakest.Station.Id, at.SignalDbm, at.NoiseDbm);
@@ -81,7 +81,7 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         return added.Length == 0 ? null : new(deg, Magnetic("second aim", "second.true_deg", deg), added);
     }
 
-    private double? Magnetic(string subject, string key, double deg) => siting.Compass is { Usable: true, DeclinationDeg: { } d }
+    private double? Magnetic(Subject subject, string key, double deg) => siting.Compass is { Usable: true, DeclinationDeg: { } d }
         ? work.Apply(CompassBearing.MagneticFormula, AimPath == "aim" ? subject : $"{subject} of {antenna.ElementId}", Term.Plan($"reception.{AimPath}.{key}", deg),
             Term.Plan("siting.compass.declination_deg", d)).Number : null;
 }

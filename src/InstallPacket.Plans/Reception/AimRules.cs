@@ -17,21 +17,18 @@ internal sealed class AimRules(Job job, AntennaView antenna, HeadingView heading
     private void CheckCost(AimPlan aim, SourceSpan at, Arrival[] wanted)
     {
         var demanded = job.Reception.ChancePct / 100;
-        var lost = wanted.Where(a => headings.At(a, aim.BestDeg).Chance >= demanded && headings.At(a, aim.TrueDeg).Chance < demanded).Select(a => $"`{a.Station.Id}`").ToArray();
+        var lost = wanted.Where(a => headings.At(a, aim.BestDeg).Chance >= demanded && headings.At(a, aim.TrueDeg).Chance < demanded).Select(a => a.Station.Id).ToArray();
         var worst = wanted.MinBy(a => headings.At(a, aim.TrueDeg).MarginDb)!;
         var (here, there) = (headings.At(worst, aim.TrueDeg).MarginDb, wanted.Min(a => headings.At(a, aim.BestDeg).MarginDb));
         if (lost.Length == 0 && there - here < WorthTellingDb) return;
-        findings.Add(Severity.Caution, "aim-costs", at,
-            $"the aim of the job, {UnitPrinter.Plain.Bearing(aim.TrueDeg)} true, leaves the weakest wanted station `{worst.Station.Id}` a margin of {UnitText.Write(here, 1, "dB")}{(lost.Length > 0 ? " and does not hold " + string.Join(", ", lost) : "")}",
-            $"at {UnitPrinter.Plain.Bearing(aim.BestDeg)} true the smallest margin is {UnitText.Write(there, 1, "dB")}; more than 3 dB, or a station, is worth a turn (our rule)", "remove `aim`, or say in the job why it must be so");
+        findings.Add(Severity.Caution, "aim-costs", at, ("aim_deg", aim.TrueDeg), ("station", worst.Station.Id), ("margin_db", here), ("lost", lost),
+            ("best_deg", aim.BestDeg), ("best_margin_db", there));
     }
 
     private void ReportSecond(AimPlan aim, SecondAim second, Arrival[] wanted)
     {
-        var missing = wanted.Where(a => headings.At(a, aim.BestDeg).Chance < job.Reception.ChancePct / 100).Select(a => $"`{a.Station.Id}`");
-        findings.Add(Severity.Caution, "one-aim-not-enough", job.Reception.WantAt,
-            $"no single heading holds all wanted stations with a chance of {UnitText.Number(job.Reception.ChancePct, 0)} %: the best one, {UnitPrinter.Plain.Bearing(aim.BestDeg)} true, does not hold {string.Join(", ", missing)}",
-            $"{UnitPrinter.Plain.Bearing(second.TrueDeg)} true would hold {string.Join(", ", second.Stations.Select(s => $"`{s}`"))}, by the same antenna and chain",
-            "plan a second antenna with a combiner, or a rotor, or do not want these stations");
+        var missing = wanted.Where(a => headings.At(a, aim.BestDeg).Chance < job.Reception.ChancePct / 100).Select(a => a.Station.Id);
+        findings.Add(Severity.Caution, "one-aim-not-enough", job.Reception.WantAt, ("chance_pct", job.Reception.ChancePct), ("best_deg", aim.BestDeg),
+            ("missing", missing), ("second_deg", second.TrueDeg), ("held", second.Stations));
     }
 }

@@ -14,11 +14,9 @@ internal sealed class AntennaView
     {
         (_element, Aim) = (element, aim);
         foreach (var key in Missing())
-                findings.Add(Severity.Stop, "part-figure-missing", Part.At, $"the antenna `{Part.Id}` does not state `{key.Name}`", "without it nothing can be reckoned",
-                    $"add `{key.Name}` to the part from the maker's sheet");
+                findings.Add(Severity.Stop, "part-figure-missing", "antenna", Part.At, ("part", Part.Id), ("figure", key.Name));
         if (Part.FrontToBackDb is null)
-            findings.Add(Severity.Note, "front-to-back-unknown", Part.At, $"the antenna `{Part.Id}` does not state `front-to-back`",
-                "10 dB is reckoned with (memory: planning value for low VHF)", "add it from the maker's sheet");
+            findings.Add(Severity.Note, "front-to-back-unknown", Part.At, ("part", Part.Id), ("taken_db", UnknownFrontToBackDb.Number));
     }
 
     /// <summary>Where the job points it, or null.</summary>

@@ -33,18 +33,18 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     {
         var antenna = antennas.For(a.Channel.CentreMHz);
         if (!antenna.Complete) return "the antenna's part does not state its figures";
-        if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top", "stands on top of the house: less than 0.1 km away", "nearer than 0.1 km the arithmetic of the far field does not hold (our bound)", "check the coordinates of both");
+        if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top", "stands on top of the house: less than 0.1 km away");
         if (!antenna.Covers(a.Channel.CentreMHz))
             return Report(a, "antenna-outside-band", $"is on {UnitText.Write(a.Channel.CentreMHz, 0, "MHz")}, and the antenna is made for {UnitText.Number(antenna.Part.FromMHz!.Value, 0)} to {UnitText.Write(antenna.Part.ToMHz!.Value, 0, "MHz")}",
-                "an antenna receives in its own band (`from` and `to` of the part)", "choose an antenna that covers this channel too, or do not want the station");
+                ("channel_mhz", a.Channel.CentreMHz), ("from_mhz", antenna.Part.FromMHz), ("to_mhz", antenna.Part.ToMHz));
         return "";
     }
 
-    private string Report(Arrival a, string id, string found, string limit, string remedy)
+    private string Report(Arrival a, string id, string why, params ReadOnlySpan<(string Name, object? Value)> more)
     {
         var want = job.Reception.Want.FirstOrDefault(w => w.Value == a.Station.Id);
-        if (a.Wanted) findings.Add(Severity.Stop, id, want.At, $"the wanted station `{a.Station.Id}` {found}", limit, remedy);
-        return found;
+        if (a.Wanted) findings.Add(Severity.Stop, id, want.At, [("station", a.Station.Id), .. more]);
+        return why;
     }
 
     private Arrival Field(Arrival a)

@@ -18,10 +18,9 @@ internal sealed class CurveVoice(Job job, SitingPlan siting, Workings work, Find
         var haat = Haat(a);
         var half = FccCurves.FieldDbuVm(CurvePercent.F50_50, f, a.ErpKw, haat, d);
         if (half.HaatClamped && a.Wanted && path is not { Whole: true })
-            findings.Add(Severity.Note, "height-outside-curves", s.At, $"`{id}` has a height above average terrain of {UnitText.Write(haat, 0, "m")}",
-                $"the FCC curves hold from 30 to 1600 m; {UnitText.Write(half.EffectiveHaatM, 0, "m")} is reckoned with", "take the prediction with more care");
-        var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, id + ", 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
-        var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, id + ", 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+            findings.Add(Severity.Note, "height-outside-curves", s.At, ("station", id), ("haat_m", haat.Number), ("taken_m", half.EffectiveHaatM));
+        var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, $"{id}, 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
+        var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, $"{id}, 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
         var most = work.Apply(FccCurves.F5090Formula, id, e50, e10);
         var gain = work.Apply(ReceivingHeight.GainFormula, id, s.Centre(), job.AntennaHeight(), CurveHeightM);
         var (skyline, from) = Skyline(a, path);
@@ -34,8 +33,7 @@ internal sealed class CurveVoice(Job job, SitingPlan siting, Workings work, Find
     {
         if (a.Station.HaatM is { } known) return Term.Station(a.Station.Id, "height", known);
         if (a.Wanted)
-            findings.Add(Severity.Note, "haat-missing", a.Station.At, $"the height of `{a.Station.Id}` above average terrain is not given",
-                $"the FCC curves need it; {UnitText.Write(FccCurves.MinHaatM, 0, "m")}, the least that they know, is reckoned with", "fill in `haat_m` (`height` in a job), or name terrain tiles");
+            findings.Add(Severity.Note, "haat-missing", a.Station.At, ("station", a.Station.Id), ("taken_m", FccCurves.MinHaatM));
         return LeastHaatM;
     }
 

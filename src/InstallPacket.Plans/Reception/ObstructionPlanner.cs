@@ -29,7 +29,7 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
 
     private void Record(Arrival a, ObstructionPlan o)
     {
-        var subject = $"{a.Station.Id} over {o.Name}";
+        Subject subject = $"{a.Station.Id} over {o.Name}";
         Term d1 = Term.Key($"siting.obstructions.{o.Name}.distance", o.DistanceM);
         var d2 = work.Apply(SitingFormulas.Rest, subject, a.Distance, d1.In(0.001));
         var wave = work.Apply(Wavelength.MetresFormula, a.Station.Id, a.Station.Centre());
@@ -44,7 +44,7 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
     {
         if (ThroughDb(a, o) is null) return null;
         var f = a.Channel.CentreMHz;
-        var subject = $"{a.Station.Id} through {o.Name}";
+        Subject subject = $"{a.Station.Id} through {o.Name}";
         Term centre = a.Station.Centre(), depth = Term.Key($"siting.obstructions.{o.Name}.depth", o.DepthM!.Value);
         var one = f >= Vegetation.InLeafLowestMHz
             ? work.Apply(Vegetation.WeissbergerFormula, subject, centre.In(0.001), depth) : work.Apply(Vegetation.EarlyFormula, subject, centre, depth);
@@ -71,10 +71,10 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
 
     private Term AboveRay(Arrival a, ObstructionPlan o, Term d1)
     {
-        var subject = $"{a.Station.Id} over {o.Name}";
+        Subject subject = $"{a.Station.Id} over {o.Name}";
         Term ground = Term.Key("siting.ground", siting.GroundM), height = Term.Key("siting.antenna-height", siting.AntennaHeightM);
         var own = work.Apply(SitingFormulas.AboveSea, "antenna", ground, height);
-        var top = work.Apply(SitingFormulas.AboveSea, "top of " + o.Name, ground, Term.Key($"siting.obstructions.{o.Name}.height", o.HeightM));
+        var top = work.Apply(SitingFormulas.AboveSea, $"top of {o.Name}", ground, Term.Key($"siting.obstructions.{o.Name}.height", o.HeightM));
         if (a.Station.AboveSeaM is null) return work.Apply(ReceptionFormulas.AboveLevelRay, subject, top, own);
         return work.Apply(EffectiveEarth.ClearanceFormula, subject, own, a.Station.AboveSea(), a.Distance.In(1000), d1, top).In(-1);
     }

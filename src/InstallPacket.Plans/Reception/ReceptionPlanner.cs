@@ -69,7 +69,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
     private DisturberPlan[] Disturbers(Arrival a, AimPlan aim, double level, HeadingView headings) =>
         [.. headings.Disturbers(a).Select(d =>
         {
-            var subject = $"{a.Station.Id} against {d.Other.Station.Id}";
+            Subject subject = $"{a.Station.Id} against {d.Other.Station.Id}";
             Term Of(string key, double db) => Term.Plan($"reception.stations[{a.Station.Id}].budget.{key}", db);
             var tenth = _work.Apply(ReceptionFormulas.TenthField, d.Other.Station.Id, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
             var path = $"disturbers[{d.Other.Station.Id}]";
@@ -88,8 +88,6 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
     {
         var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != Polarisation.Both).Select(a => a.Station.Polarisation).Distinct().ToArray();
         if (kinds.Length > 1)
-            _findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt, "some wanted stations are horizontally polarised, others vertically",
-                "one antenna serves one polarisation; the other arrives 16 to 20 dB weaker (memory: cross-polar ratio of common antennas)",
-                "use a second antenna, or do not want both; the margins here count the weaker plane as 16 dB weaker");
+            _findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt);
     }
 }

@@ -9,6 +9,7 @@ internal sealed class RoofPlanner(Job job, Workings work, FindingList findings)
 {
     // Used where a row states no spread: the widest that the table has.
     private const double WidestSigmaDb = 4;
+    private const double LeastBlockedDb = 20;
 
     /// <summary>Loss and spread [dB]; both 0 outdoors.</summary>
     public (double LossDb, double SigmaDb) Plan(Arrival a)
@@ -19,9 +20,8 @@ internal sealed class RoofPlanner(Job job, Workings work, FindingList findings)
         var row = AtticLoss.Find(roof.Value, f) ?? AtticLoss.All.Where(r => r.Word == roof.Value && r.LowestMHz > f).MinBy(r => r.LowestMHz);
         if (row is { Blocks: false, TypicalDb: not null })
             return (work.Apply(AtticLoss.RowFormula, row, $"{a.Station.Id}, {roof.Value}", a.Station.Centre()), row.SigmaDb ?? WidestSigmaDb);
-        findings.Add(Severity.Stop, "roof-blocks", roof.At, $"the antenna stands under a roof of the kind {roof.Value}",
-            row is null ? $"nothing is known of it at {UnitText.Write(f, 0, "MHz")}" : $"it takes {UnitText.Write(row.LowDb ?? 20, 0, "dB")} or more ({ProvenanceWord.Of(row.Provenance)}: {row.SourceText})",
-            "put the antenna outdoors");
-        return (row?.LowDb ?? 20, WidestSigmaDb);
+        findings.Add(Severity.Stop, "roof-blocks", row is null ? "not-known" : "", roof.At, ("roof", roof.Value), ("frequency_mhz", f), ("loss_db", row?.LowDb ?? LeastBlockedDb),
+            ("provenance", row is null ? null : ProvenanceWord.Of(row.Provenance)), ("source", row?.SourceText));
+        return (row?.LowDb ?? LeastBlockedDb, WidestSigmaDb);
     }
 }

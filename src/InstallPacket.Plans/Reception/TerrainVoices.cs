@@ -28,14 +28,13 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         var s = a.Station;
         if (s.AboveSeaM is not { } top)
         {
-            if (a.Wanted) findings.Add(Severity.Caution, "transmitter-height-unknown", s.At, $"the height of `{s.Id}` above sea level is not given", "the terrain models need it", "fill in `above_sea_m` (`above-sea` in a job); until then this station is judged by the curves alone");
+            if (a.Wanted) findings.Add(Severity.Caution, "transmitter-height-unknown", s.At, ("station", s.Id));
             return null;
         }
         var mast = top - path.HeightsM[^1];
         if (mast is >= FewestMastM and <= 3000) return mast;
         if (a.Wanted)
-            findings.Add(Severity.Caution, "transmitter-below-ground", s.At, $"the antenna of `{s.Id}` is at {UnitPrinter.Of(job).Height(top)} above sea level, and the ground under it at {UnitPrinter.Of(job).Height(path.HeightsM[^1])}",
-                "an antenna stands at least 1 m and at most 3000 m above the ground (bounds of the terrain models)", "check its coordinates and its height; until then this station is judged by the curves alone");
+            findings.Add(Severity.Caution, "transmitter-below-ground", s.At, ("station", s.Id), ("top_m", top), ("ground_m", path.HeightsM[^1]));
         return null;
     }
 
@@ -70,19 +69,19 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         var median = mirror.Median;
         var tenth = mirror.Tenth;
         ModelFigure[] figures = [.. Inner("half", median), .. Inner("tenth", tenth)];
-        var half = Loss(a, "half", s.Id + ", 50 % of time", median);
-        var field = work.Apply(ReceptionFormulas.FieldByLoss, s.Id + ", 50 % of time", s.Centre().In(0.001), half, a.ErpKw);
+        var half = Loss(a, "half", $"{s.Id}, 50 % of time", median);
+        var field = work.Apply(ReceptionFormulas.FieldByLoss, $"{s.Id}, 50 % of time", s.Centre().In(0.001), half, a.ErpKw);
         if (mirror.FieldDbuVm is null)
             return new("p1812", field, field - curveFadeDb, "90 % of time by the fading of the curves: layers or ducts forbid the mirror image") { Figures = figures };
-        var most = work.Apply(TimeMirror.MirroredFormula, s.Id, half, Loss(a, "tenth", s.Id + ", 10 % of time", tenth));
-        var service = work.Apply(ReceptionFormulas.FieldByLoss, s.Id + ", 90 % of time", s.Centre().In(0.001), most, a.ErpKw);
+        var most = work.Apply(TimeMirror.MirroredFormula, s.Id, half, Loss(a, "tenth", $"{s.Id}, 10 % of time", tenth));
+        var service = work.Apply(ReceptionFormulas.FieldByLoss, $"{s.Id}, 90 % of time", s.Centre().In(0.001), most, a.ErpKw);
         return new("p1812", field, service, "90 % of time by the mirror image of 10 %, an estimate") { Figures = figures };
     }
 
     private static ModelFigure[] Inner(string time, in PathLoss loss) =>
         [new("free-path-" + time, loss.Sight.BasicDb), new("scatter-" + time, loss.ScatterDb), new("other-ways-" + time, loss.Blend.UnscatteredDb)];
 
-    private Row Loss(Arrival a, string time, string subject, in PathLoss loss) => work.Apply(PathSpecificPrediction.LossFormula, loss, subject,
+    private Row Loss(Arrival a, string time, Subject subject, in PathLoss loss) => work.Apply(PathSpecificPrediction.LossFormula, loss, subject,
         Figure(a, "p1812", "free-path-" + time, "loss_db", loss.Sight.BasicDb), Figure(a, "p1812", "scatter-" + time, "loss_db", loss.ScatterDb),
         Figure(a, "p1812", "other-ways-" + time, "loss_db", loss.Blend.UnscatteredDb), HalfPercent, NoSpread);
 

@@ -9,8 +9,6 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
     private const double LeastRoomM = 0.002;
     private const double LeastSlopeDeg = 5;
 
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
-
     public IReadOnlyList<EntryPlan> Plan() => [.. job.Routing.Entries.Where(e => job.Routing.Points.ContainsKey(e.Point)).Select((e, i) => Entry(e, i + 1))];
 
     private EntryPlan Entry(CableEntry e, int number)
@@ -39,18 +37,16 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
     {
         var slope = e.SlopeDeg.Value;
         if (slope <= 0)
-            findings.Add(Severity.Stop, "hole-slopes-inward", e.SlopeDeg.At, FormattableString.Invariant($"the hole at `{e.Point}` {(slope < 0 ? $"falls {-slope:0.#} deg to the inside" : "lies level")}"),
-                "water runs along the cable to where the hole falls: 5 to 10 deg to the outside is usual (memory: trade rule)", "drill from outside, upwards into the house: `slope: 5 deg`");
+            findings.Add(Severity.Stop, "hole-slopes-inward", e.SlopeDeg.At, ("point", e.Point), ("slope_deg", slope));
         else if (slope < LeastSlopeDeg - 1e-9)
-            findings.Add(Severity.Note, "hole-slope-small", e.SlopeDeg.At, FormattableString.Invariant($"the hole at `{e.Point}` falls {slope:0.#} deg to the outside"), "5 to 10 deg is usual (memory: trade rule)", "drill it steeper where the wall allows");
+            findings.Add(Severity.Note, "hole-slope-small", e.SlopeDeg.At, ("point", e.Point), ("slope_deg", slope));
     }
 
     private double? Hole(CableEntry e, double? cable)
     {
         if (e.Hole is not { } stated) return cable is { } d ? work.Apply(RoutingFormulas.EntryHole, e.Point, Term.Plan($"routing.entries[{e.Point}].cable_m", d)).Number : null;
         if (cable is { } outside && stated.Value.Metres < outside + LeastRoomM - 1e-6)
-            findings.Add(Severity.Caution, "hole-too-small", stated.At, $"the holes at `{e.Point}` are {_print.Drill(stated.Value.Metres)} wide, and the cable is {_print.Drill(outside)}",
-                "the cable and 2 to 3 mm, for a bushing or sleeve (memory: trade rule)", "choose a wider drill");
+            findings.Add(Severity.Caution, "hole-too-small", stated.At, ("point", e.Point), ("hole_m", stated.Value.Metres), ("cable_m", outside));
         return stated.Value.Metres;
     }
 
@@ -61,8 +57,7 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
         {
             var legs = RunLeg.Of(job.Routing, run).Where(l => l.Way is CableWay.Outside or CableWay.Span);
             if (run.DripLoops.Contains(e.Point) || !legs.Any(l => (l.To.Name == e.Point && l.RiseM <= 0) || (l.From.Name == e.Point && l.RiseM >= 0))) continue;
-            findings.Add(Severity.Caution, "entry-drip-missing", run.At, $"run {run.Id} comes down to the entry at `{e.Point}` and hangs in no drip loop before it",
-                "a drip loop at every entry unless the cable rises to it (satellite installation guide, read)", $"add `drip-loops: [{e.Point}]`, or bring the cable up to the hole from below");
+            findings.Add(Severity.Caution, "entry-drip-missing", run.At, ("run", run.Id), ("point", e.Point));
         }
     }
 }

@@ -9,27 +9,26 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
     // An entry covers what a leg pierces this near to it: walls have a thickness and eaves stand out.
     private const double ReachM = 1;
 
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
-
     public void Check()
     {
-        var told = new HashSet<string>(StringComparer.Ordinal);
+        var reported = new HashSet<string>(StringComparer.Ordinal);
         foreach (var run in job.Routing.Runs)
             foreach (var leg in RunLeg.Of(job.Routing, run))
             {
                 if (leg.Indoors)
-                    foreach (var point in new[] { leg.From, leg.To }.Where(p => Misplaced(p) is not null && told.Add(p.Name)))
-                        findings.Add(Severity.Stop, "point-outside-house", point.At, $"`{point.Name}` is {Misplaced(point)}, and run {run.Id} goes there {Words(leg.Way)}",
-                            "a run in attic, wall or crawl space stays within the house", "correct the point, the footprint, or the way of the run");
-                if (!told.Contains(leg.From.Name) && !told.Contains(leg.To.Name)) Pierces(run, leg);
+                    foreach (var point in new[] { leg.From, leg.To }.Where(p => Misplaced(p) is not null && reported.Add(p.Name)))
+                        findings.Add(Severity.Stop, "point-outside-house", Misplaced(point)!.Value.Case, point.At, ("point", point.Name), ("by_m", Misplaced(point)!.Value.ByM),
+                            ("run", run.Id), ("way", Word.Of(leg.Way)));
+                if (!reported.Contains(leg.From.Name) && !reported.Contains(leg.To.Name)) Pierces(run, leg);
             }
     }
 
-    private string? Misplaced(HousePoint p)
+    // Where a point lies and by how much; null when it lies in the house.
+    private (string Case, double ByM)? Misplaced(HousePoint p)
     {
         var beyond = shape.BeyondM(p.RightM, p.UpM);
-        if (beyond > ToleranceM) return _print.Length(beyond) + " outside the footprint";
-        return shape.RoofM(p.RightM, p.UpM) is { } roof && p.HeightM > roof + ToleranceM ? _print.Length(p.HeightM - roof) + " above the roof" : null;
+        if (beyond > ToleranceM) return ("footprint", beyond);
+        return shape.RoofM(p.RightM, p.UpM) is { } roof && p.HeightM > roof + ToleranceM ? ("roof", p.HeightM - roof) : null;
     }
 
     private void Pierces(Run run, RunLeg leg)
@@ -39,9 +38,8 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
         {
             if (job.Routing.Entries.Any(e => (e.Point == leg.From.Name || e.Point == leg.To.Name) && Distance(job.Routing.Points[e.Point], p) <= ReachM)) continue;
             var severity = p.ByRoof ? Severity.Stop : Severity.Caution;
-            findings.Add(severity, "entry-missing", run.PathAt,
-                $"run {run.Id} goes through the {(p.ByRoof ? "roof" : "wall")} between `{leg.From.Name}` and `{leg.To.Name}`, {_print.Length(p.RightM)} right, {_print.Length(p.UpM)} up, {_print.Length(p.HeightM)} high, and there is no entry",
-                "cable passes wall and roof only through an entry that is drilled and sealed", $"name the point in `routing.entries` (`{Nearest(leg, p)}: {{ through: {(p.ByRoof ? "roof" : "wall")} }}`), add a point there, or lead the run around");
+            findings.Add(severity, "entry-missing", run.PathAt, ("run", run.Id), ("through", p.ByRoof ? "roof" : "wall"), ("from", leg.From.Name),
+                ("to", leg.To.Name), ("right_m", p.RightM), ("up_m", p.UpM), ("height_m", p.HeightM), ("nearest", Nearest(leg, p)));
             return;
         }
     }
@@ -50,12 +48,4 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
 
     private static double Distance(HousePoint a, Pierce p) =>
         Math.Sqrt((a.RightM - p.RightM) * (a.RightM - p.RightM) + (a.UpM - p.UpM) * (a.UpM - p.UpM) + (a.HeightM - p.HeightM) * (a.HeightM - p.HeightM));
-
-    private static string Words(CableWay way) => way switch
-    {
-        CableWay.Attic => "in the attic",
-        CableWay.Wall => "in the wall",
-        CableWay.CrawlSpace => "in the crawl space",
-        CableWay.Outside or CableWay.Conduit or CableWay.Buried or CableWay.Span => throw new InvalidOperationException("Not a way inside."),
-    };
 }

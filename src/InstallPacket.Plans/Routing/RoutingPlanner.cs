@@ -12,7 +12,7 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
     private RoutingPlan Route()
     {
         var r = job.Routing;
-        var shape = r.House is { } house && new HouseRules(job, _findings).Sound(house) ? new HouseShape(house) : null;
+        var shape = r.House is { } house && new HouseRules(_findings).Sound(house) ? new HouseShape(house) : null;
         var lengths = new RunPlanner(job, code, _work, _findings);
         RunPlan[] runs = [.. r.Runs.Select((run, i) => lengths.Plan(run, i + 1))];
         new RunRules(job, code, _work, _findings).Check();
@@ -55,11 +55,8 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
                 Term.Key($"routing.conduits.{conduit.Name}.inside", inside));
         }
         if (fill > limit.Value + 1e-9)
-            _findings.Add(Severity.Caution, "conduit-overfilled", conduit.Inside.At,
-                FormattableString.Invariant($"the conduit {conduit.Name} is {UnitPrinter.Of(job).Drill(inside)} wide inside, and {Cables(cables.Length)} {(cables.Length == 1 ? "fills" : "fill")} {fill:0} % of it"),
-                FormattableString.Invariant($"{limit.Value:0} % at most with {Cables(cables.Length)} ({limit.From})"), "use a wider conduit, or a second one");
+            _findings.Add(Severity.Caution, "conduit-overfilled", conduit.Inside.At, ("conduit", conduit.Name), ("inside_m", inside), ("cables", cables.Length),
+                ("fill_pct", fill), ("most_pct", limit.Value), ("rule", limit.Source()));
         return new(conduit.Name, inside, conduit.Runs, fill, limit.Value) { Cables = cables.Length, SquaresM2 = squares };
     }
-
-    private static string Cables(int count) => count == 1 ? "1 cable" : FormattableString.Invariant($"{count} cables");
 }

@@ -24,8 +24,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
     {
         var legs = RunLeg.Of(job.Routing, run);
         foreach (var leg in legs.Where(l => l.LengthM < 0.001))
-            findings.Add(Severity.Stop, "run-leg-zero", run.PathAt, $"routing.runs.{run.Id} goes from `{leg.From.Name}` to `{leg.To.Name}`, which is the same place",
-                "each leg has a length", "remove one of the two points from the path, or correct its position");
+            findings.Add(Severity.Stop, "run-leg-zero", run.PathAt, ("run", run.Id), ("from", leg.From.Name), ("to", leg.To.Name));
         var stretches = Stretches(run, legs);
         var (straight, routed) = (stretches.Sum(s => s.StraightM), stretches.Sum(s => s.RoutedM));
         var (drip, sag) = (DripExtra(run), Sag(run, legs));
@@ -44,7 +43,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
             clips > 0 ? code.Limit("clip-spacing").Value : null, run.Cable.BendRadiusM, run.Note ?? "")
         {
             Existing = run.Existing, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.Limit("clip-spacing-upright").Value : null, Corners = corners,
-            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, run.Id + ", each corner; kept in the piece", Term.Part(run.Cable.Id, "bend-radius", radius)) : null,
+            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, $"{run.Id}, each corner; kept in the piece", Term.Part(run.Cable.Id, "bend-radius", radius)) : null,
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
         };
     }
@@ -57,7 +56,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
             var last = first;
             while (last + 1 < legs.Count && legs[last + 1].Way == legs[first].Way) last++;
             RunLeg[] part = [.. legs.Skip(first).Take(last - first + 1)];
-            var subject = $"{run.Id}: {string.Join(" - ", part.Select(l => l.From.Name).Append(part[^1].To.Name))}";
+            Subject subject = $"{run.Id}: {string.Join(" - ", part.Select(l => l.From.Name).Append(part[^1].To.Name))}";
             double[] metres = [.. part.Select(l => l.LengthM)];
             var straight = work.Apply(RoutingFormulas.StraightLegs, metres, subject, Term.Key($"routing.runs.{run.Id}.path", part.Length));
             var factor = Factor(part[0].Way);
@@ -88,8 +87,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
         if (run.Dip is { } dip)
             return spans.Sum(l => work.Apply(Calc.Routing.Sag.LengthFormula, $"{run.Id}: {l.From.Name} - {l.To.Name}",
                 Term.Key($"routing.runs.{run.Id}.path", l.LengthM), Term.Key($"routing.runs.{run.Id}.dip", dip.Metres)) - l.LengthM);
-        findings.Add(Severity.Caution, "span-dip-missing", run.At, $"run {run.Id} hangs free from `{spans[0].From.Name}` to `{spans[0].To.Name}`, and its dip is not given",
-            "without it the sag adds nothing to the piece", "add `dip` from the table of the cable's maker");
+        findings.Add(Severity.Caution, "span-dip-missing", run.At, ("run", run.Id), ("from", spans[0].From.Name), ("to", spans[0].To.Name));
         return 0;
     }
 
@@ -97,26 +95,25 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
     {
         if (run.DripLoops.Count == 0) return 0;
         var depth = run.DripDepth.Value.Metres;
-        var print = UnitPrinter.Of(job);
         if (run.Cable.BendRadiusM is not { } radius)
         {
-            findings.Add(Severity.Caution, "bend-radius-unknown", run.Cable.At, $"the cable `{run.Cable.Id}` does not state its bend radius", $"without it the drip loops of run {run.Id} have no length",
-                "add `bend-radius` to the part from the maker's sheet");
+            findings.Add(Severity.Caution, "bend-radius-unknown", run.Cable.At, ("cable", run.Cable.Id), ("run", run.Id));
             return 0;
         }
         if (depth < radius)
         {
-            findings.Add(Severity.Stop, "drip-loop-too-tight", run.DripDepth.At,
-                $"the drip loops of run {run.Id} are {print.Small(depth)} deep, and {run.Cable.Id} bends to {print.Small(radius)} at least",
-                "a loop is at least as deep as the bend radius (geometry)", $"make drip-depth {(job.Units == UnitFamily.Us ? print.AtLeast(radius) : print.Small(Math.Ceiling((radius * 100) - 1e-6) / 100))} or more");
+            findings.Add(Severity.Stop, "drip-loop-too-tight", run.DripDepth.At, ("run", run.Id), ("depth_m", depth), ("cable", run.Cable.Id),
+                ("bend_radius_m", radius), ("least_m", LeastDepthM(radius)));
             return 0;
         }
         if (depth < LeastDripM)
-            findings.Add(Severity.Caution, "drip-loop-shallow", run.DripDepth.At, $"the drip loops of run {run.Id} are {print.Small(depth)} deep",
-                $"{print.Small(LeastDripM)} to {print.Small(2 * LeastDripM)} is usual (memory: trade rule)", "hang the loop lower");
+            findings.Add(Severity.Caution, "drip-loop-shallow", run.DripDepth.At, ("run", run.Id), ("depth_m", depth), ("usual_m", LeastDripM), ("deep_m", 2 * LeastDripM));
         return run.DripLoops.Count * work.Apply(
             DripLoop.ExtraLengthFormula, run.Id, Term.Key($"routing.runs.{run.Id}.drip-depth", depth), Term.Part(run.Cable.Id, "bend-radius", radius));
     }
+
+    // Rounded up to what a person writes: whole inches or centimetres.
+    private double LeastDepthM(double radius) => job.Units == UnitFamily.Us ? Math.Ceiling((radius / 0.0254) - 1e-6) * 0.0254 : Math.Ceiling((radius * 100) - 1e-6) / 100;
 
     // Allowance for the route as the cable really lies (memory: 1.05 on a visible surface, 1.10 to 1.15 fished through attic or wall).
     private static Constant Factor(CableWay way) => way switch

@@ -12,8 +12,6 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
     // Beyond this a turn is a way back, which no bend makes.
     private const double MostTurnDeg = 175;
 
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
-
     public void Check()
     {
         foreach (var run in job.Routing.Runs)
@@ -22,8 +20,7 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
             if (run.Cable.BendRadiusM is { } radius && !run.Existing) Corners(run, legs, radius);
             foreach (var leg in legs.Where(l => l.Way == CableWay.Span)) Span(run, leg);
             foreach (var leg in legs.Where(l => l.Way == CableWay.Buried && l.From.HeightM >= 0 && l.To.HeightM >= 0))
-                findings.Add(Severity.Caution, "buried-above-ground", run.PathAt, $"run {run.Id} is buried from `{leg.From.Name}` to `{leg.To.Name}`, and neither point lies below the ground",
-                    "a trench has a depth: the height of its points is below 0", "give the points of the trench a negative height, or change the way there");
+                findings.Add(Severity.Caution, "buried-above-ground", run.PathAt, ("run", run.Id), ("from", leg.From.Name), ("to", leg.To.Name));
             Drops(run, legs);
             Power(run, legs);
         }
@@ -43,9 +40,8 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
                 work.Apply(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}, corner {UnitText.Number(corner, 0)}",
                     Term.Part(run.Cable.Id, "bend-radius", radius), Term.Key($"routing.runs.{run.Id}.path", turn));
             }
-            findings.Add(Severity.Caution, "corner-too-tight", run.PathAt,
-                $"run {run.Id} goes {_print.Small(legs[i].LengthM)} from `{legs[i].From.Name}` to `{legs[i].To.Name}`, and its bends there need {(double.IsFinite(needed) ? _print.Small(needed) : "to turn back on themselves")}",
-                $"{run.Cable.Id} bends to {_print.Small(radius)} at least ({run.Cable.ProvenanceOf(CablePartKeys.BendRadius)})", "move one of the points, or leave it out of the path and let the cable sweep");
+            findings.Add(Severity.Caution, "corner-too-tight", run.PathAt, ("run", run.Id), ("length_m", legs[i].LengthM), ("from", legs[i].From.Name),
+                ("to", legs[i].To.Name), ("needed_m", needed), ("cable", run.Cable.Id), ("bend_radius_m", radius), ("source", run.Cable.ProvenanceOf(CablePartKeys.BendRadius)));
             return;
         }
     }
@@ -54,17 +50,17 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
     {
         var spacing = code.Limit("clip-spacing");
         if (run.Messenger || leg.LengthM <= spacing.Value) return;
-        findings.Add(Severity.Caution, "span-too-long", run.PathAt, $"run {run.Id} hangs free for {_print.Length(leg.LengthM)} from `{leg.From.Name}` to `{leg.To.Name}` without a wire that carries it",
-            $"{_print.Small(spacing.Value)} between fastenings ({spacing.Document}, {spacing.Provenance})",
-            "fasten it on the way, or use cable with a messenger wire (`messenger: yes`) and the span table of its maker");
+        findings.Add(Severity.Caution, "span-too-long", run.PathAt, ("run", run.Id), ("length_m", leg.LengthM), ("from", leg.From.Name), ("to", leg.To.Name),
+            ("most_m", spacing.Value), ("rule", spacing.Source()));
     }
 
     private void Drops(Run run, RunLeg[] legs)
     {
-        var needed = legs.Where(l => l.Upright && l.Way is CableWay.Wall or CableWay.Conduit).Sum(l => (int)Math.Floor(Math.Abs(l.RiseM) / DropM));
+        double[] drops = [.. legs.Where(l => l.Upright && l.Way is CableWay.Wall or CableWay.Conduit).Select(l => Math.Abs(l.RiseM))];
+        var needed = drops.Sum(d => (int)Math.Floor(d / DropM));
         if (needed > run.Supports)
-            findings.Add(Severity.Caution, "drop-unsupported", run.PathAt, $"run {run.Id} hangs upright for {_print.Length(legs.Where(l => l.Upright && l.Way is CableWay.Wall or CableWay.Conduit).Max(l => Math.Abs(l.RiseM)))} and has {run.Supports} supports on the way",
-                $"a support every {_print.Length(DropM)} at most (industrial cable guide, read; the maker's sheet governs)", $"add supports and write `supports: {needed}`");
+            findings.Add(Severity.Caution, "drop-unsupported", run.PathAt, ("run", run.Id), ("drop_m", drops.Max()), ("supports", run.Supports),
+                ("most_m", DropM), ("needed", needed));
     }
 
     private void Power(Run run, RunLeg[] legs)
@@ -72,7 +68,7 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
         if (run.FromPower is not { } distance) return;
         var limit = legs.Select(l => code.FromPower(l.Way)).OfType<CodeLimit>().MaxBy(l => l.Value);
         if (limit is null || distance.Value.Metres >= limit.Value - 1e-9) return;
-        findings.Add(Severity.Stop, "run-near-power", distance.At, $"run {run.Id} comes within {_print.Small(distance.Value.Metres)} of power wiring",
-            $"{_print.Small(limit.Value)} at least ({limit.From})", "lay it farther away, or in conduit; anything at the power wiring itself is for a licensed electrician");
+        findings.Add(Severity.Stop, "run-near-power", distance.At, ("run", run.Id), ("distance_m", distance.Value.Metres), ("least_m", limit.Value),
+            ("rule", limit.Source()));
     }
 }

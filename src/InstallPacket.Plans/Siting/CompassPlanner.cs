@@ -1,3 +1,4 @@
+using System.Globalization;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Siting;
 
@@ -11,8 +12,7 @@ internal sealed class CompassPlanner(Job job, Workings work, FindingList finding
         var year = DecimalYear.Of(job.Date.Value);
         if (!MagneticModel.Covers(year))
         {
-            findings.Add(Severity.Caution, "compass-date", job.Date.At, $"no magnetic model covers {job.Date.Value:yyyy-MM-dd}",
-                "WMM2020 and WMM2025 cover 2020-01-01 to 2030-01-01", "the packet prints true bearings only; correct the date if it is wrong");
+            findings.Add(Severity.Caution, "compass-date", job.Date.At, ("date", job.Date.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
             return new(false, "no magnetic model covers the date", null, null, null, null, "none", "unknown");
         }
         var (lat, lon) = (job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value);
@@ -29,10 +29,7 @@ internal sealed class CompassPlanner(Job job, Workings work, FindingList finding
     {
         if (field.Zone == CompassZone.Usable) return "";
         var blackout = field.Zone == CompassZone.Blackout;
-        findings.Add(Severity.Caution, blackout ? "compass-blackout" : "compass-weak", job.Siting.LatitudeDeg.At,
-            $"the horizontal magnetic field here is {UnitText.Write(field.H, 0, "nT")}",
-            "below 2000 nT a compass is useless, below 6000 nT it is doubtful (WMM zones, after MIL-PRF-89500B)",
-            blackout ? "aim by landmark or by the sun; the packet prints true bearings only" : "check the compass against a landmark before trusting it");
+        findings.Add(Severity.Caution, blackout ? "compass-blackout" : "compass-weak", job.Siting.LatitudeDeg.At, ("field_nt", field.H));
         return blackout ? "the horizontal field is too weak for a compass" : "";
     }
 }

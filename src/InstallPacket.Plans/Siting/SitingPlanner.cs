@@ -11,7 +11,6 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
     private const int MostPaths = 6;
 
     private readonly SitingSection _siting = job.Siting;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
 
     public Planned<SitingPlan> Plan() => new(Place(), _work, _findings);
 
@@ -59,21 +58,24 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
         .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s => s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
         .Select(s => planner.Plan(site, s)).FirstOrDefault();
 
-    private void ReportFar(Sourced<string> want, Station station, GeodesicLine line) =>
-        _findings.Add(Severity.Stop, "wanted-station-far", want.At, $"the wanted station `{want.Value}` is {_print.Distance(line.DistanceM / 1000)} away",
-            $"reception.within is {_print.Distance(job.Reception.Within.Metres / 1000)}", Misread(station) + "raise `within`, or do not want it");
+    private void ReportFar(Sourced<string> want, Station station, GeodesicLine line)
+    {
+        var slip = Misread(station);
+        _findings.Add(Severity.Stop, "wanted-station-far", want.At, ("station", want.Value), ("distance_km", line.DistanceM / 1000),
+            ("within_km", job.Reception.Within.Metres / 1000), ("mixed_up", slip?.What), ("then_km", slip?.Km));
+    }
 
     // The usual slips in coordinates; a sign turned at the house or at the station comes to the same distance.
-    private string Misread(Station s)
+    private (string What, double Km)? Misread(Station s)
     {
         var (lat, lon) = (_siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value);
-        foreach (var (words, toLat, toLon) in new[] { ("east and west are", s.LatitudeDeg, -s.LongitudeDeg), ("north and south are", -s.LatitudeDeg, s.LongitudeDeg), ("latitude and longitude of the station are", s.LongitudeDeg, s.LatitudeDeg) })
+        foreach (var (what, toLat, toLon) in new[] { ("east-and-west", s.LatitudeDeg, -s.LongitudeDeg), ("north-and-south", -s.LatitudeDeg, s.LongitudeDeg), ("latitude-and-longitude", s.LongitudeDeg, s.LatitudeDeg) })
         {
             if (Math.Abs(toLat) > 90) continue;
             var distance = Geodesic.Inverse(lat, lon, toLat, toLon).DistanceM;
-            if (distance <= job.Reception.Within.Metres) return $"it would be {_print.Distance(distance / 1000)} if {words} mixed up: check that first; else ";
+            if (distance <= job.Reception.Within.Metres) return (what, distance / 1000);
         }
-        return "";
+        return null;
     }
 
     private GeodesicLine LineTo(Station s)
@@ -99,9 +101,8 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
         var distance = _work.Apply(Geodesic.DistanceFormula, name, places);
         var bearing = _work.Apply(Geodesic.BearingFormula, name, places);
         foreach (var m in members.Where(m => Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg)) > 1))
-            _findings.Add(Severity.Caution, "site-spread", m.Station.At,
-                $"`{m.Station.Id}` stands {UnitText.Number(Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg)), 1)} deg away from `{station.Id}`, though both name the site `{name}`",
-                "one site is one direction, within 1 deg (our rule)", "give it a site name of its own, or correct its coordinates");
+            _findings.Add(Severity.Caution, "site-spread", m.Station.At, ("station", m.Station.Id),
+                ("turn_deg", Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg))), ("other", station.Id), ("site", name));
         return new SitePlan(name, number, line.DistanceM / 1000, line.AzimuthDeg, Magnetic(name, bearing, compass),
             CompassBearing.SixteenPoint(line.AzimuthDeg), Elevation(station, distance), [.. members.Select(m => m.Station.Id)], wanted.Length > 0);
     }
@@ -109,12 +110,12 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
     private double? Magnetic(string name, Term trueDeg, CompassPlan compass)
     {
         if (!compass.Usable || compass.DeclinationDeg is not { } d) return null;
-        return _work.Apply(CompassBearing.MagneticFormula, "toward " + name, trueDeg, Term.Plan("siting.compass.declination_deg", d)).Number;
+        return _work.Apply(CompassBearing.MagneticFormula, $"toward {name}", trueDeg, Term.Plan("siting.compass.declination_deg", d)).Number;
     }
 
     private double? Elevation(Station s, Term distanceM)
     {
         if (s.AboveSeaM is null || distanceM < 1) return null;
-        return _work.Apply(EffectiveEarth.ElevationFormula, "toward " + s.Site, job.AntennaAboveSea(_work, job.Ground()), s.AboveSea(), distanceM).Number;
+        return _work.Apply(EffectiveEarth.ElevationFormula, $"toward {s.Site}", job.AntennaAboveSea(_work, job.Ground()), s.AboveSea(), distanceM).Number;
     }
 }

@@ -31,7 +31,21 @@ internal sealed class BadJobCase(string name)
     public void Accept(string actual) => File.WriteAllText(Path.Combine(_folder, Expected), actual);
 
     /// <summary>Runs the real command on a copy and gives exit code and text, with paths below the jobs folder.</summary>
-    public string Run()
+    public string Run() => On(jobs =>
+    {
+        var terminal = new TestTerminal();
+        var code = new CommandLine(terminal).Run(["check", "--jobs", jobs]);
+        return $"exit: {code}\n" + terminal.Text.Replace(jobs + "/", "", StringComparison.Ordinal);
+    });
+
+    /// <summary>The findings themselves.</summary>
+    public IReadOnlyList<Finding> Findings() => On(jobs =>
+    {
+        var set = PlannedJob.All(new FolderJobFiles(jobs, ""), []);
+        return (IReadOnlyList<Finding>)[.. set.SharedFindings, .. set.Jobs.SelectMany(j => j.Findings)];
+    });
+
+    private T On<T>(Func<string, T> look)
     {
         var jobs = Path.Combine(Path.GetTempPath(), "installpacket-bad-job-" + Guid.NewGuid().ToString("N"));
         try
@@ -40,9 +54,7 @@ internal sealed class BadJobCase(string name)
             if (name != "_base") Copy(_folder, jobs);
             var edit = Path.Combine(_folder, Edit);
             if (File.Exists(edit)) new BadJobEdit(jobs).Apply(File.ReadAllText(edit).ReplaceLineEndings("\n"));
-            var terminal = new TestTerminal();
-            var code = new CommandLine(terminal).Run(["check", "--jobs", jobs]);
-            return $"exit: {code}\n" + terminal.Text.Replace(jobs + "/", "", StringComparison.Ordinal);
+            return look(jobs);
         }
         finally
         {

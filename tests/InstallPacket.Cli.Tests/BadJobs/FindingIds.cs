@@ -42,8 +42,8 @@ internal static partial class FindingIds
     [GeneratedRegex(@"(?:\.Add|new Finding)\(\s*(?:Severity\.\w+|severity)\s*,(?<id>[^,;]*),", RegexOptions.ExplicitCapture)]
     private static partial Regex Argument();
 
-    // Refuse("id", ...), Refuse(findings, "id", ...), Report(a, "id", ...), FileState.Absent => ("id", ...).
-    [GeneratedRegex(@"(?:\b(?:Refuse|Report)\(\s*(?:\w+\s*,\s*)?|(?:FileState\.\w+|\b_)\s*=>\s*\(\s*)(?<id>""[a-z0-9]+(?:-[a-z0-9]+)+"")", RegexOptions.ExplicitCapture)]
+    // Refuse("id", ...), Refuse(findings, "id", ...), Report(a, "id", ...), FileState.Absent => "id".
+    [GeneratedRegex(@"(?:\b(?:Refuse|Report)\(\s*(?:\w+\s*,\s*)?|FileState\.\w+\s*=>\s*)(?<id>""[a-z0-9]+(?:-[a-z0-9]+)+"")", RegexOptions.ExplicitCapture)]
     private static partial Regex Handed();
 
     [GeneratedRegex(@"""(?<id>[a-z0-9]+(?:-[a-z0-9]+)+)""", RegexOptions.ExplicitCapture)]

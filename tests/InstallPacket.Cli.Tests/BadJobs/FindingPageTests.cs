@@ -20,17 +20,17 @@ public class FindingPageTests
     }
 
     [Theory]
-    [InlineData("""findings.Add(Severity.Stop, "one-id", at, "found", "some-limit", "do");""", "one-id")]
-    [InlineData("""findings.Add(severity, far ? "far-id" : "near-id", at, "found", "", "");""", "far-id near-id")]
-    [InlineData("""return Refuse("refused-id", new(file, 1, 1), "found", "", "");""", "refused-id")]
-    [InlineData("""FileState.Absent => ("absent-id", "found", "", ""),""", "absent-id")]
+    [InlineData("""findings.Add(Severity.Stop, "one-id", "some-case", at, ("name", "some-name"));""", "one-id")]
+    [InlineData("""findings.Add(severity, far ? "far-id" : "near-id", at, ("span_m", span));""", "far-id near-id")]
+    [InlineData("""return Refuse("refused-id", new(file, 1, 1), ("name", name));""", "refused-id")]
+    [InlineData("""FileState.Absent => "absent-id",""", "absent-id")]
     [InlineData("""terminal.Error.WriteLine("not-an-id");""", "")]
     public void The_scan_reads_each_way_of_writing_a_finding(string source, string ids) =>
         Assert.Equal(ids, string.Join(' ', FindingIds.Emitted(source)));
 
     [Fact]
     public void The_scan_complains_of_an_identifier_that_it_cannot_read() =>
-        Assert.Equal(["Some.cs: computed"], FindingIds.Hidden("Some.cs", """findings.Add(Severity.Stop, computed, at, "found", "", "");"""));
+        Assert.Equal(["Some.cs: computed"], FindingIds.Hidden("Some.cs", """findings.Add(Severity.Stop, computed, at);"""));
 
     [Fact]
     public void Every_finding_has_a_bad_job()

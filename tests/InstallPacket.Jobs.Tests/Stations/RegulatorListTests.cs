@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using static InstallPacket.Jobs.Tests.Stations.RegulatorRows;
+using static InstallPacket.Tests.RegulatorRows;
 
 namespace InstallPacket.Jobs.Tests.Stations;
 
@@ -25,38 +25,32 @@ public class RegulatorListTests
     [Fact]
     public void Bad_rows_are_told_by_line_column_value_and_reason()
     {
-        string[] rows =
-        [
-            Row(), "<html> a heading\n", Row(call: "X INV"), Row(service: "TX"), Row(service: "FM"), Row(channel: "70"), Row(channel: "7.5"), Row(power: "0.     kW"), Row(power: "-3. kW"), Row(power: "high"),
-            Row(power: "9000. kW"), Row(power: "40. W"), Row(north: "X"), Row(latitude: "43|60|0"), Row(latitude: "91|0|0"), Row(latitude: "90|0|1"), Row(longitude: "99|22|60"), Row(longitude: "||"),
-            Row(latitude: "0|0|0", longitude: "0|0|0"), Row(haat: "-", aboveSea: "0."), "|XINV-DT|too|short|\n",
-        ];
-        var (list, findings) = Read(string.Concat(rows));
+        var (list, findings) = Read(string.Concat(Faulty));
         Assert.Equal("xinv-dt", Assert.Single(list.Stations).Id);
         Assert.All(findings, f => Assert.Equal((Severity.Caution, "station-row-dropped"), (f.Severity, f.Id)));
         Assert.Equal(
         [
-            "2,1 row dropped: the line is not a record",
-            "3,2 row dropped: the call sign is `X INV`",
-            "4,26 row dropped: the service code is `TX`, analogue television",
-            "5,26 row dropped: the service code is `FM`",
-            "6,31 row dropped: the RF channel is `70`",
-            "7,31 row dropped: the RF channel is `7.5`",
-            "8,145 row dropped: the effective radiated power is `0.     kW`",
-            "9,145 row dropped: the effective radiated power is `-3. kW`",
-            "10,145 row dropped: the effective radiated power is `high`",
-            "11,145 row dropped: the effective radiated power is `9000. kW`",
-            "12,145 row dropped: the effective radiated power is `40. W`",
-            "13,196 row dropped: the letter of the latitude is `X`",
-            "14,204 row dropped: the field of the latitude's minutes is `60`",
-            "15,198 row dropped: the field of the latitude's degrees is `91`",
-            "16,198 row dropped: the latitude is more than 90 deg",
-            "17,230 row dropped: the field of the longitude's seconds is `60`",
-            "18,218 row dropped: the field of the longitude's degrees is empty",
-            "19,196 row dropped: the coordinates are 0, 0",
-            "20,167 row dropped: neither the height above average terrain nor the height above sea level is a number that fits",
-            "21,1 row dropped: the line is not a record",
-        ], findings.Select(f => $"{f.At.Line},{f.At.Column} {f.Found}"));
+            "2,1 no-record",
+            "3,2 list-call-sign call-sign `X INV`",
+            "4,26 list-analogue service-code `TX`",
+            "5,26 list-service service-code `FM`",
+            "6,31 list-channel rf-channel `70`",
+            "7,31 list-channel rf-channel `7.5`",
+            "8,145 list-power power `0.     kW`",
+            "9,145 list-power power `-3. kW`",
+            "10,145 list-power power `high`",
+            "11,145 list-power power `9000. kW`",
+            "12,145 list-power power `40. W`",
+            "13,196 list-letter latitude-letter `X`",
+            "14,204 list-whole latitude-minutes `60`",
+            "15,198 list-whole latitude-degrees `91`",
+            "16,198 list-angle latitude",
+            "17,230 list-seconds longitude-seconds `60`",
+            "18,218 list-whole longitude-degrees ``",
+            "19,196 list-sea",
+            "20,167 list-height",
+            "21,1 no-record",
+        ], findings.Select(f => $"{f.At.Line},{f.At.Column} {Said(f)}"));
         Assert.Equal("21 rows read, 1 station kept, 20 rows dropped (analogue: 1, call sign: 1, channel: 2, height: 1, not a record: 2, position: 7, power: 5, service code: 1)", list.Tally.ToString());
     }
 
@@ -68,8 +62,8 @@ public class RegulatorListTests
         var (list, findings) = Read(text, new StationFilter { Statuses = ["LIC", "CP MOD"] });
         Assert.Equal([(21, 34.0, 2), (21, 34.0, 6), (22, 34.0, 5)], list.Stations.Select(s => (s.Channel, s.ErpKw, s.At.Line)));
         Assert.Equal(["xinv-dt-21", "xinv-dt-21-2", "xinv-dt-22"], list.Stations.Select(s => s.Id));
-        Assert.Equal([(1, "this row is LIC, 20 kW"), (3, "this row is CP MOD, 90 kW"), (4, "this row is LIC, 30 kW")], findings.Select(f => (f.At.Line, f.Found[(f.Found.IndexOf("; ", StringComparison.Ordinal) + 2)..])));
-        Assert.All(findings, f => Assert.Contains("is kept, line 2 (LIC, 34 kW)", f.Limit, StringComparison.Ordinal));
+        Assert.Equal([(1, "LIC", 20.0), (3, "CP MOD", 90.0), (4, "LIC", 30.0)], findings.Select(f => (f.At.Line, (string?)f.Values["status"], (double)f.Values["power_kw"]!)));
+        Assert.All(findings, f => Assert.Equal((2, "LIC", 34.0), ((int)f.Values["kept_line"]!, (string?)f.Values["kept_status"], (double)f.Values["kept_power_kw"]!)));
         Assert.Equal(3, list.Tally.Dropped["duplicate"]);
     }
 
@@ -117,7 +111,8 @@ public class RegulatorListTests
     {
         Assert.Equal(["station-list-empty", "station-row-dropped"], Read(Row(power: "0 kW")).Findings.Select(f => f.Id));
         var (list, findings) = Read(Row(status: "APP"));
-        Assert.Equal("none of the 1 rows is kept", Assert.Single(findings).Found);
+        var finding = Assert.Single(findings);
+        Assert.Equal(("left-out", 1), (finding.Case, (int)finding.Values["rows"]!));
         Assert.Empty(list.Remarks);
     }
 
@@ -165,4 +160,11 @@ public class RegulatorListTests
         var list = StationListReader.Read(new JobFile("list.csv", FileState.Present, text), findings);
         return (list, findings.Sorted);
     }
+
+    // The case, the field and what it holds.
+    private static string Said(Finding f) => string.Join(' ', new[]
+    {
+        f.Case, f.Values.Where(v => v.Name == "field").Select(v => (string?)v.Value).FirstOrDefault(),
+        f.Values.Where(v => v.Name == "value").Select(v => $"`{v.Value}`").FirstOrDefault(),
+    }.Where(t => t is not null));
 }

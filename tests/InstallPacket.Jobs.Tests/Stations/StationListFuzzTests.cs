@@ -1,6 +1,6 @@
 using CsCheck;
 using InstallPacket.Calc.Reception;
-using static InstallPacket.Jobs.Tests.Stations.RegulatorRows;
+using static InstallPacket.Tests.RegulatorRows;
 
 namespace InstallPacket.Jobs.Tests.Stations;
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace InstallPacket.Jobs.Stations.Regulator;
 
 /// <summary>
@@ -59,8 +57,7 @@ public static class RegulatorList
     private static void ReportStranger(JobFile file, int line, RowTally tally, FindingList findings)
     {
         tally.Drop("not a record");
-        findings.Add(Severity.Caution, "station-row-dropped", new(file.Path, line, 1), "row dropped: the line is not a record",
-            "expected a line that starts and ends with a vertical bar and has at least 26 fields", "nothing, if it is a heading; otherwise get the list again");
+        findings.Add(Severity.Caution, "station-row-dropped", "no-record", new(file.Path, line, 1));
     }
 
     private static List<(RegulatorStation Station, int Site)> WithoutDuplicates(
@@ -74,15 +71,13 @@ public static class RegulatorList
             foreach (var (other, _) in same.Where(s => s != best))
             {
                 tally.Drop("duplicate");
-                findings.Add(Severity.Caution, "station-row-dropped", new(file.Path, other.Record.Line, other.Record.Column(RegulatorRecord.CallSign)),
-                    $"row dropped: `{other.CallSign}` stands on RF {other.Channel} at one site more than once; this row is {Told(other)}",
-                    $"expected each transmitter once: the licensed row with the most power is kept, line {best.Station.Record.Line} ({Told(best.Station)})", "nothing, if the row that is kept is the one on the air");
+                findings.Add(Severity.Caution, "station-row-dropped", "duplicate", new(file.Path, other.Record.Line, other.Record.Column(RegulatorRecord.CallSign)),
+                    ("call_sign", other.CallSign), ("channel", other.Channel), ("status", other.Status), ("power_kw", other.ErpKw),
+                    ("kept_line", best.Station.Record.Line), ("kept_status", best.Station.Status), ("kept_power_kw", best.Station.ErpKw));
             }
         }
         return kept;
     }
-
-    private static string Told(RegulatorStation s) => string.Create(CultureInfo.InvariantCulture, $"{s.Status}, {s.ErpKw:0.####} kW");
 
     private static Station[] Stations(JobFile file, List<(RegulatorStation Station, int Site)> kept)
     {

@@ -60,8 +60,8 @@ internal sealed class CurePlanner(Job job, CodeFamily code, ReceptionPlan recept
         var runs = Runs([.. tried.Where(t => t.Weight == least).Select(t => t.Db)]);
         var (from, to) = runs.Length == 0 ? (set, set) : runs.FirstOrDefault(r => r.From <= set && set <= r.To, runs.MaxBy(r => r.To - r.From));
         if (set < from || set > to)
-            _findings.Add(Severity.Caution, "setting-outside-window", e.SettingAt, $"{e.Id} is set to {UnitText.Write(set, 0, "dB")}", $"between {UnitText.Number(from, 0)} and {UnitText.Write(to, 0, "dB")} {(least == 0 ? "nothing falls short and nothing is overloaded" : "the fewest things are wrong")} (by planning every setting)",
-                $"set {e.Id} within that window");
+            _findings.Add(Severity.Caution, "setting-outside-window", e.SettingAt, ("element", e.Id), ("set_db", set), ("from_db", from), ("to_db", to),
+                ("whole", least == 0));
         return new GainWindow(e.Id, from, to, set, least == 0);
     }
 

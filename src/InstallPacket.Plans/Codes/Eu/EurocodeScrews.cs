@@ -13,13 +13,13 @@ internal sealed class EurocodeScrews : IScrewCode
     private static readonly Constant AtTheEdge = new("diameters-to-a-loaded-edge-europe", 4, "en-1995-1-1", Provenance.Memory);
     private static readonly Constant Tensile = new("tensile-strength-of-screws", EuropeanScrew.TensilePa / 1e6, "en-1995-1-1", Provenance.Memory);
 
-    public string TimberExample => "a strength class, such as `c24`";
+    public string TimberExample => "c24";
 
-    public string Document => "EN 1995-1-1, recalled";
+    public FindingValues Rule => RuleValues.Of("EN 1995-1-1", "-", "memory");
 
-    public string EdgeDocument => Document;
+    public FindingValues EdgeRule => Rule;
 
-    public string LeadHoleDocument => "EN 1995-1-1, about 0.7 of the diameter, recalled";
+    public FindingValues LeadHoleRule => RuleValues.Of("EN 1995-1-1: 0.7 d", "-", "memory");
 
     public bool Knows(string timber) => TimberClass.Find(timber) is not null;
 
@@ -53,11 +53,12 @@ internal sealed class EurocodeScrews : IScrewCode
         }
         if (shape.DiameterM is < ThinnestM or > ThickestM)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(screw.Job).Small(shape.DiameterM)} thick", "the rule holds for 6 to 12 mm: take such a screw, or the approval of this one");
+            ledger.Unknown("the fixing " + f.Part.Name, "screw-size", f.Part.At, ("part", f.Part.Id), ("diameter_m", shape.DiameterM),
+                ("thinnest_m", ThinnestM), ("thickest_m", ThickestM));
             return null;
         }
         if (f.GapM > 0)
-            ledger.Unknown("the shear of " + f.Part.Name, f.At, $"{UnitPrinter.Of(screw.Job).Small(f.GapM)} lie between plate and timber, and the rule for the shear of a screw knows no gap", "cut the cladding out so that the plate lies on the timber, or have an engineer look");
+            ledger.Unknown("the shear of " + f.Part.Name, "gap", f.At, ("gap_m", f.GapM));
         var depth = Math.Max(0, shape.LengthM - shape.PlateM - f.GapM);
         return Capacity(screw, ledger, shape, depth, Math.Min(threadLength, depth));
     }
@@ -72,8 +73,8 @@ internal sealed class EurocodeScrews : IScrewCode
         var strength = work.Apply(EuropeanScrew.StrengthFormula, name, d, length, density);
         var axial = work.Apply(EuropeanScrew.WithdrawalFormula, name, strength, d, length);
         var lateral = work.Apply(EuropeanScrew.LateralFormula, name, d, ScrewShape.Of(name, "depth_m", depth).In(1000), density, Tensile);
-        Row Design(string subject, Term characteristic) => work.Apply(EuropeanScrew.DesignFormula, subject, kmod, characteristic);
-        return new WoodScrewResistance(work, Design(name + ", pull", axial), Design(name + ", shear", lateral));
+        Row Design(Subject subject, Term characteristic) => work.Apply(EuropeanScrew.DesignFormula, subject, kmod, characteristic);
+        return new WoodScrewResistance(work, Design($"{name}, pull", axial), Design($"{name}, shear", lateral));
     }
 
     private static Row Distance(ScrewCase screw, string side, Constant diameters, double diameterM) =>

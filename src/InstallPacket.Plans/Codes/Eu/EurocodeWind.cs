@@ -25,5 +25,5 @@ internal sealed class EurocodeWind : IWindCode
         return work.Apply(WindEurocode.PeakPressureFormula, "antenna", turbulence, mean, AirDensity);
     }
 
-    public Row Design(Workings work, Term load, string subject) => work.Apply(MountingFormulas.DesignWindLoad, subject, load, PartialFactor);
+    public Row Design(Workings work, Term load, Subject subject) => work.Apply(MountingFormulas.DesignWindLoad, subject, load, PartialFactor);
 }

@@ -24,5 +24,5 @@ internal sealed class AsceWind : IWindCode
         return work.Apply(WindAsce.PressureFormula, "antenna", wind.Speed(), kz, Directionality, FlatGround, SeaLevel);
     }
 
-    public Row Design(Workings work, Term load, string subject) => work.Apply(AllowableStress.WindLoadFormula, subject, load);
+    public Row Design(Workings work, Term load, Subject subject) => work.Apply(AllowableStress.WindLoadFormula, subject, load);
 }

@@ -25,7 +25,7 @@ internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
         if (ScrewShape.Of(screw, ledger) is not { } shape) return null;
         if (LagScrew.Find(shape.DiameterM) is not { } lag)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(screw.Job).Small(shape.DiameterM)} thick, which is no standard lag screw", "take 1/4, 5/16, 3/8, 7/16 or 1/2 in");
+            ledger.Unknown("the fixing " + f.Part.Name, "lag-screw", f.Part.At, ("part", f.Part.Id), ("diameter_m", shape.DiameterM));
             return null;
         }
         var (name, plate, wet) = (screw.Subject, shape.PlateM, f.Wet ? WetLag : Dry);
@@ -51,7 +51,8 @@ internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
         if (ScrewShape.Of(screw, ledger) is not { } shape) return null;
         if (WoodScrew.Find(shape.DiameterM) is not { } wood)
         {
-            ledger.Unknown("the fixing " + f.Part.Name, f.Part.At, $"`{f.Part.Id}` is {UnitPrinter.Of(screw.Job).Small(shape.DiameterM)} thick, which is no wood screw of {WoodScrew.All[0].Name} to {WoodScrew.All[^1].Name}", "take #8, #10, #12 or #14 (0.164, 0.190, 0.216 or 0.242 in), or lag screws");
+            ledger.Unknown("the fixing " + f.Part.Name, "wood-screw", f.Part.At, ("part", f.Part.Id), ("diameter_m", shape.DiameterM),
+                ("thinnest", WoodScrew.All[0].Name), ("thickest", WoodScrew.All[^1].Name));
             return null;
         }
         if (f.Part.ThreadM is not { } threadLength)

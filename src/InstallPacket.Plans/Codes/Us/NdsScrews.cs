@@ -7,13 +7,13 @@ internal sealed class NdsScrews : IScrewCode
 {
     private const int LeastLagDiameters = 4;
 
-    public string TimberExample => "a group of the table of specific gravities, such as `spruce-pine-fir`";
+    public string TimberExample => "spruce-pine-fir";
 
-    public string Document => "NDS chapter 12";
+    public FindingValues Rule => RuleValues.Of("NDS chapter 12", "-", "read");
 
-    public string EdgeDocument => Document + ", recalled";
+    public FindingValues EdgeRule => RuleValues.Of("NDS chapter 12", "-", "memory");
 
-    public string LeadHoleDocument => "NDS lead holes, shares recalled";
+    public FindingValues LeadHoleRule => RuleValues.Of("NDS lead holes", "-", "memory");
 
     public bool Knows(string timber) => SpecificGravity.Find(timber) is not null;
 
@@ -29,8 +29,8 @@ internal sealed class NdsScrews : IScrewCode
         var (least, most) = thin is null ? LeadHoleOf(diameterM, gravity) : Calc.Mounting.Wood.LeadHole.WoodScrewRangeM(thin.RootM, gravity);
         var formula = thin is null ? Calc.Mounting.Wood.LeadHole.RangeFormula : Calc.Mounting.Wood.LeadHole.WoodScrewFormula;
         Term width = thin is null ? f.Part.Figure("diameter", diameterM) : Term.Table($"wood-screws.{thin.Name}.root", thin.RootM);
-        screw.Work.Apply(formula, false, screw.Subject + ", smallest", width, NdsCapacity.GravityOf(f));
-        screw.Work.Apply(formula, true, screw.Subject + ", largest", width, NdsCapacity.GravityOf(f));
+        screw.Work.Apply(formula, false, $"{screw.Subject}, smallest", width, NdsCapacity.GravityOf(f));
+        screw.Work.Apply(formula, true, $"{screw.Subject}, largest", width, NdsCapacity.GravityOf(f));
         return (least, most);
     }
 

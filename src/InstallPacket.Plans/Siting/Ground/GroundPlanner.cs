@@ -8,7 +8,7 @@ internal sealed class GroundPlanner(Job job, GroundView ground, FindingList find
 {
     private const double LargestDifferenceM = 16;
     private const double LengthTolerance = 0.02;
-    private readonly UnitPrinter _print = UnitPrinter.Of(job);
+    private const int MostNames = 8;
 
     /// <summary>The ground used, or null when the job names no tiles. Call after every path was sampled.</summary>
     public GroundPlan? Plan(IReadOnlyList<Station> near)
@@ -18,8 +18,7 @@ internal sealed class GroundPlanner(Job job, GroundView ground, FindingList find
         var site = terrain.At(job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value);
         double? siteM = site.State is HeightState.Known or HeightState.Partial ? site.HeightM : null;
         foreach (var unfit in terrain.UnfitTiles)
-            findings.Add(Severity.Caution, "tile-unfit", folder.At, $"the elevation tile {unfit.Split("; ")[0]}", unfit.Contains("; ") ? unfit[(unfit.IndexOf("; ", StringComparison.Ordinal) + 2)..] : "",
-                "fetch the tile again, or remove it; until then the ground under it counts as unknown");
+            findings.Add(Severity.Caution, "tile-unfit", folder.At, ("problem", unfit.Split("; ")[0]), ("limit", Limit(unfit)));
         if (siteM is { } height) CheckGround(height, folder.At);
         else ReportOutside(terrain, folder);
         if (siteM is not null) ReportUnknownPaths(terrain, folder, near);
@@ -27,30 +26,26 @@ internal sealed class GroundPlanner(Job job, GroundView ground, FindingList find
             [.. terrain.Used.Select(t => new TilePlan(t.Path, t.Sha256, t.SpacingArcSeconds, t.Datum))], terrain.MissingTiles);
     }
 
+    private static string? Limit(string unfit) => unfit.IndexOf("; ", StringComparison.Ordinal) is > 0 and var at ? unfit[(at + 2)..] : null;
+
     private void ReportOutside(ITerrain terrain, Sourced<string> folder) =>
-        findings.Add(Severity.Caution, "site-outside-tiles", folder.At, $"no tile of {folder.Value} knows the ground at the antenna",
-            terrain.MissingTiles.Count == 0 ? "the tile there is void or unfit" : "the tile needed there: " + string.Join(", ", terrain.MissingTiles.Take(4)),
-            "check the coordinates, or add the tile; until then every path is judged by the curves alone");
+        findings.Add(Severity.Caution, "site-outside-tiles", folder.At, ("folder", folder.Value), ("missing", terrain.MissingTiles.Take(4)));
 
     private void ReportUnknownPaths(ITerrain terrain, Sourced<string> folder, IReadOnlyList<Station> near)
     {
         var holes = near.Where(s => ground.Toward(s) is { Whole: false }).ToArray();
         if (holes.Length == 0) return;
-        var wanted = holes.Where(s => job.Reception.Want.Any(w => w.Value == s.Id)).Select(s => $"`{s.Id}`").ToArray();
+        var wanted = holes.Where(s => job.Reception.Want.Any(w => w.Value == s.Id)).Select(s => s.Id).ToArray();
         var severity = wanted.Length > 0 ? Severity.Caution : Severity.Note;
-        findings.Add(severity, "path-unknown", folder.At,
-            $"the ground toward {holes.Length} of {near.Count} stations has holes{(wanted.Length > 0 ? "; wanted among them: " + string.Join(", ", wanted.Take(8)) + (wanted.Length > 8 ? " and others" : "") : ", none of them wanted")}",
-            $"holes up to {_print.Height(PathSampler.BridgeM)} are bridged (our rule); {(terrain.MissingTiles.Count > 0 ? "tiles that are not there: " + string.Join(", ", terrain.MissingTiles.Take(8)) : terrain.UnfitTiles.Count > 0 ? "tiles that cannot be used lie there" : "the tiles have voids there")}",
-            "add the tiles; until then these stations are judged by the curves, which do not see the hills");
+        findings.Add(severity, "path-unknown", folder.At, ("holes", holes.Length), ("stations", near.Count), ("wanted", wanted.Take(MostNames)),
+            ("more", wanted.Length > MostNames), ("bridge_m", PathSampler.BridgeM), ("missing", terrain.MissingTiles.Take(MostNames)), ("unfit", terrain.UnfitTiles.Count > 0));
     }
 
     private void CheckGround(double tileM, SourceSpan at)
     {
         var given = job.Siting.Ground;
         if (Math.Abs(tileM - given.Value.Metres) <= LargestDifferenceM) return;
-        findings.Add(Severity.Caution, "ground-differs", given.At, $"siting.ground is {_print.Height(given.Value.Metres)}, and the tiles say {_print.Height(tileM)} at this place",
-            $"they should agree within {_print.Height(LargestDifferenceM)} (memory: the height accuracy that the makers of such tiles state)",
-            tileM == 0 ? "the tiles hold 0 where the sea is: check the coordinates first" : "check the coordinates first, then the height; the ground of the tiles is used for the paths");
+        findings.Add(Severity.Caution, "ground-differs", given.At, ("given_m", given.Value.Metres), ("tiles_m", tileM), ("most_m", LargestDifferenceM));
     }
 
     private void CheckProfile(MeasuredProfile profile)
@@ -59,7 +54,6 @@ internal sealed class GroundPlanner(Job job, GroundView ground, FindingList find
         var length = Geodesic.Inverse(job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value, station.LatitudeDeg, station.LongitudeDeg).DistanceM;
         var last = profile.Points[^1].DistanceM;
         if (Math.Abs(last - length) > LengthTolerance * length)
-            findings.Add(Severity.Stop, "profile-unfit", profile.At, $"the measured profile toward `{station.Id}` ends at {_print.Distance(last / 1000)}, and the station stands {_print.Distance(length / 1000)} away",
-                "the last point lies at the transmitter, within 2 % of the distance (our rule)", "complete the profile, or correct the coordinates");
+            findings.Add(Severity.Stop, "profile-unfit", "end", profile.At, ("station", station.Id), ("end_km", last / 1000), ("distance_km", length / 1000));
     }
 }

@@ -31,11 +31,12 @@ internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<Obst
     {
         var (plan, place) = ($"siting.paths[{site.Name}]", $"{site.Name} at {UnitText.Number(worst.DistanceKm, 2)} km");
         Term length = Term.Plan(plan + ".distance_km", path.LengthM / 1000), d1 = Term.Plan(plan + ".tightest.distance_km", worst.DistanceKm);
+        Subject about = $"{site.Name} at {UnitText.Number(worst.DistanceKm, 2)} km";
         work.Apply(EffectiveEarth.ClearanceFormula, $"{site.Name}, ground at {UnitText.Number(worst.DistanceKm, 2)} km",
             own, station.AboveSea(), length.In(1000), d1.In(1000), Term.Ground(place, worst.GroundM));
         if (worst.FresnelM <= 0) return;
-        var d2 = work.Apply(SitingFormulas.Rest, place, length, d1);
-        work.Apply(FresnelZone.RadiusFormula, place, FresnelZone.First, station.Centre(), d1, d2);
+        var d2 = work.Apply(SitingFormulas.Rest, about, length, d1);
+        work.Apply(FresnelZone.RadiusFormula, about, FresnelZone.First, station.Centre(), d1, d2);
     }
 
     private static PathPoint Point(GroundPath path, int i, double own, double top, double frequency)
@@ -62,8 +63,8 @@ internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<Obst
     {
         var near = Horizon(path, own, i => i * path.StepM);
         var far = Horizon(path, top, i => path.LengthM - i * path.StepM);
-        var hill = $"horizon toward {site.Name}";
-        work.Apply(EffectiveEarth.ElevationFormula, hill, own, Term.Ground(hill, path.HeightsM[near.Index]),
+        Subject hill = $"horizon toward {site.Name}";
+        work.Apply(EffectiveEarth.ElevationFormula, hill, own, Term.Ground(hill.ToString(), path.HeightsM[near.Index]),
             Term.Plan($"siting.paths[{site.Name}].edges[horizon of the antenna].distance_km", near.Index * path.StepM / 1000).In(1000));
         var first = new GoverningEdge("horizon of the antenna", near.Index, near.AngleDeg);
         return far.Index == near.Index ? [first] : [first, new("horizon of the transmitter", far.Index, far.AngleDeg)];

@@ -41,6 +41,6 @@ internal sealed class HighlandCodeFamily() : CodeFamily("CodeFamilies/Highland")
 
         public Row PressurePa(Workings work, DesignWind wind, double heightM) => work.Apply(Pressure, "antenna", wind.Speed());
 
-        public Row Design(Workings work, Term load, string subject) => work.Apply(Load, subject, load);
+        public Row Design(Workings work, Term load, Subject subject) => work.Apply(Load, subject, load);
     }
 }

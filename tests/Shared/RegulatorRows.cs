@@ -1,8 +1,16 @@
-namespace InstallPacket.Jobs.Tests.Stations;
+namespace InstallPacket.Tests;
 
 /// <summary>Writes rows in the form of the regulator's query list, with invented stations.</summary>
 internal static class RegulatorRows
 {
+    /// <summary>A sound row, and one for every fault that drops a row.</summary>
+    public static readonly string[] Faulty =
+    [
+        Row(), "<html> a heading\n", Row(call: "X INV"), Row(service: "TX"), Row(service: "FM"), Row(channel: "70"), Row(channel: "7.5"), Row(power: "0.     kW"), Row(power: "-3. kW"), Row(power: "high"),
+        Row(power: "9000. kW"), Row(power: "40. W"), Row(north: "X"), Row(latitude: "43|60|0"), Row(latitude: "91|0|0"), Row(latitude: "90|0|1"), Row(longitude: "99|22|60"), Row(longitude: "||"),
+        Row(latitude: "0|0|0", longitude: "0|0|0"), Row(haat: "-", aboveSea: "0."), "|XINV-DT|too|short|\n",
+    ];
+
     /// <summary>One row; every field is padded as the list pads them.</summary>
     public static string Row(
         string call = "XINV-DT", string service = "DTV", string channel = "21", string status = "LIC", string city = "HARLOW", string power = "34.     kW", string vertical = "-", string haat = "318.",
