@@ -42,6 +42,19 @@ public sealed class PacketBuilder(Theme theme)
         return [.. files.OrderBy(f => f.Path, StringComparer.Ordinal)];
     }
 
+    /// <summary>What the pages and figures of a packet say, without HTML, PDF and pictures.</summary>
+    /// <param name="plan">The plan.</param>
+    internal string Said(Plan plan)
+    {
+        var pages = PagesOf(plan.Job);
+        var figures = FigureSet.Of(plan, pages.Words, _measure);
+        var model = PlanJson.Tree(plan);
+        model["documents"] = Documents();
+        var documents = theme.Documents.Select(entry => Document(plan, model, figures, entry, pages))
+            .Select(d => $"{d.Title}\n{d.Footer}\n{d.Stamp}\n{d.Markdown}");
+        return string.Join('\n', documents.Concat(figures.Values.Select(f => SvgPainter.PaintFile(f))));
+    }
+
     // The documents that the entry page lists: those that have a reader.
     private JsonArray Documents() => [.. theme.Documents.Where(d => d.Reader is not null).Select(d => (JsonNode)new JsonObject
     {

@@ -59,6 +59,35 @@ public class OtherCommandTests
         Assert.DoesNotContain("runs R1:", run.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Changes_lists_the_files_of_a_theme_and_the_tiles_that_differ()
+    {
+        using var shop = Workshop.WithDemoJobs();
+        foreach (var job in new[] { "brook-terrace", "mill-yard", "pine-corner", "quay-loft", "alder-lane" }) Directory.Delete(Path.Combine(shop.Jobs, job), true);
+        shop.Write("theme/words/en-US.yaml", "documents:\n  crew: { title: Crew }\n");
+        shop.Write("theme/documents.yaml", "{}\n");
+        Git(shop, "init", "-q", "-b", "main");
+        Git(shop, "add", ".");
+        Git(shop, "-c", "user.name=t", "-c", "user.email=t@example.invalid", "commit", "-q", "-m", "first");
+        var theme = Path.Combine(shop.Root, "theme");
+        Assert.Equal("# Changes since HEAD\n\n## far-meadow\n\nNo change of plan.\n", Changes());
+
+        shop.Edit("theme/words/en-US.yaml", "Crew", "Roof crew");
+        shop.Write("theme/templates/quotation.md.liquid", "# New\n");
+        File.Copy(Path.Combine(shop.Jobs, "_shared/terrain/tamarack/N43W100.hgt.zip"), Path.Combine(shop.Jobs, "_shared/terrain/tamarack/N43W101.hgt.zip"));
+        var changes = Changes();
+        Assert.Contains("The theme differs; packets are printed anew:\n\n- templates/quotation.md.liquid\n- words/en-US.yaml\n", changes, StringComparison.Ordinal);
+        Assert.Contains("Elevation tiles differ; every number that depends on them may differ too:\n\n- _shared/terrain/tamarack/N43W101.hgt.zip\n", changes, StringComparison.Ordinal);
+        Assert.DoesNotContain("documents.yaml", changes, StringComparison.Ordinal);
+
+        string Changes()
+        {
+            var run = Workshop.Run("changes", "--from", "HEAD", "--jobs", shop.Jobs, "--theme", theme);
+            Assert.Equal(ExitCode.Done, run.Code);
+            return run.Output;
+        }
+    }
+
     [Theory]
     [InlineData("no-such-revision")]
     [InlineData("--output=/tmp/x")]

@@ -39,7 +39,16 @@ internal sealed class DemoJobs : IJobFiles
         var at = text.IndexOf(old, StringComparison.Ordinal);
         if (at < 0 || text.IndexOf(old, at + 1, StringComparison.Ordinal) >= 0)
             throw new ArgumentException($"'{old}' must stand exactly once in {path}.", nameof(old));
-        _files[path] = text.Replace(old, replacement, StringComparison.Ordinal);
+        return WithFile(path, text.Replace(old, replacement, StringComparison.Ordinal));
+    }
+
+    /// <summary>A file as it stands.</summary>
+    public string Text(string path) => _files[path];
+
+    /// <summary>Replaces a file.</summary>
+    public DemoJobs WithFile(string path, string text)
+    {
+        _files[path] = text;
         _changesParts |= path.StartsWith(PartsFolder, StringComparison.Ordinal);
         return this;
     }

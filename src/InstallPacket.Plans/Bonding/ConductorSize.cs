@@ -12,9 +12,9 @@ internal static class ConductorSize
     /// <summary>Cross-section [mm2], or null when the part does not state it.</summary>
     public static Term? AreaMm2(BondingPart part, Workings work)
     {
-        if (part.CrossSectionMm2 is { } mm2) return Term.Part(part.Id, "cross-section", mm2);
+        if (part.CrossSectionMm2 is { } mm2) return part.Figure(BondingPartKeys.CrossSection, mm2);
         if (part.Gauge is not { } gauge) return null;
-        return work.Apply(WireGauge.AreaFormula, part.Id, work.Apply(WireGauge.DiameterFormula, part.Id, Term.Part(part.Id, "gauge", gauge)));
+        return work.Apply(WireGauge.AreaFormula, part.Id, work.Apply(WireGauge.DiameterFormula, part.Id, part.Figure(BondingPartKeys.Gauge, gauge)));
     }
 
     /// <summary>Diameter of the round wire [m] of a cross-section [mm2].</summary>

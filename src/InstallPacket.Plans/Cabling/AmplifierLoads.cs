@@ -61,9 +61,9 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         var total = inputs[0].Dbm;
         foreach (var (station, dbm) in inputs.Skip(1))
             total = _work.Apply(CablingFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", total, dbm);
-        Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : Term.Part(e.Part.Id, "amplification", Amplifier(e).AmplificationDb?.Points.Max(p => p.Value) ?? 0);
+        Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : e.Part.Figure(AmplifierPartKeys.Amplification, Amplifier(e).AmplificationDb?.Points.Max(p => p.Value) ?? 0);
         double? reserve = Amplifier(e).LargestOutput is { } largest
-            ? _work.Apply(AmplifierOverload.MarginFormula, e.Id, total, gain, Term.Part(e.Part.Id, "largest-output", largest.Dbm)).Number : null;
+            ? _work.Apply(AmplifierOverload.MarginFormula, e.Id, total, gain, e.Part.Figure(AmplifierPartKeys.LargestOutput, largest.Dbm)).Number : null;
         return new(e, inputs, total, gain, reserve);
     }
 

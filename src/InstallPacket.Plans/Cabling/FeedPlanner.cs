@@ -67,7 +67,7 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
                 ("most_ma", most), ("source", source.ProvenanceOf(PowerInserterPartKeys.LargestCurrent)));
         var ohm = LoopOhm(amplifier, way);
         double? arrives = ohm is { } r && part.DrawsMa is { } ma
-            ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, Term.Part(inserter.Part.Id, "supply", supply), Term.Part(amplifier.Part.Id, "draws", ma).In(0.001),
+            ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, inserter.Part.Figure(PartKeys.Supply, supply), amplifier.Part.Figure(AmplifierPartKeys.Draws, ma).In(0.001),
                 Term.Plan($"cabling.feeds[{amplifier.Id}].loop_ohm", r)).Number : null;
         var least = part.LeastSupplyV ?? LeastShare * nominal;
         if (arrives is { } v && v < least)
@@ -86,7 +86,7 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
             var (run, cable) = (routing.Runs.First(r => r.Id == e.Run), job.Routing.Runs.First(r => r.Id == e.Run).Cable);
             if (cable.LoopOhmPerKm is not { } perKm) return null;
             sum += work.Apply(DcFeed.LoopFormula, $"run {run.Id}, supply of {amplifier.Id}",
-                Term.Part(cable.Id, "loop-resistance", perKm), BothConductors, Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM));
+                cable.Figure(CablePartKeys.LoopResistance, perKm), BothConductors, Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM));
         }
         return sum;
     }

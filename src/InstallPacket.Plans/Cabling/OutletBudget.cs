@@ -65,6 +65,6 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         var before = steps.Cascade(Chain(s, job.Cabling.HotC), s.FrequencyMhz, job.Cabling.HotC, outlet)[^1];
         var receiver = job.Cabling.Receiver;
         return _work.Apply(NoiseCascade.FriisFormula, $"receiver at {outlet.Id}, {s.FrequencyMhz:0.###} MHz, {job.Cabling.HotC:0.###} C",
-            before.Noise, before.Gain, Term.Part(receiver.Id, "noise-figure", receiver.NoiseFigureDb?.At(s.FrequencyMhz) ?? 0));
+            before.Noise, before.Gain, receiver.Figure(PartKeys.NoiseFigure, receiver.NoiseFigureDb?.At(s.FrequencyMhz) ?? 0));
     }
 }

@@ -95,7 +95,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         if (!_tables.TryGetValue(cable.Id, out var table))
             _tables[cable.Id] = table = [.. curve.Points.Select(p => new AttenuationPoint(p.MHz, p.Value))];
         var (below, above) = CoaxAttenuation.Neighbours(table, frequencyMHz);
-        Term Point(double number) => Term.Part(cable.Id, "attenuation", number);
+        Term Point(double number) => cable.Figure(CablePartKeys.Attenuation, number);
         var alpha = _work.Apply(CoaxAttenuation.PerLengthFormula, table, $"{cable.Id}, {frequencyMHz:0.###} MHz",
             Channel(frequencyMHz), Point(below.FrequencyMHz), Point(below.DbPer100M), Point(above.FrequencyMHz), Point(above.DbPer100M));
         var factor = _work.Apply(CoaxTemperature.FactorFormula, $"{celsius.Number:0.###} C", celsius);
@@ -115,12 +115,12 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         {
             if (part.AmplificationDb is null) Missing(part, AmplifierPartKeys.Amplification);
             if (part.NoiseFigureDb is null) Missing(part, PartKeys.NoiseFigure);
-            Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : Term.Part(part.Id, "amplification", part.AmplificationDb?.At(frequencyMHz) ?? 0);
-            return new(label, e, gain, Term.Part(part.Id, "noise-figure", part.NoiseFigureDb?.At(frequencyMHz) ?? 0), output);
+            Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : part.Figure(AmplifierPartKeys.Amplification, part.AmplificationDb?.At(frequencyMHz) ?? 0);
+            return new(label, e, gain, part.Figure(PartKeys.NoiseFigure, part.NoiseFigureDb?.At(frequencyMHz) ?? 0), output);
         }
         var loss = e.Part.LossTo(output, frequencyMHz);
         if (loss is null) Missing(e.Part, PassiveKeys.Loss);
-        return Lossy(label, e, Term.Part(e.Part.Id, "loss", loss ?? 0), output);
+        return Lossy(label, e, e.Part.Figure(PassiveKeys.Loss, loss ?? 0), output);
     }
 
     private bool Covers(Part cable, FrequencyCurve curve, double frequencyMHz)

@@ -58,7 +58,7 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
         var lowest = reception.Wanted.Min(s => s.FrequencyMhz);
         var loss = steps.Steps(chain.PathTo(e, lowest), lowest, job.Cabling.ColdC).First(s => s.Element == e).Noise;
         var ripple = work.Apply(MismatchRipple.PeakToPeakFormula, $"run {e.Run!}, {UnitText.Number(lowest, 0)} MHz",
-            Term.Part(from.Part.Id, "return-loss", one.At(lowest)), Term.Part(e.Part.Id, "return-loss", other.At(lowest)), loss);
+            from.Part.Figure(ChainKeys.ReturnLoss, one.At(lowest)), e.Part.Figure(ChainKeys.ReturnLoss, other.At(lowest)), loss);
         if (ripple > MostRippleDb)
             findings.Add(Severity.Note, "run-ripple", e.RunAt, ("from", from.Id), ("to", e.Id), ("ripple_db", ripple.Number), ("run", e.Run));
     }

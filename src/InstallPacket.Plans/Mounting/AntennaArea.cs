@@ -17,13 +17,13 @@ internal static class AntennaArea
     private static double Outline(AntennaPart antenna, Workings work)
     {
         var (front, side) = (Bars(antenna, BarFace.Front, work), Bars(antenna, BarFace.Side, work));
-        return work.Apply(WindForce.AngleFormula, antenna.Id, Term.Part(antenna.Id, "outline", front), Term.Part(antenna.Id, "outline", side), front >= side ? AlongTheBoom : AcrossTheBoom);
+        return work.Apply(WindForce.AngleFormula, antenna.Id, antenna.Figure(AntennaPartKeys.Outline, front), antenna.Figure(AntennaPartKeys.Outline, side), front >= side ? AlongTheBoom : AcrossTheBoom);
     }
 
     private static double Bars(AntennaPart antenna, BarFace face, Workings work) => antenna.Outline.Select((b, i) => (Bar: b, Number: i + 1)).Where(b => b.Bar.Faces == face).Sum(b =>
     {
         var (bar, cf) = (b.Bar, b.Bar.Form == BarForm.Round ? RoundCf : SquareCf);
-        Term Of(double number) => Term.Part(antenna.Id, "outline", number);
+        Term Of(double number) => antenna.Figure(AntennaPartKeys.Outline, number);
         return work.Apply(WindForce.BarsFormula, $"{antenna.Id}, bar {b.Number}, wind {(face == BarFace.Front ? "along" : "across")} the boom",
             Of(bar.Count), Of(bar.WidthM), Of(bar.LengthM), cf).Number;
     });

@@ -30,7 +30,7 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
         }
         // The foot of a ground mast carries the weight, not its bracket.
         var weight = brackets == 1 ? 0 : (weightN ?? 0) * code.Limit("weight-factor").Value;
-        Term couple = weight > 0 ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.Hold("bracket.weight_n", weight), Of("stand-off", standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
+        Term couple = weight > 0 ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.Hold("bracket.weight_n", weight), Of(MountPartKeys.StandOff, standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
         // Guys can make the lower one bear more than the upper one.
         var force = brackets == 1 ? Math.Abs(wind.UpperN) : Math.Max(Math.Abs(wind.UpperN), Math.Abs(wind.LowerN));
         var demands = new List<FixingDemand> { Away(force, couple, weight / 2, each) };
@@ -44,7 +44,7 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
 
     private static Given Bracket(string key, double number) => MountTerms.Hold("bracket." + key, number);
 
-    private Given Of(string key, double number) => Term.Part(_mounting.Mount.Id, key, number);
+    private Given Of(Key key, double number) => _mounting.Mount.Figure(key, number);
 
     private FixingDemand Away(double force, Term couple, double weight, int each) => new(
         "wind away from the wall",
@@ -61,7 +61,7 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
                 ("mount", _mounting.Mount.Id));
             return null;
         }
-        var pull = work.Apply(MountReactions.AlongWallFormula, "upper bracket", Bracket("force_n", force), Of("stand-off", standOff), Of(_mounting.Mount.AcrossM is null ? "edge" : "across", lever));
+        var pull = work.Apply(MountReactions.AlongWallFormula, "upper bracket", Bracket("force_n", force), Of(MountPartKeys.StandOff, standOff), Of(_mounting.Mount.AcrossM is null ? MountPartKeys.Edge : MountPartKeys.Across, lever));
         return new("wind along the wall",
             work.Apply(MountingFormulas.PullAlong, "upper bracket", pull, Bracket("sharing", sharing), couple, Bracket("fixings", each)),
             work.Apply(MountingFormulas.Shear, "upper bracket, wind along the wall", Bracket("force_n", force), Bracket("share_of_weight_n", weight), Bracket("fixings", each)));

@@ -39,7 +39,7 @@ internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, Findi
         var antennas = job.Cabling.Antennas.Sum(a => a.MassKg!.Value);
         var mast = MastKg();
         (_antennasKg, _mastKg) = (antennas, mast);
-        return work.Apply(MountingFormulas.Weight, "mount", MountTerms.Hold("antennas_kg", antennas), MountTerms.Hold("mast_kg", mast), Term.Part(_mounting.Mount.Id, "mass", _mounting.Mount.MassKg!.Value)).Number;
+        return work.Apply(MountingFormulas.Weight, "mount", MountTerms.Hold("antennas_kg", antennas), MountTerms.Hold("mast_kg", mast), _mounting.Mount.Figure(PartKeys.Mass, _mounting.Mount.MassKg!.Value)).Number;
     }
 
     private double MastKg()

@@ -26,9 +26,6 @@ internal static class MountTerms
     /// <summary>A key of a fixing.</summary>
     public static Term Key(this Fixing f, string key, double number) => Term.Key($"mounting.fixings.{f.Part.Id}.{key}", number);
 
-    /// <summary>A figure of a part.</summary>
-    public static Term Figure(this Part part, string key, double number) => Term.Part(part.Id, key, number);
-
     /// <summary>A number of the plan of the wind.</summary>
     public static Given Wind(string key, double number) => Term.Plan("mounting.wind." + key, number);
 

@@ -22,8 +22,8 @@ internal sealed class TripodPlanner(Job job, CodeFamily code, Workings work, Hol
         }
         var length = job.Mounting.MastLength.Metres;
         var moment = work.Apply(MountingFormulas.FootMoment, "tripod", MountTerms.Wind("force_n", wind.ForceN), job.MastLength(), MountTerms.Wind("line_load_n_per_m", wind.LineLoadNPerM));
-        var pull = work.Apply(MountReactions.TripodOneFormula, "foot upwind", moment, Term.Part(mount.Id, "feet-radius", radius), MountTerms.None);
-        work.Apply(MountReactions.TripodThrustFormula, "foot downwind", moment, Term.Part(mount.Id, "feet-radius", radius), MountTerms.None);
+        var pull = work.Apply(MountReactions.TripodOneFormula, "foot upwind", moment, mount.Figure(MountPartKeys.FeetRadius, radius), MountTerms.None);
+        work.Apply(MountReactions.TripodThrustFormula, "foot downwind", moment, mount.Figure(MountPartKeys.FeetRadius, radius), MountTerms.None);
         var each = FixingChecker.Holding(job).Sum(f => f.Count) / Feet;
         if (each == 0)
         {

@@ -52,8 +52,8 @@ internal sealed class AntennaView
         var f = a.Channel.CentreMHz;
         var (width, back) = (BeamwidthDeg(f), Part.FrontToBackDb ?? UnknownFrontToBackDb.Number);
         Term away = Term.Plan($"reception.stations[{a.Station.Id}].off_aim_deg", turnDeg).In(turnDeg < 0 ? -1 : 1);
-        var relative = work.Apply(AntennaPattern.RelativeGainFormula, a.Station.Id, away, Term.Part(Part.Id, "beamwidth", width),
-            Part.FrontToBackDb is null ? UnknownFrontToBackDb : Term.Part(Part.Id, "front-to-back", back));
-        return work.Apply(ReceptionFormulas.AntennaGain, a.Station.Id, Term.Part(Part.Id, "gain", Part.GainDbi!.At(f)), relative);
+        var relative = work.Apply(AntennaPattern.RelativeGainFormula, a.Station.Id, away, Part.Figure(AntennaPartKeys.Beamwidth, width),
+            Part.FrontToBackDb is null ? UnknownFrontToBackDb : Part.Figure(AntennaPartKeys.FrontToBack, back));
+        return work.Apply(ReceptionFormulas.AntennaGain, a.Station.Id, Part.Figure(AntennaPartKeys.Gain, Part.GainDbi!.At(f)), relative);
     }
 }

@@ -43,7 +43,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
             clips > 0 ? code.Limit("clip-spacing").Value : null, run.Cable.BendRadiusM, run.Note ?? "")
         {
             Existing = run.Existing, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed, SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.Limit("clip-spacing-upright").Value : null, Corners = corners,
-            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, $"{run.Id}, each corner; kept in the piece", Term.Part(run.Cable.Id, "bend-radius", radius)) : null,
+            CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius ? corners * work.Apply(BendCorner.SavingFormula, $"{run.Id}, each corner; kept in the piece", run.Cable.Figure(CablePartKeys.BendRadius, radius)) : null,
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
         };
     }
@@ -109,7 +109,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
         if (depth < LeastDripM)
             findings.Add(Severity.Caution, "drip-loop-shallow", run.DripDepth.At, ("run", run.Id), ("depth_m", depth), ("usual_m", LeastDripM), ("deep_m", 2 * LeastDripM));
         return run.DripLoops.Count * work.Apply(
-            DripLoop.ExtraLengthFormula, run.Id, Term.Key($"routing.runs.{run.Id}.drip-depth", depth), Term.Part(run.Cable.Id, "bend-radius", radius));
+            DripLoop.ExtraLengthFormula, run.Id, Term.Key($"routing.runs.{run.Id}.drip-depth", depth), run.Cable.Figure(CablePartKeys.BendRadius, radius));
     }
 
     // Rounded up to what a person writes: whole inches or centimetres.

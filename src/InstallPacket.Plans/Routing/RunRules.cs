@@ -38,7 +38,7 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
             {
                 var turn = legs[corner - 1].TurnDeg(legs[corner]);
                 work.Apply(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}, corner {UnitText.Number(corner, 0)}",
-                    Term.Part(run.Cable.Id, "bend-radius", radius), Term.Key($"routing.runs.{run.Id}.path", turn));
+                    run.Cable.Figure(CablePartKeys.BendRadius, radius), Term.Key($"routing.runs.{run.Id}.path", turn));
             }
             findings.Add(Severity.Caution, "corner-too-tight", run.PathAt, ("run", run.Id), ("length_m", legs[i].LengthM), ("from", legs[i].From.Name),
                 ("to", legs[i].To.Name), ("needed_m", needed), ("cable", run.Cable.Id), ("bend_radius_m", radius), ("source", run.Cable.ProvenanceOf(CablePartKeys.BendRadius)));

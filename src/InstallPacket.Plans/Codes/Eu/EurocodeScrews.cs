@@ -32,7 +32,7 @@ internal sealed class EurocodeScrews : IScrewCode
 
     public (double Least, double Most) LeadHole(ScrewCase screw, double diameterM)
     {
-        var lead = screw.Work.Apply(MountingFormulas.EuropeanLeadHole, screw.Subject, screw.Fixing.Part.Figure("diameter", diameterM).In(1000)) / 1000;
+        var lead = screw.Work.Apply(MountingFormulas.EuropeanLeadHole, screw.Subject, screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM).In(1000)) / 1000;
         return (0.9 * lead, 1.1 * lead);
     }
 
@@ -67,7 +67,7 @@ internal sealed class EurocodeScrews : IScrewCode
     {
         var (f, work, name) = (screw.Fixing, screw.Work, screw.Subject);
         if (thread <= 0) return new WoodScrewResistance(work, MountTerms.None, MountTerms.None);
-        Term d = f.Part.Figure("diameter", shape.DiameterM).In(1000), kmod = Term.Table(f.Wet ? "kmod.wet" : "kmod.dry", EuropeanScrew.Modification(f.Wet));
+        Term d = f.Part.Figure(PartKeys.Diameter, shape.DiameterM).In(1000), kmod = Term.Table(f.Wet ? "kmod.wet" : "kmod.dry", EuropeanScrew.Modification(f.Wet));
         ledger.Screws.Add(new(name, thread, depth, depth, 1));
         Term length = ScrewShape.Of(name, "thread_m", thread).In(1000), density = Term.Table($"timber-classes.{Class(f).Name}.density", Class(f).DensityKgM3);
         var strength = work.Apply(EuropeanScrew.StrengthFormula, name, d, length, density);
@@ -78,7 +78,7 @@ internal sealed class EurocodeScrews : IScrewCode
     }
 
     private static Row Distance(ScrewCase screw, string side, Constant diameters, double diameterM) =>
-        screw.Work.Apply(MountingFormulas.EuropeanDistance, $"{screw.Subject}, {side}", diameters, screw.Fixing.Part.Figure("diameter", diameterM));
+        screw.Work.Apply(MountingFormulas.EuropeanDistance, $"{screw.Subject}, {side}", diameters, screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM));
 
     private static TimberClass Class(Fixing f) => TimberClass.Find(f.Timber?.Value ?? "") ?? TimberClass.All[0];
 }

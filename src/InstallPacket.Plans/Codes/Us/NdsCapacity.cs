@@ -32,7 +32,7 @@ internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
         var gravity = Gravity(f);
         var (thread, depth) = (lag.ThreadInTimberM(shape.LengthM, plate + f.GapM, f.Part.ThreadM), lag.PenetrationM(shape.LengthM, plate + f.GapM));
         Term g = GravityOf(f), d = Term.Table($"lag-screws.{f.Part.Id}.diameter", lag.DiameterM), theta = AcrossTheGrain;
-        var (steel, gap, bearing) = (f.Part.Figure("plate", plate), f.Key("gap", f.GapM), ScrewShape.Of(name, "bearing_m", 8 * lag.DiameterM));
+        var (steel, gap, bearing) = (screw.Job.Mounting.Mount.Figure(MountPartKeys.Plate, plate), f.Key("gap", f.GapM), ScrewShape.Of(name, "bearing_m", 8 * lag.DiameterM));
         var end = EndShare(f, lag.DiameterM);
         ledger.Screws.Add(new(name, thread, depth, 8 * lag.DiameterM, end));
         var perMetre = _work.Apply(Withdrawal.LagFormula, name, g, d);
@@ -69,7 +69,7 @@ internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
         var perMetre = _work.Apply(Withdrawal.WoodScrewFormula, name, g, d);
         var pull = _work.Apply(Withdrawal.AdjustedFormula, name, perMetre, ScrewShape.Of(name, "thread_m", thread), WindDuration, wet);
         var plain = _work.Apply(WoodScrew.LateralFormula, YieldModes.Of(wood, gravity, plate, Steel(plate), bearing, f.GapM), name,
-            d, g, f.Part.Figure("plate", plate), f.Key("gap", f.GapM), ScrewShape.Of(name, "bearing_m", bearing));
+            d, g, screw.Job.Mounting.Mount.Figure(MountPartKeys.Plate, plate), f.Key("gap", f.GapM), ScrewShape.Of(name, "bearing_m", bearing));
         var shear = _work.Apply(WoodScrew.AdjustedFormula, wood, name, plain, ScrewShape.Of(name, "depth_m", depth), d, WindDuration, wet);
         return new LagResistance(_work, pull, shear, "memory");
     }

@@ -28,17 +28,17 @@ internal sealed class NdsScrews : IScrewCode
         var (f, thin, gravity) = (screw.Fixing, Thin(screw.Fixing), Wood(screw.Fixing).Gravity);
         var (least, most) = thin is null ? LeadHoleOf(diameterM, gravity) : Calc.Mounting.Wood.LeadHole.WoodScrewRangeM(thin.RootM, gravity);
         var formula = thin is null ? Calc.Mounting.Wood.LeadHole.RangeFormula : Calc.Mounting.Wood.LeadHole.WoodScrewFormula;
-        Term width = thin is null ? f.Part.Figure("diameter", diameterM) : Term.Table($"wood-screws.{thin.Name}.root", thin.RootM);
+        Term width = thin is null ? f.Part.Figure(PartKeys.Diameter, diameterM) : Term.Table($"wood-screws.{thin.Name}.root", thin.RootM);
         screw.Work.Apply(formula, false, $"{screw.Subject}, smallest", width, NdsCapacity.GravityOf(f));
         screw.Work.Apply(formula, true, $"{screw.Subject}, largest", width, NdsCapacity.GravityOf(f));
         return (least, most);
     }
 
     public double EndM(ScrewCase screw, double diameterM) =>
-        screw.Work.Apply(MountingFormulas.EndDistance, screw.Subject, screw.Fixing.Part.Figure("diameter", diameterM));
+        screw.Work.Apply(MountingFormulas.EndDistance, screw.Subject, screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM));
 
     public double EdgeM(ScrewCase screw, double diameterM) =>
-        screw.Work.Apply(MountingFormulas.EdgeDistance, screw.Subject, screw.Fixing.Part.Figure("diameter", diameterM));
+        screw.Work.Apply(MountingFormulas.EdgeDistance, screw.Subject, screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM));
 
     public bool HasRule(FixingForm form) => form is FixingForm.LagScrew or FixingForm.WoodScrew;
 
