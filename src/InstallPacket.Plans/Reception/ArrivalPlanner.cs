@@ -77,12 +77,12 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     {
         var (s, f, id) = (a.Station, a.Channel.CentreMHz, a.Station.Id);
         var bandwidth = Bandwidth.NoiseMHz(s.System, a.Channel.WidthMHz) ?? a.Channel.WidthMHz;
-        var thermal = work.Apply(ThermalNoise.PowerFormula, id, Term.Table($"noise-bandwidth.{s.System}", bandwidth), ReferenceK);
+        var thermal = work.Apply(ThermalNoise.PowerFormula, id, Term.Table(NumberTables.NoiseBandwidth, s.System, bandwidth), ReferenceK);
         var environment = Environment(job.Siting.Surroundings);
         var external = work.Apply(ReceptionFormulas.ExternalNoise, environment, id, s.Centre());
         var threshold = StationRules.Threshold(s.System, s.Mode)!;
         var required = work.Apply(ReceptionFormulas.RequiredCn, id,
-            Term.Table($"cn-thresholds.{s.System}.{s.Mode}", threshold.RequiredDb), Term.Key("reception.multipath", job.Reception.Multipath.Db));
+            Term.Table(NumberTables.CnThresholds, $"{s.System}.{s.Mode}", threshold.RequiredDb), Term.Key("reception.multipath", job.Reception.Multipath.Db));
         return a with
         {
             ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = work.Apply(ReceptionFormulas.AntennaNoise, id, external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),

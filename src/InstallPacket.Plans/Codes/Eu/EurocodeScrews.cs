@@ -67,9 +67,9 @@ internal sealed class EurocodeScrews : IScrewCode
     {
         var (f, work, name) = (screw.Fixing, screw.Work, screw.Subject);
         if (thread <= 0) return new WoodScrewResistance(work, MountTerms.None, MountTerms.None);
-        Term d = f.Part.Figure(PartKeys.Diameter, shape.DiameterM).In(1000), kmod = Term.Table(f.Wet ? "kmod.wet" : "kmod.dry", EuropeanScrew.Modification(f.Wet));
+        Term d = f.Part.Figure(PartKeys.Diameter, shape.DiameterM).In(1000), kmod = Term.Table(NumberTables.TimberModification, f.Wet ? "wet" : "dry", EuropeanScrew.Modification(f.Wet));
         ledger.Screws.Add(new(name, thread, depth, depth, 1));
-        Term length = ScrewShape.Of(name, "thread_m", thread).In(1000), density = Term.Table($"timber-classes.{Class(f).Name}.density", Class(f).DensityKgM3);
+        Term length = ScrewShape.Of(name, "thread_m", thread).In(1000), density = Term.Table(NumberTables.TimberClasses, $"{Class(f).Name}.density", Class(f).DensityKgM3);
         var strength = work.Apply(EuropeanScrew.StrengthFormula, name, d, length, density);
         var axial = work.Apply(EuropeanScrew.WithdrawalFormula, name, strength, d, length);
         var lateral = work.Apply(EuropeanScrew.LateralFormula, name, d, ScrewShape.Of(name, "depth_m", depth).In(1000), density, Tensile);
