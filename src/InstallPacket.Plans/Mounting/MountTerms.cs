@@ -30,7 +30,7 @@ internal static class MountTerms
     public static Given Wind(string key, double number) => Term.Plan("mounting.wind." + key, number);
 
     /// <summary>A number of what holds the mast.</summary>
-    public static Given Hold(string key, double number) => Term.Plan("mounting.hold." + key, number);
+    public static Given LoadPath(string key, double number) => Term.Plan("mounting.load_path." + key, number);
 
     /// <summary>Basic wind speed [m/s].</summary>
     public static Given Speed(this DesignWind wind) => Term.Key("mounting.wind.speed", wind.SpeedMS);

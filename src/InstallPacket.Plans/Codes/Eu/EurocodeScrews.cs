@@ -42,7 +42,7 @@ internal sealed class EurocodeScrews : IScrewCode
 
     public bool HasRule(FixingForm form) => form == FixingForm.WoodScrew;
 
-    public IFixingResistance? Resistance(ScrewCase screw, HoldLedger ledger)
+    public IFixingResistance? Resistance(ScrewCase screw, LoadPathLedger ledger)
     {
         var f = screw.Fixing;
         if (ScrewShape.Of(screw, ledger) is not { } shape) return null;
@@ -63,7 +63,7 @@ internal sealed class EurocodeScrews : IScrewCode
         return Capacity(screw, ledger, shape, depth, Math.Min(threadLength, depth));
     }
 
-    private static WoodScrewResistance Capacity(ScrewCase screw, HoldLedger ledger, ScrewShape shape, double depth, double thread)
+    private static WoodScrewResistance Capacity(ScrewCase screw, LoadPathLedger ledger, ScrewShape shape, double depth, double thread)
     {
         var (f, work, name) = (screw.Fixing, screw.Work, screw.Subject);
         if (thread <= 0) return new WoodScrewResistance(work, MountTerms.None, MountTerms.None);

@@ -4,7 +4,7 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans.Codes.Us;
 
 /// <summary>The capacity of one lag screw or thin wood screw in its place, after the NDS.</summary>
-internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
+internal sealed class NdsCapacity(ScrewCase screw, LoadPathLedger ledger)
 {
     /// <summary>Load duration of wind.</summary>
     private static readonly Constant WindDuration = new("load-duration-of-wind", 1.6, "nds-chapter-12", Provenance.Read);

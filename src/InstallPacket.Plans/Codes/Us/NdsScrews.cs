@@ -42,7 +42,7 @@ internal sealed class NdsScrews : IScrewCode
 
     public bool HasRule(FixingForm form) => form is FixingForm.LagScrew or FixingForm.WoodScrew;
 
-    public IFixingResistance? Resistance(ScrewCase screw, HoldLedger ledger)
+    public IFixingResistance? Resistance(ScrewCase screw, LoadPathLedger ledger)
     {
         var capacity = new NdsCapacity(screw, ledger);
         return screw.Fixing.Part.Form == FixingForm.LagScrew ? capacity.Lag() : capacity.ThinScrew();
