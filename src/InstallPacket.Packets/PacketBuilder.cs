@@ -34,9 +34,12 @@ public sealed class PacketBuilder(Theme theme)
             new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
             new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
-        SpokenWorkings.Into(model, plan.Workings, pages.Words);
+        var ids = new RowIds(plan.Workings);
+        SpokenWorkings.Into(model, plan.Workings, ids, pages.Words);
         model["documents"] = Documents();
-        foreach (var entry in theme.Documents) AddDocument(files, entry, Document(plan, model, figures, entry, pages), plan.Job.Paper);
+        var links = ids.Links(plan.Workings);
+        foreach (var entry in theme.Documents)
+            AddDocument(files, entry, Document(plan, model, figures, entry, pages) with { RowLinks = links }, plan.Job.Paper);
         foreach (var figure in figures.Values) AddFigure(files, figure);
         files.AddRange(theme.WebFonts.Select(f => new OutputFile(f.Key, f.Value)));
         return [.. files.OrderBy(f => f.Path, StringComparer.Ordinal)];
@@ -49,6 +52,7 @@ public sealed class PacketBuilder(Theme theme)
         var pages = PagesOf(plan.Job);
         var figures = FigureSet.Of(plan, pages.Words, _measure);
         var model = PlanJson.Tree(plan);
+        SpokenWorkings.Into(model, plan.Workings, new RowIds(plan.Workings), pages.Words);
         model["documents"] = Documents();
         var documents = theme.Documents.Select(entry => Document(plan, model, figures, entry, pages))
             .Select(d => $"{d.Title}\n{d.Footer}\n{d.Stamp}\n{d.Markdown}");

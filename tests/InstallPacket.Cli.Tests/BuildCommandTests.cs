@@ -38,7 +38,7 @@ public class BuildCommandTests
     }
 
     [Fact]
-    public void A_job_in_which_no_wanted_station_can_be_reckoned_still_gets_its_packet()
+    public void A_job_in_which_no_wanted_station_can_be_calculated_still_gets_its_packet()
     {
         using var shop = Workshop.WithDemoJobs();
         shop.Edit("jobs/alder-lane/job.yaml", "part: antenna-vhf-uhf-combined", "part: antenna-uhf-panel");
