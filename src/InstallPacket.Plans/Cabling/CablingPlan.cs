@@ -28,8 +28,8 @@ public sealed record CablingPlan(
     /// <summary>Where each gain control may stand.</summary>
     public IReadOnlyList<GainWindow> Windows { get; init; } = [];
 
-    /// <summary>Single changes that mend what falls short, best first; empty when nothing does.</summary>
-    public IReadOnlyList<CurePlan> Cures { get; init; } = [];
+    /// <summary>Single changes that fix what falls short, best first; empty when nothing does.</summary>
+    public IReadOnlyList<FixPlan> Fixes { get; init; } = [];
 
     /// <summary>Whether more changes could have been tried than the search allows.</summary>
     public bool TrialsCut { get; init; }
