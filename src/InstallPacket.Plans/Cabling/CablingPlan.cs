@@ -97,6 +97,12 @@ public sealed record OutletChannel(
 public sealed record AmplifierPlan(
     string Amplifier, double GainDb, double InputDbm, double OutputDbm, double? LargestDbm, double? ReserveDb, string Strongest, string ProductsIn, double? ProductsDb)
 {
+    // Farther below than this nobody would see them.
+    private const double CloseDb = 60;
+
+    /// <summary>Whether products come near enough to a wanted channel to be named.</summary>
+    public bool ProductsClose => ProductsDb is < CloseDb;
+
     /// <summary>What falls into each channel.</summary>
     public IReadOnlyList<AmplifierProducts> Products { get; init; } = [];
 }
