@@ -57,6 +57,10 @@ public sealed record SheetPlan(Plan Plan, IWords Words)
     /// <param name="phrase">The phrase.</param>
     public string Name(string phrase) => Words.Name(phrase);
 
+    /// <summary>The size of a bonding conductor.</summary>
+    /// <param name="size">The size.</param>
+    public string Size(BondSize size) => Words.Say("sizes.conductor", ("c", size.Values()));
+
     /// <summary>A bearing that says its north.</summary>
     /// <param name="degrees">The true bearing.</param>
     public string True(double degrees) => Say("true", ("bearing", Print.Bearing(degrees)));

@@ -28,7 +28,7 @@ public static class Planner
         Planned<ReceptionPlan> Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise).Plan();
         var reception = Kept(Receive(job));
         var cabling = Kept(new CablingPlanner(job, code, reception, routing).Plan());
-        cabling = Kept(new CurePlanner(job, code, reception, routing, parts, changed => Receive(changed).Plan).Plan(cabling));
+        cabling = Kept(new FixPlanner(job, code, reception, routing, parts, changed => Receive(changed).Plan).Plan(cabling));
         var mounting = Kept(new MountingPlanner(job, code).Plan());
         var bonding = Kept(new BondingPlanner(job, code).Plan());
         var materials = Kept(new MaterialsPlanner(job, siting, routing, mounting, parts).Plan());

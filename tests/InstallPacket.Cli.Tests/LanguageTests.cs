@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Net;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -7,6 +8,7 @@ using System.Text.RegularExpressions;
 using InstallPacket.Packets.Language;
 using InstallPacket.Packets.Themes;
 using InstallPacket.Tests;
+using UglyToad.PdfPig;
 
 namespace InstallPacket.Cli.Tests;
 
@@ -16,7 +18,7 @@ public partial class LanguageTests
     private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     [Fact]
-    public void No_text_of_the_words_file_stays_English_in_pages_and_figures()
+    public void No_text_of_the_words_file_stays_English_in_pages_figures_and_tables()
     {
         using var shop = Workshop.WithDemoJobs();
         var english = Theme.FromFolder(Path.Combine(DemoJobs.Checkout, "theme")).Words("en-US");
@@ -79,13 +81,14 @@ public partial class LanguageTests
     }));
 
     private static bool Spoken(string id) => !id.StartsWith("numbers.", StringComparison.Ordinal) && !id.StartsWith("units.", StringComparison.Ordinal)
-        && !id.StartsWith("tables.", StringComparison.Ordinal) && !id.StartsWith("values.point", StringComparison.Ordinal) && !id.StartsWith("values.level-unit", StringComparison.Ordinal)
+        && !id.StartsWith("values.point", StringComparison.Ordinal) && !id.StartsWith("values.level-unit", StringComparison.Ordinal)
         && !id.StartsWith("compass.letters", StringComparison.Ordinal);
 
     private static IEnumerable<string> Left(string folder, string jobs, HashSet<string> vocabulary, IEnumerable<string> unsaid)
     {
         var names = Names(folder, jobs, unsaid);
-        string[] pages = [.. Directory.GetFiles(folder, "*.md"), .. Directory.GetFiles(Path.Combine(folder, "figures"), "*.svg")];
+        string[] pages = [.. new[] { "*.md", "*.html", "*.csv" }.SelectMany(files => Directory.GetFiles(folder, files)), Path.Combine(folder, "crew.pdf"),
+            .. Directory.GetFiles(Path.Combine(folder, "figures"), "*.svg")];
         return pages.SelectMany(page => WordsOf(Seen(page)).Where(w => vocabulary.Contains(w) && !names.Contains(w)).Select(w => $"{Path.GetFileName(folder)}/{Path.GetFileName(page)}: {w}"));
     }
 
@@ -102,11 +105,25 @@ public partial class LanguageTests
         return written.Concat(sources).Concat(rules).Concat(signs).Concat(unsaid).Append(tiles).Append("job.yaml").Append(Path.GetFileName(folder)).SelectMany(WordsOf).ToHashSet(StringComparer.Ordinal);
     }
 
-    // Targets of links, code and the marks of boxes are no words; of a drawing only what is read counts.
-    private static string Seen(string page)
+    // Targets of links, code and the marks of boxes are no words; of a drawing and a page only what is read or read out counts.
+    private static string Seen(string page) => Path.GetExtension(page) switch
     {
-        var text = File.ReadAllText(page);
-        return page.EndsWith(".svg", StringComparison.Ordinal) ? Markup().Replace(Style().Replace(text, " "), " ") : Literal(Box().Replace(text, "").Replace("\\`", "'", StringComparison.Ordinal));
+        ".pdf" => Printed(page),
+        ".csv" => File.ReadAllText(page).Replace('_', ' '),
+        ".svg" => Markup().Replace(Style().Replace(File.ReadAllText(page), " "), " "),
+        ".html" => ReadOut(Style().Replace(Code().Replace(File.ReadAllText(page), " "), " ")),
+        _ => Literal(Box().Replace(File.ReadAllText(page), "").Replace("\\`", "'", StringComparison.Ordinal)),
+    };
+
+    private static string ReadOut(string html) => WebUtility.HtmlDecode(string.Join(' ', Attribute().Matches(html).Select(m => m.Groups[1].Value).Prepend(Markup().Replace(html, " "))));
+
+    // Code is not told apart from text in a PDF: what the page of text has in backticks is left out.
+    private static string Printed(string path)
+    {
+        using var pdf = PdfDocument.Open(path);
+        var code = Backticks().Matches(File.ReadAllText(Path.ChangeExtension(path, ".md"))).SelectMany(m => WordsOf(m.Value)).ToHashSet(StringComparer.Ordinal);
+        var words = pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text).Where(w => !WordsOf(w).All(code.Contains));
+        return string.Join(' ', words.Append(pdf.Information.Title));
     }
 
     private static string Literal(string text) => Protected().Replace(text, m => m.Groups["keep"].Success ? " " : m.Value);
@@ -125,7 +142,16 @@ public partial class LanguageTests
     [GeneratedRegex("<[^>]*>")]
     private static partial Regex Markup();
 
-    [GeneratedRegex("<style>.*?</style>", RegexOptions.Singleline)]
+    [GeneratedRegex("<code[^>]*>.*?</code>", RegexOptions.Singleline)]
+    private static partial Regex Code();
+
+    [GeneratedRegex("(?:alt|title|aria-label)=\"([^\"]*)\"")]
+    private static partial Regex Attribute();
+
+    [GeneratedRegex("`[^`]*`")]
+    private static partial Regex Backticks();
+
+    [GeneratedRegex("<(style|script)[^>]*>.*?</\\1>", RegexOptions.Singleline)]
     private static partial Regex Style();
 
     [GeneratedRegex("^:::.*$", RegexOptions.Multiline)]

@@ -34,14 +34,14 @@ public class BondingSketchTests
     {
         var plan = Demo.Plan("far-meadow");
         var (b, m) = (plan.Bonding, plan.Mounting);
-        const string longSize = "17 AWG copper clad steel";
+        var longSize = new BondSize(17, "AWG", "copper-clad-steel");
         Plan[] variants =
         [
             plan with { Bonding = b with { MastSize = longSize, ShieldSize = longSize } },
-            plan with { Bonding = b with { Rod = b.Rod! with { Count = 2, Jumper = "" } } },
+            plan with { Bonding = b with { Rod = b.Rod! with { Count = 2, Jumper = "", JumperSize = null } } },
             plan with { Bonding = b with { Rod = b.Rod! with { JumperSize = longSize, LengthM = null } } },
             plan with { Bonding = b with { Rod = null, BlockElement = "" }, Mounting = m with { Kind = MountKind.Attic } },
-            plan with { Bonding = b with { Rod = null, MastSize = "size unknown of unknown metal" }, Mounting = m with { Kind = MountKind.Attic } },
+            plan with { Bonding = b with { Rod = null, MastSize = new(null, "", "") }, Mounting = m with { Kind = MountKind.Attic } },
             plan with { Bonding = b with { MastLengthM = 0, Rod = null, Zone = new(2.5, 0.5, 2, 1.5, false, true) }, Mounting = m with { Kind = MountKind.WallBracket } },
             plan with { Bonding = b with { Connection = string.Join(" ", Enumerable.Repeat("connection", 14)), By = string.Join(" ", Enumerable.Repeat("somebody", 13)) } },
         ];

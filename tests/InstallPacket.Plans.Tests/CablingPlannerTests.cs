@@ -13,7 +13,7 @@ public class CablingPlannerTests
             "    P1: { part: masthead-amplifier-16, at: mast-head, from: A1 }\n    G1: { part: grounding-block, at: entry, from: P1, run: R1 }\n    I1: { part: power-inserter-12v, at: cellar, from: G1, run: R2 }\n    S1: { part: splitter-2, at: cellar, from: I1 }");
 
     [Fact]
-    public void Moving_the_amplifier_to_the_mast_cures_the_farm()
+    public void Moving_the_amplifier_to_the_mast_fixes_the_farm()
     {
         var cellar = DemoPlans.Of("far-meadow");
         var mast = DemoPlans.Of("far-meadow", AmplifierAtTheMast());

@@ -49,12 +49,12 @@ public class ChainTests
     [Fact]
     public void Moving_the_amplifier_to_the_antenna_is_offered_and_its_gain_is_that_of_the_new_plan()
     {
-        var cure = DemoPlans.Of("far-meadow").Cabling.Cures.First(c => c.What.Contains("at the antenna", StringComparison.Ordinal));
-        Assert.Equal("kes-30", cure.Station);
-        Assert.True(cure.GainDb > 4);
+        var fix = DemoPlans.Of("far-meadow").Cabling.Fixes.First(f => f.Id is "add-at-antenna" or "move-to-antenna");
+        Assert.Equal("kes-30", fix.Station);
+        Assert.True(fix.GainDb > 4);
         var moved = DemoPlans.Of("far-meadow", Moved());
         var worst = moved.Cabling.Outlets.Min(o => o.Channels.Single(c => c.Station == "kes-30").MarginDb);
-        var offered = DemoPlans.Of("far-meadow").Cabling.Cures.Single(c => c.What.StartsWith("use `masthead-amplifier-16` at the antenna instead of D1", StringComparison.Ordinal));
+        var offered = DemoPlans.Of("far-meadow").Cabling.Fixes.Single(f => f is { Id: "move-to-antenna", Part: "masthead-amplifier-16", Element: "D1" });
         Assert.Equal(worst, offered.MarginDb, 6);
     }
 
@@ -134,7 +134,7 @@ public class ChainTests
     public void Turning_a_badly_fixed_aim_is_offered_and_costs_nothing()
     {
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "  want:", "  aim: 150 deg true\n  want:"));
-        var turn = Assert.Single(plan.Cabling.Cures, c => c.What.StartsWith("turn the antenna to 236", StringComparison.Ordinal));
+        var turn = Assert.Single(plan.Cabling.Fixes, f => f is { Id: "turn", BearingDeg: > 235.5 and < 236.5 });
         Assert.Equal(0, turn.AddedCost);
         var free = DemoPlans.Of("alder-lane");
         Assert.Equal(free.Cabling.Outlets.Min(o => o.Channels.Single(c => c.Station == turn.Station).MarginDb), turn.MarginDb, 6);
@@ -143,17 +143,17 @@ public class ChainTests
     [Fact]
     public void Cost_of_a_change_is_the_sum_of_its_prices_or_unknown()
     {
-        var plain = DemoPlans.Of("far-meadow").Cabling.Cures;
+        var plain = DemoPlans.Of("far-meadow").Cabling.Fixes;
         Assert.All(plain.Where(c => c.Adds.Count > 0), c => Assert.Null(c.AddedCost));
         var priced = DemoPlans.Of("far-meadow", DemoJobs.Load()
             .With("_shared/parts/passives.yaml", "    name: Power inserter with 12 V plug-in supply\n", "    name: Power inserter with 12 V plug-in supply\n    price: 14.5\n")
             .With("_shared/parts/actives.yaml", "    name: Masthead amplifier, gain 16 dB, noise figure 2 dB, 12 V through the cable\n", "    name: Masthead amplifier, gain 16 dB, noise figure 2 dB, 12 V through the cable\n    price: 39\n"));
-        Assert.Equal(53.5, priced.Cabling.Cures.First(c => c.What.StartsWith("add `masthead-amplifier-16`", StringComparison.Ordinal)).AddedCost);
+        Assert.Equal(53.5, priced.Cabling.Fixes.First(f => f is { Id: "add-at-antenna", Part: "masthead-amplifier-16" }).AddedCost);
     }
 
     private static Plan At(int db) => DemoPlans.Of("mill-yard", DemoJobs.Load().With(Job, "setting: 17 dB", $"setting: {db} dB"));
 
-    // The change by hand: the amplifier and its inserter go where the cure says.
+    // The change by hand: the amplifier and its inserter go where the fix says.
     private static DemoJobs Moved()
     {
         var text = DemoJobs.Load().Read("far-meadow/job.yaml", 1 << 20).Text;

@@ -77,7 +77,7 @@ internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords wo
         canvas.Box(new(BlockX, 62.5, BlockX + 9, 69.5), new(Ink.Line, 0.6), Fill.Tint);
         canvas.Text(new(new(BlockX + 12, 63.5), plan.Say("bonding.block", ("block", _bonding.BlockElement)), TextMm));
         canvas.Line(Bond, new(BlockX + 4.5, 69.5), new(BlockX + 4.5, 87), new(Termination.Left, 87));
-        Label(new(BlockX + 12, 74.5), Anchor.Start, 36, _bonding.ShieldSize, words.ShieldLength);
+        Label(new(BlockX + 12, 74.5), Anchor.Start, 36, plan.Size(_bonding.ShieldSize), words.ShieldLength);
         if (words.Power(BondWords.FromBlock) is { Length: > 0 } away) Power(new(106, 79), new(106, 86.2), new(109, 76), Anchor.Start, away, 22);
         Badge(canvas, new(BlockX + 4.5, 79), words.Number("shield"));
     }
@@ -89,7 +89,7 @@ internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords wo
         canvas.Line(Bond, _bonding.Rod is null
             ? [start, new(DownX, 62), new(DownX, end), new(Termination.Left, end)] : [start, new(DownX, 62), new(DownX, end)]);
         canvas.Ring(start, 1.1, new(Ink.Accent, 0.5), Fill.Solid);
-        Label(new(DownX - 3, 66), Anchor.End, 28, _bonding.MastSize, words.MastLength);
+        Label(new(DownX - 3, 66), Anchor.End, 28, plan.Size(_bonding.MastSize), words.MastLength);
         if (words.Power(BondWords.FromMast) is { Length: > 0 } away) Power(new(10, 86), new(DownX - 1, 86), new(4, 92), Anchor.Start, away, 26);
         Badge(canvas, new(DownX, 78), words.Number("mast"));
     }

@@ -25,10 +25,10 @@ internal sealed class BondWords
         _print = plan.Print;
         var b = plan.Bonding;
         if (HasMast)
-            Add("mast", plan.Say(b.Rod is null ? "bonding.mast-to-connection" : "bonding.mast-to-rod", ("size", b.MastSize), ("length", MastLength),
+            Add("mast", plan.Say(b.Rod is null ? "bonding.mast-to-connection" : "bonding.mast-to-rod", ("size", plan.Size(b.MastSize)), ("length", MastLength),
                 ("least", Least(FromMast)), ("route", Route(FromMast))));
         if (HasShield)
-            Add("shield", plan.Say("bonding.shield", ("block", b.BlockElement), ("size", b.ShieldSize), ("length", ShieldLength),
+            Add("shield", plan.Say("bonding.shield", ("block", b.BlockElement), ("size", plan.Size(b.ShieldSize)), ("length", ShieldLength),
                 ("least", Least(FromBlock)), ("route", Route(FromBlock))));
         Add("connection", plan.Say("bonding.connection", ("connection", b.Connection)));
         Add("service", plan.Say("bonding.service-note", ("by", b.By)));
@@ -47,7 +47,7 @@ internal sealed class BondWords
 
     public string ShieldLength => _print.Length(_plan.Bonding.ShieldLengthM);
 
-    public string JumperLabel => _plan.Bonding.Rod is { Jumper.Length: > 0 } rod ? $"{rod.JumperSize}, {_print.Length(rod.JumperLengthM)}" : "";
+    public string JumperLabel => _plan.Bonding.Rod is { JumperSize: { } size } rod ? $"{_plan.Size(size)}, {_print.Length(rod.JumperLengthM)}" : "";
 
     public string RodLabel => _plan.Bonding.Rod is { LengthM: { } length } ? _plan.Say("bonding.rod-long", ("length", _print.Length(length))) : _plan.Say("bonding.rod-unknown");
 
@@ -63,7 +63,7 @@ internal sealed class BondWords
 
     private void Add(string key, string text) => _entries.Add(new(_entries.Count + 1, key, text));
 
-    private string Least(string use) => _plan.Bonding.Sizes.FirstOrDefault(s => s.Use == use) is { } size ? _plan.Say("bonding.least", ("least", size.Least)) : "";
+    private string Least(string use) => _plan.Bonding.Sizes.FirstOrDefault(s => s.Use == use) is { } size ? _plan.Say("bonding.least", ("least", _plan.Size(size.Least))) : "";
 
     private string Route(string use)
     {

@@ -4,7 +4,7 @@ using System.Globalization;
 namespace InstallPacket.Jobs.Findings;
 
 /// <summary>
-/// The named values of a finding: texts, numbers in SI with the unit in the name, truth values, lists of texts, or a group of such values. Two with
+/// The named values of a finding: texts, numbers in SI with the unit in the name, truth values, lists of texts, a group of such values, or a list of groups. Two with
 /// the same names and values are equal.
 /// </summary>
 public sealed class FindingValues : IReadOnlyList<(string Name, object? Value)>, IEquatable<FindingValues>
@@ -60,15 +60,22 @@ public sealed class FindingValues : IReadOnlyList<(string Name, object? Value)>,
         double d => double.IsFinite(d) ? d : null,
         Calc.Work.Term term => Sound(name, term.Number),
         IEnumerable<string> list => list.ToArray(),
+        IEnumerable<FindingValues> groups => groups.ToArray(),
         _ => throw new ArgumentException($"A finding cannot hold a {value.GetType().Name} as '{name}'.", nameof(value)),
     };
 
-    private static bool Same(object? a, object? b) => a is string[] one && b is string[] other ? one.SequenceEqual(other, StringComparer.Ordinal) : Equals(a, b);
+    private static bool Same(object? a, object? b) => (a, b) switch
+    {
+        (string[] one, string[] other) => one.SequenceEqual(other, StringComparer.Ordinal),
+        (FindingValues[] one, FindingValues[] other) => one.SequenceEqual(other),
+        _ => Equals(a, b),
+    };
 
     private static string Written(object? value) => value switch
     {
         null => "not known",
         string[] list => $"[{string.Join("; ", list)}]",
+        FindingValues[] groups => $"[{string.Join("; ", groups.Select(g => $"{{{g}}}"))}]",
         FindingValues group => $"{{{group}}}",
         double d => d.ToString("R", CultureInfo.InvariantCulture),
         int i => i.ToString(CultureInfo.InvariantCulture),

@@ -72,6 +72,7 @@ public sealed class JobWords : IWords
         int i => NumberValue.Create(i),
         bool b => BooleanValue.Create(b),
         IEnumerable<string> list => new ArrayValue([.. list.Select(s => new StringValue(s))]),
+        IEnumerable<FindingValues> groups => new ArrayValue([.. groups.Select(g => ModelValues.Of(PlanJson.Values(g), name))]),
         FindingValues group => ModelValues.Of(PlanJson.Values(group), name),
         _ => throw new ArgumentException($"A text cannot name a {value.GetType().Name}.", nameof(value)),
     };

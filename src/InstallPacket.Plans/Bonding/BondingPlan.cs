@@ -11,11 +11,11 @@ public sealed record BondingPlan(
     /// <summary>Its part.</summary>
     public required string ShieldConductorPart { get; init; }
 
-    /// <summary>Size of the mast's conductor in words.</summary>
-    public required string MastSize { get; init; }
+    /// <summary>Size of the mast's conductor.</summary>
+    public required BondSize MastSize { get; init; }
 
-    /// <summary>Size of the shield's conductor in words.</summary>
-    public required string ShieldSize { get; init; }
+    /// <summary>Size of the shield's conductor.</summary>
+    public required BondSize ShieldSize { get; init; }
 
     /// <summary>Each size beside the least one of the code family.</summary>
     public required IReadOnlyList<BondSizePlan> Sizes { get; init; }
@@ -44,10 +44,10 @@ public sealed record BondingPlan(
 
 /// <summary>A conductor beside the least size.</summary>
 /// <param name="Use">Which conductor, in words.</param>
-/// <param name="Planned">Its size in words.</param>
-/// <param name="Least">The least size in words.</param>
+/// <param name="Planned">Its size.</param>
+/// <param name="Least">The least size.</param>
 /// <param name="UseShare">Least over planned; above 1 is a stop.</param>
-public sealed record BondSizePlan(string Use, string Planned, string Least, double LeastMm2, double HasMm2, double UseShare, string Document, string Edition, string Provenance);
+public sealed record BondSizePlan(string Use, BondSize Planned, BondSize Least, double LeastMm2, double HasMm2, double UseShare, string Document, string Edition, string Provenance);
 
 /// <summary>A length of a rod or its spacing beside the least one.</summary>
 /// <param name="What">Which length.</param>
@@ -76,7 +76,7 @@ public sealed record BondRoutePlan(
 /// <param name="Clamps">Clamps on the rods.</param>
 public sealed record RodPlan(
     string Part, string Name, int Count, double? LengthM, double? DiameterM, double? SpacingM, string Soil, string SoilProvenance, double? LowOhmM, double? HighOhmM,
-    double? LowOhm, double? HighOhm, double? LimitOhm, string LimitDocument, double? PotentialKv, string Jumper, string JumperPart, string JumperSize, double JumperLengthM, string Clamp, int Clamps);
+    double? LowOhm, double? HighOhm, double? LimitOhm, string LimitDocument, double? PotentialKv, string Jumper, string JumperPart, BondSize? JumperSize, double JumperLengthM, string Clamp, int Clamps);
 
 /// <summary>What a surge does along a conductor. Orders of magnitude only.</summary>
 /// <param name="Lengths">Half, once and twice the planned length.</param>

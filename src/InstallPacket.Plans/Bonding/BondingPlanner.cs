@@ -27,8 +27,8 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
         {
             ShieldConductor = b.ShieldConductor.Name,
             ShieldConductorPart = b.ShieldConductor.Id,
-            MastSize = ConductorSize.Words(b.Conductor),
-            ShieldSize = ConductorSize.Words(b.ShieldConductor),
+            MastSize = ConductorSize.Of(b.Conductor),
+            ShieldSize = ConductorSize.Of(b.ShieldConductor),
             Sizes = sizes.Checked,
             Lengths = rods.Lengths,
             Routes = Routes(routes, block is not null),

@@ -20,13 +20,10 @@ internal static class ConductorSize
     /// <summary>Diameter of the round wire [m] of a cross-section [mm2].</summary>
     public static Term DiameterM(Part part, Term areaMm2, Workings work) => work.Apply(WireGauge.EquivalentFormula, part.Id, areaMm2).In(0.001);
 
-    /// <summary>The size in words: <c>10 AWG copper</c>; what is unknown is said to be.</summary>
-    public static string Words(BondingPart part)
+    /// <summary>The size as the part states it.</summary>
+    public static BondSize Of(BondingPart part)
     {
-        var size = part.Gauge is { } gauge ? $"{UnitText.Number(gauge, 0)} AWG" : part.CrossSectionMm2 is { } mm2 ? UnitText.Write(mm2, mm2 % 1 == 0 ? 0 : 1, "mm²") : "size unknown";
-        return $"{size} {(part.Metal is { } metal ? Words(metal) : "of unknown metal")}";
+        var metal = part.Metal is { } known ? Word.Of(known) : "";
+        return part.Gauge is { } gauge ? new(gauge, "AWG", metal) : part.CrossSectionMm2 is { } mm2 ? new(mm2, "mm2", metal) : new(null, "", metal);
     }
-
-    /// <summary>A metal in words.</summary>
-    public static string Words(Metal metal) => Word.Of(metal).Replace('-', ' ');
 }

@@ -27,7 +27,7 @@ internal sealed class RodPlanner(CodeFamily code, BondSizes sizes, Workings work
             rod.ResistivityOhmM is not null ? "measured" : soil?.Name ?? "", rod.ResistivityOhmM is not null ? "survey" : soil is null ? "" : ProvenanceWord.Of(soil.Provenance), low, high,
             lowOhm?.Number, Resistance(rod, high, "high end of the soil")?.Number, limit?.Value, limit is null ? "" : $"{limit.Document}, {limit.Edition}",
             lowOhm is { } ohm ? work.Apply(GroundRod.PotentialFormula, "rod of the mast", SurgePlanner.InducedKa, ohm).Number : null,
-            rod.Jumper?.Name ?? "", rod.Jumper?.Id ?? "", rod.Jumper is { } jumper ? ConductorSize.Words(jumper) : "", rod.JumperLength.Metres,
+            rod.Jumper?.Name ?? "", rod.Jumper?.Id ?? "", rod.Jumper is { } jumper ? ConductorSize.Of(jumper) : null, rod.JumperLength.Metres,
             rod.Clamp?.Name ?? "", rod.Clamp is null ? 0 : Clamps(rod));
     }
 
@@ -38,7 +38,7 @@ internal sealed class RodPlanner(CodeFamily code, BondSizes sizes, Workings work
     {
         if (rod.Jumper is { } jumper) sizes.Check("jumper", "the jumper from the rod to the building's electrode system", jumper, rod.JumperAt);
         else
-            findings.Add(Severity.Stop, "rod-unjoined", rod.At, ("least", code.BondingOf("jumper", "copper")?.Size()),
+            findings.Add(Severity.Stop, "rod-unjoined", rod.At, ("least", code.BondingOf("jumper", "copper")?.Size.Values()),
                 ("rule", code.BondingOf("jumper", "copper")?.Source()));
     }
 

@@ -28,8 +28,8 @@ public sealed record CablingPlan(
     /// <summary>Where each gain control may stand.</summary>
     public IReadOnlyList<GainWindow> Windows { get; init; } = [];
 
-    /// <summary>Single changes that mend what falls short, best first; empty when nothing does.</summary>
-    public IReadOnlyList<CurePlan> Cures { get; init; } = [];
+    /// <summary>Single changes that fix what falls short, best first; empty when nothing does.</summary>
+    public IReadOnlyList<FixPlan> Fixes { get; init; } = [];
 
     /// <summary>Whether more changes could have been tried than the search allows.</summary>
     public bool TrialsCut { get; init; }
@@ -97,6 +97,12 @@ public sealed record OutletChannel(
 public sealed record AmplifierPlan(
     string Amplifier, double GainDb, double InputDbm, double OutputDbm, double? LargestDbm, double? ReserveDb, string Strongest, string ProductsIn, double? ProductsDb)
 {
+    // Farther below than this nobody would see them.
+    private const double CloseDb = 60;
+
+    /// <summary>Whether products come near enough to a wanted channel to be named.</summary>
+    public bool ProductsClose => ProductsDb is < CloseDb;
+
     /// <summary>What falls into each channel.</summary>
     public IReadOnlyList<AmplifierProducts> Products { get; init; } = [];
 }

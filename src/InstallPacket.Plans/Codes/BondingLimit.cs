@@ -19,11 +19,6 @@ public sealed record BondingLimit(string Use, string Metal, double Value, string
     /// <summary>A length [m].</summary>
     public double Metres => UnitTable.For(Dimension.Length).Single(u => u.Name == Unit).Factor * Value;
 
-    /// <summary>The number in words: <c>10 AWG copper</c>.</summary>
-    public string Words => Unit switch
-    {
-        "AWG" => $"{UnitText.Number(Value, 0)} AWG",
-        "mm2" => UnitText.Write(Value, Value % 1 == 0 ? 0 : 1, "mm²"),
-        _ => UnitText.Write(Value, Value % 1 == 0 ? 0 : 1, Unit),
-    } + (Metal.Length > 0 ? " " + Metal.Replace('-', ' ') : "");
+    /// <summary>The size that it asks for.</summary>
+    public BondSize Size => new(Value, Unit, Metal);
 }

@@ -1,6 +1,6 @@
 namespace InstallPacket.Plans.Codes;
 
-/// <summary>Limits of rules as values of findings; the words say them by <c>finding-parts.rule</c>, <c>finding-parts.source</c> and <c>finding-parts.size</c>.</summary>
+/// <summary>Limits of rules as values of findings; the words say them by <c>finding-parts.rule</c> and <c>finding-parts.source</c>.</summary>
 internal static class RuleValues
 {
     /// <summary>The rule of a limit.</summary>
@@ -11,9 +11,6 @@ internal static class RuleValues
 
     /// <summary>The rule of a window of levels.</summary>
     public static FindingValues Source(this OutletWindow window) => Of(window.Document, window.Edition, window.Provenance);
-
-    /// <summary>The size that a limit of bonding asks for.</summary>
-    public static FindingValues Size(this BondingLimit limit) => new(("value", limit.Value), ("unit", limit.Unit), ("metal", limit.Metal));
 
     /// <summary>A rule by its document.</summary>
     /// <param name="document">Where it is written.</param>

@@ -6,6 +6,9 @@ namespace InstallPacket.Plans.Handover;
 /// <param name="Scan">What a scan should find.</param>
 public sealed record HandoverPlan(InternetKind ExistingInternet, string Words, IReadOnlyList<ScanRow> Scan)
 {
+    /// <summary>Whether the table of outlets has a row for each outlet; otherwise it has one for each channel, which are more.</summary>
+    public bool OutletsAsRows { get; init; }
+
     /// <summary>The work, step by step.</summary>
     public IReadOnlyList<WorkStep> Steps { get; init; } = [];
 }
@@ -27,6 +30,9 @@ public sealed record ScanRow(
     string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm, string WorstOutlet,
     double WorstMarginDb, double WorstChancePct, string ChanceWord, string Verdict)
 {
+    /// <summary>Whether it has the smallest margin of all wanted channels.</summary>
+    public bool Weakest { get; init; }
+
     /// <summary>The site it comes from.</summary>
     public string Site { get; init; } = "";
 

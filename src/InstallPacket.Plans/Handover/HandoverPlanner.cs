@@ -3,10 +3,16 @@ namespace InstallPacket.Plans.Handover;
 /// <summary>What a scan should find, and what the customer is told.</summary>
 internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting, BondingPlan bonding, MaterialsPlan materials)
 {
-    public HandoverPlan Plan() => new(job.Handover.ExistingInternet, job.Handover.Words ?? "", [.. reception.Wanted.Select(Row)])
+    public HandoverPlan Plan()
     {
-        Steps = new WorkStepPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan(),
-    };
+        ScanRow[] rows = [.. reception.Wanted.Select(Row)];
+        var weakest = rows.MinBy(r => r.WorstMarginDb);
+        return new(job.Handover.ExistingInternet, job.Handover.Words ?? "", [.. rows.Select(r => r with { Weakest = r == weakest })])
+        {
+            OutletsAsRows = cabling.Outlets.Count > rows.Length,
+            Steps = new WorkStepPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan(),
+        };
+    }
 
     private ScanRow Row(StationPlan s)
     {

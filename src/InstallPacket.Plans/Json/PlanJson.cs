@@ -85,6 +85,7 @@ public static class PlanJson
         int i => JsonValue.Create(i),
         bool b => JsonValue.Create(b),
         FindingValues group => Values(group),
+        IEnumerable<FindingValues> groups => new JsonArray([.. groups.Select(g => (JsonNode)Values(g))]),
         IEnumerable<string> list => new JsonArray([.. list.Select(t => (JsonNode)JsonValue.Create(t))]),
         _ => JsonValue.Create((string)value),
     };

@@ -80,10 +80,9 @@ public sealed record ItemPlan(string Part, string Name, PartKind Kind, int? Coun
 }
 
 /// <summary>A tool to bring.</summary>
-/// <param name="Id">Its name in the table of tools.</param>
-/// <param name="Name">What it is.</param>
+/// <param name="Id">Its name in the table of tools; section <c>tools</c> of the words says what it is.</param>
 /// <param name="Why">What calls for it.</param>
-public sealed record ToolPlan(string Id, string Name, string Why)
+public sealed record ToolPlan(string Id, string Why)
 {
     /// <summary>A size that it must have, for example the diameter of a drill.</summary>
     public double? SizeM { get; init; }
@@ -126,8 +125,7 @@ public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double Pe
 }
 
 /// <summary>A task.</summary>
-/// <param name="Id">Its name in the table of hours.</param>
-/// <param name="Task">What is done.</param>
+/// <param name="Id">Its name in the table of hours; section <c>tasks</c> of the words says what is done.</param>
 /// <param name="Per">What is counted.</param>
 /// <param name="Count">How often; null when it goes by length.</param>
 /// <param name="LengthM">Length of cable; null when it is counted.</param>
@@ -136,4 +134,4 @@ public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double Pe
 /// <param name="PersonH">Person-hours.</param>
 /// <param name="Outdoors">Whether it needs daylight and weather.</param>
 /// <param name="Provenance">How the hours are known.</param>
-public sealed record TaskPlan(string Id, string Task, string Per, int? Count, double? LengthM, double EachH, double? PerLengthM, double PersonH, bool Outdoors, string Provenance);
+public sealed record TaskPlan(string Id, string Per, int? Count, double? LengthM, double EachH, double? PerLengthM, double PersonH, bool Outdoors, string Provenance);

@@ -35,7 +35,7 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, F
             own is null ? Term.Table(NumberTables.Hours, row["id"], each) : Term.Key($"materials.hours.{row["id"]}", each)).Number : 0;
         var byLength = row["per"].StartsWith("metre", StringComparison.Ordinal);
         double? length = byLength ? job.Units == UnitFamily.Us ? 10 * Length.MetresPerFoot : 10 : null;
-        return new(row["id"], row["task"], byLength ? "" : row["per"], byLength ? null : (int)times, byLength ? times : null, each * (length ?? 1), length, hours,
+        return new(row["id"], byLength ? "" : row["per"], byLength ? null : (int)times, byLength ? times : null, each * (length ?? 1), length, hours,
             row["place"] == "outdoors", own is null ? row["provenance"] : "job");
     }
 

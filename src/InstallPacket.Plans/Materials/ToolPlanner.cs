@@ -3,12 +3,13 @@ namespace InstallPacket.Plans.Materials;
 /// <summary>Derives the tools from what the plan does: fixings, torques, connectors, ways of the cable, access.</summary>
 internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mounting, SitingPlan siting, PartLibrary parts, FindingList findings)
 {
-    private static readonly IReadOnlyDictionary<string, string> Names = PlanTable.Rows("Materials/tools.csv").ToDictionary(r => r["id"], r => r["name"], StringComparer.Ordinal);
+    private static readonly HashSet<string> Ids = PlanTable.Rows("Materials/tools.csv").Select(r => r["id"]).ToHashSet(StringComparer.Ordinal);
 
     public IReadOnlyList<ToolPlan> Plan(IReadOnlyList<ItemPlan> items) =>
         [.. Holes(), .. Tightening(), .. Connectors(items), .. Ways(items), .. Bonding(), .. Measuring(), .. WorkPlace(), .. Asked()];
 
-    private static ToolPlan Tool(string id, string why) => new(id, Names[id], why);
+    private static ToolPlan Tool(string id, string why) =>
+        Ids.Contains(id) ? new(id, why) : throw new InvalidOperationException($"The table of tools has no '{id}'.");
 
     private IEnumerable<ToolPlan> Holes()
     {
@@ -82,9 +83,9 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
     {
         foreach (var asked in job.Materials.Tools)
         {
-            if (Names.ContainsKey(asked.Value)) yield return Tool(asked.Value, "asked for by the job");
+            if (Ids.Contains(asked.Value)) yield return Tool(asked.Value, "asked for by the job");
             else
-                findings.Add(Severity.Caution, "tool-unknown", asked.At, ("tool", asked.Value), ("known", Names.Keys.Order(StringComparer.Ordinal)));
+                findings.Add(Severity.Caution, "tool-unknown", asked.At, ("tool", asked.Value), ("known", Ids.Order(StringComparer.Ordinal)));
         }
     }
 }

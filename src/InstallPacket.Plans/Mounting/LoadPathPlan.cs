@@ -41,6 +41,9 @@ public sealed record LoadPathPlan(double? WeightN, double? StandOffM, IReadOnlyL
 /// <param name="Provenance">How it is known.</param>
 public sealed record LoadPathCheck(string Id, string What, double UseShare, string Basis, string Provenance)
 {
+    /// <summary>Whether the demand is more than the capacity, or there is no capacity.</summary>
+    public bool Exceeded => !(UseShare <= 1);
+
     /// <summary>Demand as a force; of a screw the resultant of pull and shear.</summary>
     public double? DemandN { get; init; }
 

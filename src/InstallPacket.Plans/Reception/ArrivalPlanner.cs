@@ -32,19 +32,18 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     private string WhyNot(Arrival a)
     {
         var antenna = antennas.For(a.Channel.CentreMHz);
-        if (!antenna.Complete) return "the antenna's part does not state its figures";
-        if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top", "stands on top of the house: less than 0.1 km away");
+        if (!antenna.Complete) return "antenna-incomplete";
+        if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top");
         if (!antenna.Covers(a.Channel.CentreMHz))
-            return Report(a, "antenna-outside-band", $"is on {UnitText.Write(a.Channel.CentreMHz, 0, "MHz")}, and the antenna is made for {UnitText.Number(antenna.Part.FromMHz!.Value, 0)} to {UnitText.Write(antenna.Part.ToMHz!.Value, 0, "MHz")}",
-                ("channel_mhz", a.Channel.CentreMHz), ("from_mhz", antenna.Part.FromMHz), ("to_mhz", antenna.Part.ToMHz));
+            return Report(a, "antenna-outside-band", ("channel_mhz", a.Channel.CentreMHz), ("from_mhz", antenna.Part.FromMHz), ("to_mhz", antenna.Part.ToMHz));
         return "";
     }
 
-    private string Report(Arrival a, string id, string why, params ReadOnlySpan<(string Name, object? Value)> more)
+    private string Report(Arrival a, string id, params ReadOnlySpan<(string Name, object? Value)> more)
     {
         var want = job.Reception.Want.FirstOrDefault(w => w.Value == a.Station.Id);
         if (a.Wanted) findings.Add(Severity.Stop, id, want.At, [("station", a.Station.Id), .. more]);
-        return why;
+        return id;
     }
 
     private Arrival Field(Arrival a)

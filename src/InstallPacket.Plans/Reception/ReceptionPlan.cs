@@ -13,6 +13,8 @@ public sealed record ReceptionPlan(
     AimPlan Aim, string AntennaPart, string AntennaName, string AntennaId, double ReserveDb, double MultipathDb, Polarisation Polarisation,
     IReadOnlyList<StationPlan> Stations)
 {
+    private const string CurvesModel = "curves";
+
     /// <summary>Chance that is demanded of wanted stations [%].</summary>
     public double DemandedPct { get; init; }
 
@@ -21,6 +23,12 @@ public sealed record ReceptionPlan(
 
     /// <summary>Models that the plan uses for at least one calculated station.</summary>
     public IReadOnlyList<string> Models { get; init; } = [];
+
+    /// <summary>The model that plans stations toward which the ground is known; empty when no station is planned by one.</summary>
+    public string GroundModel => Models.FirstOrDefault(m => m != CurvesModel) ?? "";
+
+    /// <summary>Where the curves decide: <c>nowhere</c>, <c>in-part</c> or <c>alone</c>.</summary>
+    public string Curves => !Models.Contains(CurvesModel) ? "nowhere" : Models.Count > 1 ? "in-part" : "alone";
 
     /// <summary>Whether any calculated station has a directional pattern.</summary>
     public bool AnyPattern { get; init; }
@@ -42,7 +50,7 @@ public sealed record ReceptionPlan(
 /// <param name="Site">Its site.</param>
 /// <param name="Wanted">Whether the job wants it.</param>
 /// <param name="Calculated">Whether level and margin could be computed.</param>
-/// <param name="WhyNot">When not: why.</param>
+/// <param name="WhyNot">When not: why, by its id in <c>pages.workings.why-not</c> of the words.</param>
 /// <param name="System">Transmission system.</param>
 /// <param name="Mode">Mode.</param>
 /// <param name="RfChannel">RF channel.</param>

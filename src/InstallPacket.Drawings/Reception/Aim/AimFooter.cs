@@ -49,7 +49,7 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, SheetPlan
         var more = plan.Reception.MoreAntennas;
         rows.Add(new(more.Count == 0 ? plan.Say("aim-alone") : plan.Say("aim-of", ("antennas", plan.Reception.AntennaId)), Aim));
         if (more.Count > 0) rows.Add(new(plan.Say("aim-of", ("antennas", plan.List(more.Select(m => m.AntennaId)))), MoreAims));
-        if (plan.Reception.Aim.Arc is { } arc) rows.Add(new(arc.WidthDeg < 360 ? plan.Say("arc") : plan.Say("aim.arc-all"), Arc));
+        if (plan.Reception.Aim.Arc is { } arc) rows.Add(new(arc.AllRound ? plan.Say("aim.arc-all") : plan.Say("arc"), Arc));
         if (ring.Compass) rows.Add(new(plan.Say("aim.rings"), Rings));
         if (plan.Siting.Sites.Any(s => s.AnyWanted)) rows.Add(new(plan.Say("aim.wanted-site"), at => Site(at, PinKind.WantedSite)));
         if (plan.Siting.Sites.Any(s => !s.AnyWanted)) rows.Add(new(plan.Say("aim.other-site"), at => Site(at, PinKind.OtherSite)));

@@ -10,7 +10,7 @@ internal static class AimPins
         var print = plan.Print;
         var pins = new List<RingPin> { Aim(plan, PinKind.Aim, plan.Reception.AntennaId, plan.Reception.Aim) };
         pins.AddRange(plan.Reception.MoreAntennas.Select(m => Aim(plan, PinKind.SecondAim, m.AntennaId, m.Aim)));
-        if (plan.Reception.Aim.Arc is { WidthDeg: < 360 } arc)
+        if (plan.Reception.Aim.Arc is { AllRound: false } arc)
             pins.AddRange(new[] { arc.FromDeg, arc.ToDeg }.Select(deg => new RingPin(PinKind.ArcEnd, deg, print.Bearing(deg), "", [])));
         if (plan.Reception.Aim.Second is { } second)
             pins.Add(new(PinKind.SecondAim, second.TrueDeg, "", plan.Say("second-aim"), [plan.True(second.TrueDeg)]));

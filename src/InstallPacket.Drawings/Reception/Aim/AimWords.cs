@@ -29,7 +29,7 @@ internal static class AimWords
         ("antenna", m.AntennaId), ("bearings", AimHeader.Bearings(plan, m.Aim.TrueDeg, m.Aim.MagneticDeg)), ("width", plan.Print.Angle(m.Aim.BeamwidthDeg))));
 
     /// <summary>The headings that keep every channel.</summary>
-    public static string Arc(SheetPlan plan, AimArc arc) => arc.WidthDeg >= 360 ? plan.Say("aim.keeps-all")
+    public static string Arc(SheetPlan plan, AimArc arc) => arc.AllRound ? plan.Say("aim.keeps-all")
         : plan.Say("aim.keeps", ("from", plan.Print.Bearing(arc.FromDeg)), ("to", plan.Print.Bearing(arc.ToDeg)),
             ("compass_from", arc.FromMagneticDeg is { } from ? plan.Print.Bearing(from) : ""), ("compass_to", arc.ToMagneticDeg is { } to ? plan.Print.Bearing(to) : ""));
 

@@ -69,7 +69,7 @@ internal sealed class StandingPainter(SheetCanvas canvas, SheetPlan plan, StripS
     {
         foreach (var more in plan.Reception.MoreAntennas)
             canvas.Line(MoreAim, new(scale.X(more.Aim.TrueDeg), scale.Field.Top), new(scale.X(more.Aim.TrueDeg), scale.Field.Bottom));
-        if (plan.Reception.Aim.Arc is not { WidthDeg: < 360 } arc) return;
+        if (plan.Reception.Aim.Arc is not { AllRound: false } arc) return;
         foreach (var end in new[] { arc.FromDeg, arc.ToDeg })
             canvas.Line(new(Ink.Accent, 0.35, Dash.Dashed), new(scale.X(end), scale.Field.Top), new(scale.X(end), scale.Field.Bottom));
     }

@@ -52,7 +52,7 @@ internal sealed class StripAxis(SheetCanvas canvas, SheetPlan plan, StripScale s
         if (plan.Reception.Aim.Arc is { } arc)
         {
             foreach (var (left, right) in scale.Spans(arc.FromDeg, arc.WidthDeg)) canvas.Line(new(Ink.Accent, 1.6), new(left, bottom + 1), new(right, bottom + 1));
-            if (arc.WidthDeg < 360) Ends(arc, bottom + 5.4);
+            if (!arc.AllRound) Ends(arc, bottom + 5.4);
         }
         canvas.Head(new(middle, bottom + 1.9), 0, 4, 1.9, Ink.Accent);
     }

@@ -1,6 +1,6 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans.Cabling.Cures;
+namespace InstallPacket.Plans.Cabling.Fixes;
 
 /// <summary>Lists the single changes that are tried, in a fixed order: settings first, then parts in place, then parts added.</summary>
 internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
@@ -17,7 +17,7 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         where e.Part is AmplifierPart { LeastAmplificationDb: not null, AmplificationDb: not null }
         from db in Range((AmplifierPart)e.Part)
         where db != e.Setting?.Db
-        select new Trial($"set {e.Id} to {UnitText.Write(db, 0, "dB")}", ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db)), []);
+        select new Trial(Change.Set(e.Id, db), ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db)), []);
 
     /// <summary>The settings of a variable amplifier, whole decibels.</summary>
     public static IEnumerable<double> Range(AmplifierPart part)
@@ -31,14 +31,14 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         where e.Part is AmplifierPart or SplitterPart or TapPart
         from other in _library.OfType<ChainPart>()
         where (other.Kind == e.Part.Kind || (Splits(other) && Splits(e.Part))) && other.Id != e.Part.Id && other.SupplyV == e.Part.SupplyV && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max()
-        select new Trial($"use `{other.Id}` for {e.Id}", ChainEdit.Exchange(job, e, other), [other]);
+        select new Trial(Change.Exchange(e.Id, other.Id), ChainEdit.Exchange(job, e, other), [other]);
 
     private static bool Splits(ChainPart part) => part is SplitterPart or TapPart;
 
     private IEnumerable<Trial> Removals()
     {
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is AmplifierPart))
-            if (Without(e) is { } without) yield return new($"leave {e.Id} out", without, []);
+            if (Without(e) is { } without) yield return new(Change.LeaveOut(e.Id), without, []);
     }
 
     // An amplifier that is fed through its cable goes together with its inserter.
@@ -54,22 +54,22 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         where cable.AttenuationDbPer100M is not null && cable.TolerancePct == 0
         from run in job.Routing.Runs
         where run.Cable.Id != cable.Id
-        select new Trial($"lay {run.Id} in `{cable.Id}`",
+        select new Trial(Change.Cable(run.Id, cable.Id),
             job with { Routing = job.Routing with { Runs = [.. job.Routing.Runs.Select(r => r.Id == run.Id ? r with { Cable = cable } : r)] } }, [cable]);
 
     private IEnumerable<Trial> Pads() =>
         from e in job.Cabling.Chain
         where e.Part is AmplifierPart or OutletPart && e.From is not null
         from pad in _library.OfType<AttenuatorPart>()
-        select new Trial($"put `{pad.Id}` in front of {e.Id}", ChainEdit.InsertBefore(job, e, "NEW-P", pad), [pad]);
+        select new Trial(Change.PutBefore(e.Id, pad.Id), ChainEdit.InsertBefore(job, e, "NEW-P", pad), [pad]);
 
     private IEnumerable<Trial> Filters() =>
         from e in job.Cabling.Chain
         where e.Part is AmplifierPart && e.From is not null
         from filter in _library.OfType<FilterPart>()
-        select new Trial($"put `{filter.Id}` in front of {e.Id}", ChainEdit.InsertBefore(job, e, "NEW-F", filter), [filter]);
+        select new Trial(Change.PutBefore(e.Id, filter.Id), ChainEdit.InsertBefore(job, e, "NEW-F", filter), [filter]);
 
-    // A masthead amplifier with the inserter that feeds it; a mains-fed one down the cable makes way for it.
+    // A mast-mounted amplifier with the inserter that feeds it; one with its own power supply down the cable makes way for it.
     private IEnumerable<Trial> AtTheAntenna()
     {
         var root = chain.Root;
@@ -77,10 +77,11 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         foreach (var amplifier in _library.OfType<AmplifierPart>().Where(p => p.SupplyV is not null))
         {
             if (_library.OfType<PowerInserterPart>().FirstOrDefault(p => p.SupplyV == amplifier.SupplyV) is not { } inserter) continue;
-            if (Fed(ChainEdit.InsertBehind(job, root, Amplifier, amplifier), inserter) is { } added) yield return new($"add `{amplifier.Id}` at the antenna, with `{inserter.Id}`", added, [amplifier, inserter]);
+            if (Fed(ChainEdit.InsertBehind(job, root, Amplifier, amplifier), inserter) is { } added)
+                yield return new(Change.Add(amplifier.Id, inserter.Id), added, [amplifier, inserter]);
             foreach (var old in job.Cabling.Chain.Where(e => e.Part is AmplifierPart && e.Part.SupplyV is null))
                 if (ChainEdit.Remove(job, old) is { } without && Fed(ChainEdit.InsertBehind(without, root, Amplifier, amplifier), inserter) is { } moved)
-                    yield return new($"use `{amplifier.Id}` at the antenna instead of {old.Id}, with `{inserter.Id}`", moved, [amplifier, inserter]);
+                    yield return new(Change.Move(old.Id, amplifier.Id, inserter.Id), moved, [amplifier, inserter]);
         }
     }
 

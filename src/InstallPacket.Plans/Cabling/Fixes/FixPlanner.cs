@@ -1,22 +1,22 @@
 using InstallPacket.Calc.Quantities;
 
-namespace InstallPacket.Plans.Cabling.Cures;
+namespace InstallPacket.Plans.Cabling.Fixes;
 
-/// <summary>Looks for single changes that mend what the chain falls short of, and for the window of each gain control.</summary>
-internal sealed class CurePlanner(Job job, CodeFamily code, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive)
+/// <summary>Looks for single changes that fix what the chain falls short of, and for the window of each gain control.</summary>
+internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive)
 {
     private readonly FindingList _findings = new();
 
     /// <summary>How many changes are tried at most; the list says so when it is cut.</summary>
     public const int MostTrials = 160;
 
-    private const int MostCures = 6;
+    private const int MostFixes = 6;
     private readonly TrialBench _bench = new(code, reception, routing);
     private readonly ChainView _chain = new(job.Cabling);
 
-    public Planned<CablingPlan> Plan(CablingPlan cabling) => new(Fixed(cabling), new Workings(), _findings);
+    public Planned<CablingPlan> Plan(CablingPlan cabling) => new(WithFixes(cabling), new Workings(), _findings);
 
-    private CablingPlan Fixed(CablingPlan cabling)
+    private CablingPlan WithFixes(CablingPlan cabling)
     {
         if (!reception.Wanted.Any() || cabling.Outlets.Count == 0) return cabling;
         var today = _bench.Try(job);
@@ -25,7 +25,7 @@ internal sealed class CurePlanner(Job job, CodeFamily code, ReceptionPlan recept
                        select Window(e, (AmplifierPart)e.Part, today)).ToArray();
         if (today.Weight == 0) return cabling with { Windows = windows };
         var trials = Turned().Concat(new TrialSource(job, _chain, parts).All()).Take(MostTrials + 1).ToArray();
-        return cabling with { Windows = windows, Cures = [.. Cures(trials.Take(MostTrials), today)], TrialsCut = trials.Length > MostTrials };
+        return cabling with { Windows = windows, Fixes = [.. Fixes(trials.Take(MostTrials), today)], TrialsCut = trials.Length > MostTrials };
     }
 
     // An aim that the job fixes may be worse than the best one.
@@ -34,20 +34,35 @@ internal sealed class CurePlanner(Job job, CodeFamily code, ReceptionPlan recept
         if (job.Reception.Aim is null) yield break;
         var free = job with { Reception = job.Reception with { Aim = null } };
         var reception = receive(free);
-        yield return new($"turn the antenna to {UnitPrinter.Plain.Bearing(reception.Aim.TrueDeg)} true", free, [], reception);
+        yield return new(Change.Turn(reception.Aim.TrueDeg), free, [], reception);
     }
 
-    private IEnumerable<CurePlan> Cures(IEnumerable<Trial> trials, Outcome today)
+    private IEnumerable<FixPlan> Fixes(IEnumerable<Trial> trials, Outcome today)
     {
         var weakest = today.Margins.OrderBy(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).First().Key;
         var known = today.Faults.Select(Key).ToHashSet();
         return trials.Select(t => (Trial: t, After: (t.Reception is { } moved ? new TrialBench(code, moved, routing) : _bench).Try(t.Job)))
             .Where(p => p.After.Weight < today.Weight && p.After.Faults.Where(f => f.Severity == Severity.Stop).All(f => known.Contains(Key(f))))
-            .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Adds.Count).ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3)).ThenBy(p => p.Trial.What, StringComparer.Ordinal)
-            .Take(MostCures)
-            .Select(p => new CurePlan(p.Trial.What, [.. p.Trial.Adds.Select(a => a.Name)], weakest, p.After.Margins[weakest], p.After.Margins[weakest] - today.Margins[weakest],
-                known.Count(k => p.After.Faults.All(f => Key(f) != k)), p.After.Faults.Count(f => f.Severity != Severity.Note)) { AddedCost = p.Trial.Cost });
+            .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Adds.Count).ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3))
+            .ThenBy(p => p.Trial.Change.Id, StringComparer.Ordinal).ThenBy(p => p.Trial.Change.Run, StringComparer.Ordinal)
+            .ThenBy(p => p.Trial.Change.Part, StringComparer.Ordinal).ThenBy(p => p.Trial.Change.Element, StringComparer.Ordinal)
+            .ThenBy(p => p.Trial.Change.SetDb)
+            .Take(MostFixes)
+            .Select(p => Fix(p.Trial, weakest, p.After, today, known));
     }
+
+    private static FixPlan Fix(Trial trial, string weakest, Outcome after, Outcome today, HashSet<(string, SourceSpan)> known) =>
+        new(trial.Change.Id, [.. trial.Adds.Select(a => a.Name)], weakest, after.Margins[weakest], after.Margins[weakest] - today.Margins[weakest],
+            known.Count(k => after.Faults.All(f => Key(f) != k)), after.Faults.Count(f => f.Severity != Severity.Note))
+        {
+            Element = trial.Change.Element,
+            Run = trial.Change.Run,
+            Part = trial.Change.Part,
+            Inserter = trial.Change.Inserter,
+            SetDb = trial.Change.SetDb,
+            BearingDeg = trial.Change.BearingDeg,
+            AddedCost = trial.Cost,
+        };
 
     private static (string, SourceSpan) Key(Finding f) => (f.Id, f.At);
 

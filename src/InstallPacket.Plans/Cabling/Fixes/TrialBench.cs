@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans.Cabling.Cures;
+namespace InstallPacket.Plans.Cabling.Fixes;
 
 /// <summary>What a chain comes to: the margins of the wanted stations and what is wrong with it.</summary>
 /// <param name="Margins">Smallest margin of each wanted station over all outlets [dB].</param>

@@ -1,4 +1,4 @@
-namespace InstallPacket.Plans.Cabling.Cures;
+namespace InstallPacket.Plans.Cabling.Fixes;
 
 /// <summary>Changes a chain for a trial. Each change leaves the tree whole: what was fed stays fed.</summary>
 internal static class ChainEdit
