@@ -34,8 +34,7 @@ public sealed class PacketBuilder(Theme theme)
             new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
             new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
-        SpokenWorkings.Into(model, plan.Workings, pages.Words);
-        model["documents"] = Documents();
+        ForPages(model, plan, pages);
         foreach (var entry in theme.Documents) AddDocument(files, entry, Document(plan, model, figures, entry, pages), plan.Job.Paper);
         foreach (var figure in figures.Values) AddFigure(files, figure);
         files.AddRange(theme.WebFonts.Select(f => new OutputFile(f.Key, f.Value)));
@@ -48,11 +47,18 @@ public sealed class PacketBuilder(Theme theme)
     {
         var pages = PagesOf(plan.Job);
         var figures = FigureSet.Of(plan, pages.Words, _measure);
-        var model = PlanJson.Tree(plan);
-        model["documents"] = Documents();
+        var model = PlanJson.Tree(plan, finding => FindingWords.Spoken(finding, pages.Words));
+        ForPages(model, plan, pages);
         var documents = theme.Documents.Select(entry => Document(plan, model, figures, entry, pages))
             .Select(d => $"{d.Title}\n{d.Footer}\n{d.Stamp}\n{d.Markdown}");
         return string.Join('\n', documents.Concat(figures.Values.Select(f => SvgPainter.PaintFile(f))));
+    }
+
+    // What templates see beside the data of plan.json.
+    private void ForPages(JsonObject model, Plan plan, Pages pages)
+    {
+        SpokenWorkings.Into(model, plan.Workings, pages.Words);
+        model["documents"] = Documents();
     }
 
     // The documents that the entry page lists: those that have a reader.
