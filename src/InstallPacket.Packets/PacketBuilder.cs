@@ -35,8 +35,7 @@ public sealed class PacketBuilder(Theme theme)
             new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
         var ids = new RowIds(plan.Workings);
-        SpokenWorkings.Into(model, plan.Workings, ids, pages.Words);
-        model["documents"] = Documents();
+        ForPages(model, plan, pages, ids);
         var links = ids.Links(plan.Workings);
         foreach (var entry in theme.Documents)
             AddDocument(files, entry, Document(plan, model, figures, entry, pages) with { RowLinks = links }, plan.Job.Paper);
@@ -51,12 +50,18 @@ public sealed class PacketBuilder(Theme theme)
     {
         var pages = PagesOf(plan.Job);
         var figures = FigureSet.Of(plan, pages.Words, _measure);
-        var model = PlanJson.Tree(plan);
-        SpokenWorkings.Into(model, plan.Workings, new RowIds(plan.Workings), pages.Words);
-        model["documents"] = Documents();
+        var model = PlanJson.Tree(plan, finding => FindingWords.Spoken(finding, pages.Words));
+        ForPages(model, plan, pages, new RowIds(plan.Workings));
         var documents = theme.Documents.Select(entry => Document(plan, model, figures, entry, pages))
             .Select(d => $"{d.Title}\n{d.Footer}\n{d.Stamp}\n{d.Markdown}");
         return string.Join('\n', documents.Concat(figures.Values.Select(f => SvgPainter.PaintFile(f))));
+    }
+
+    // What templates see beside the data of plan.json.
+    private void ForPages(JsonObject model, Plan plan, Pages pages, RowIds ids)
+    {
+        SpokenWorkings.Into(model, plan.Workings, ids, pages.Words);
+        model["documents"] = Documents();
     }
 
     // The documents that the entry page lists: those that have a reader.

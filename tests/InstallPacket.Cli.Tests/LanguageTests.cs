@@ -92,12 +92,16 @@ public partial class LanguageTests
         return pages.SelectMany(page => WordsOf(Seen(page)).Where(w => vocabulary.Contains(w) && !names.Contains(w)).Select(w => $"{Path.GetFileName(folder)}/{Path.GetFileName(page)}: {w}"));
     }
 
+    // Keys are the program's words, not the author's: that a job has a key is no leave to print its English.
+    private static readonly HashSet<string> Keys = KeyCatalogue.AllKeys().SelectMany(k => k.Path.Split('.')).ToHashSet(StringComparer.Ordinal);
+
     // What the author wrote, ids of the plan, and titles of sources are said as they are.
     private static HashSet<string> Names(string folder, string jobs, IEnumerable<string> unsaid)
     {
         string[] files = [.. Directory.GetFiles(Path.Combine(jobs, Path.GetFileName(folder)), "*", SearchOption.AllDirectories),
             .. Directory.GetFiles(Path.Combine(jobs, "_shared", "parts")), .. Directory.GetFiles(Path.Combine(jobs, "_shared", "stations"))];
-        var written = files.Where(f => Path.GetExtension(f) is ".yaml" or ".csv").SelectMany(File.ReadAllLines).Select(line => Remark().Replace(line, ""));
+        var written = files.Where(f => Path.GetExtension(f) is ".yaml" or ".csv").SelectMany(File.ReadAllLines)
+            .Select(line => JobKey().Replace(Remark().Replace(line, ""), m => Keys.Contains(m.Groups[1].Value) ? " " : m.Value));
         var sources = Calc.Sources.SourceRegister.All.SelectMany(x => new[] { x.Id, x.Title, x.Publisher, x.Edition });
         var rules = Plans.Codes.CodeFamilies.BuiltIn.All.SelectMany(f => f.Rules.SelectMany(r => new[] { r.Document, r.Edition }).Concat(f.Bonding.SelectMany(r => new[] { r.Document, r.Edition })));
         var tiles = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "plan.json")))!["siting"]!["ground"]?["tiles"]?.ToJsonString() ?? "";
@@ -138,6 +142,9 @@ public partial class LanguageTests
 
     [GeneratedRegex(@"(^|\s)#.*$")]
     private static partial Regex Remark();
+
+    [GeneratedRegex(@"(?<![\w-])([a-z][\w-]*):(?=\s|$)")]
+    private static partial Regex JobKey();
 
     [GeneratedRegex("<[^>]*>")]
     private static partial Regex Markup();
