@@ -22,7 +22,7 @@ public class PhraseTests
         var names = plan.Mounting.Fixings.Select(f => f.Name).Concat(plan.Materials.Items.Select(i => i.Name)).ToHashSet(StringComparer.Ordinal);
         string[] phrases =
         [
-            .. plan.Mounting.Hold?.Checks.SelectMany(c => new[] { c.What, c.Basis }) ?? [], .. plan.Mounting.Hold?.Unproved ?? [],
+            .. plan.Mounting.LoadPath?.Checks.SelectMany(c => new[] { c.What, c.Basis }) ?? [], .. plan.Mounting.LoadPath?.Unproved ?? [],
             .. plan.Mounting.Wind?.Supports.Select(s => s.Name) ?? [], .. plan.Bonding.Sizes.Select(s => s.Use), .. plan.Bonding.Lengths.Select(l => l.What),
             .. plan.Bonding.Routes.Select(r => r.Use), .. plan.Materials.Tools.Select(t => t.Why).Where(w => !names.Any(n => w.Contains(n, StringComparison.Ordinal))),
         ];
