@@ -67,7 +67,7 @@ public partial class FindingWordTests
             var text = FindingWords.Spoken(finding, words);
             Assert.NotEmpty(text.Found);
             Assert.NotEmpty(text.Remedy);
-            Assert.All(new[] { text.Found, text.Limit, text.Remedy }, t => Assert.DoesNotMatch(Hole(), t));
+            Assert.All(new[] { text.Found, text.Limit, text.Remedy }, t => Assert.DoesNotMatch(Hole(), Ticked().Replace(t, "`x`")));
             // The meaning of a key is a sentence of the reference page.
             Assert.All(new[] { text.Found, finding.Case == "key" ? "" : text.Limit, text.Remedy }, t => Assert.False(t.EndsWith('.'), t));
         }
@@ -109,7 +109,7 @@ public partial class FindingWordTests
         .Where(w => !Keywords.Contains(w))
         .Concat(Said().Matches(text).Where(m => m.Groups["id"].Value != "expected").SelectMany(m => Named(English.Written(m.Groups["id"].Value)).Where(n => n != "c"))).Distinct();
 
-    private static readonly HashSet<string> Keywords = ["if", "elsif", "else", "endif", "unless", "endunless", "and", "or", "contains", "say", "c"];
+    private static readonly HashSet<string> Keywords = ["if", "elsif", "else", "endif", "unless", "endunless", "and", "or", "contains", "say", "c", "for", "in", "endfor", "forloop"];
 
     [GeneratedRegex(@"\{\{[^}]*\}\}|\{%[^%]*%\}")]
     private static partial Regex Name();
@@ -123,6 +123,10 @@ public partial class FindingWordTests
 
     [GeneratedRegex("say '(?<id>[^']+)'")]
     private static partial Regex Said();
+
+    // What an author wrote may hold blanks.
+    [GeneratedRegex("`[^`]+`")]
+    private static partial Regex Ticked();
 
     [GeneratedRegex(@"\{\{|\}\}|\{%|``|  | ,|\(\)|\( | \)|^\s|\s$|: $|; $")]
     private static partial Regex Hole();
