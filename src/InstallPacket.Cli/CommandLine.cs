@@ -28,8 +28,9 @@ internal sealed class CommandLine(ITerminal terminal)
     {
         var output = new Option<string>("--out") { Description = "The folder for the packets.", DefaultValueFactory = _ => "out" };
         var strict = new Option<bool>("--strict") { Description = "Fail when a job is stopped." };
-        var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, _theme, output, strict };
-        command.SetAction(r => new BuildCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict)).Run());
+        var force = new Option<bool>("--force") { Description = "Write every packet anew, also where nothing changed." };
+        var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, _theme, output, strict, force };
+        command.SetAction(r => new BuildCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict), r.GetValue(force)).Run());
         return command;
     }
 

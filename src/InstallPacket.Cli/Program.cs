@@ -16,9 +16,9 @@ internal static class Program
             terminal.Error.WriteLine("installpacket: the theme cannot be used: " + e.Message);
             return ExitCode.JobFailed;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (Fault.Of(e) is not null)
         {
-            terminal.Error.WriteLine("installpacket: " + e.Message);
+            terminal.Error.WriteLine("installpacket: " + Fault.Of(e));
             return ExitCode.JobFailed;
         }
         catch (Exception e)

@@ -36,6 +36,11 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
     {
         checkedFile = null;
         var path = id + "/job.yaml";
+        if (id.Any(c => char.IsControl(c) || c == '\uFFFD'))
+        {
+            findings.Add(Severity.Stop, "job-name-unfit", new(path, 0, 0), ("name", id));
+            return null;
+        }
         var file = files.Read(path, FileBounds.JobBytes);
         if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) return null;
         var checker = new NodeChecker(findings);

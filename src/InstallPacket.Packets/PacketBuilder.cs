@@ -34,8 +34,11 @@ public sealed class PacketBuilder(Theme theme)
             new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
             new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
-        ForPages(model, plan, pages);
-        foreach (var entry in theme.Documents) AddDocument(files, entry, Document(plan, model, figures, entry, pages), plan.Job.Paper);
+        var ids = new RowIds(plan.Workings);
+        ForPages(model, plan, pages, ids);
+        var links = ids.Links(plan.Workings);
+        foreach (var entry in theme.Documents)
+            AddDocument(files, entry, Document(plan, model, figures, entry, pages) with { RowLinks = links }, plan.Job.Paper);
         foreach (var figure in figures.Values) AddFigure(files, figure);
         files.AddRange(theme.WebFonts.Select(f => new OutputFile(f.Key, f.Value)));
         return [.. files.OrderBy(f => f.Path, StringComparer.Ordinal)];
@@ -48,16 +51,16 @@ public sealed class PacketBuilder(Theme theme)
         var pages = PagesOf(plan.Job);
         var figures = FigureSet.Of(plan, pages.Words, _measure);
         var model = PlanJson.Tree(plan, finding => FindingWords.Spoken(finding, pages.Words));
-        ForPages(model, plan, pages);
+        ForPages(model, plan, pages, new RowIds(plan.Workings));
         var documents = theme.Documents.Select(entry => Document(plan, model, figures, entry, pages))
             .Select(d => $"{d.Title}\n{d.Footer}\n{d.Stamp}\n{d.Markdown}");
         return string.Join('\n', documents.Concat(figures.Values.Select(f => SvgPainter.PaintFile(f))));
     }
 
     // What templates see beside the data of plan.json.
-    private void ForPages(JsonObject model, Plan plan, Pages pages)
+    private void ForPages(JsonObject model, Plan plan, Pages pages, RowIds ids)
     {
-        SpokenWorkings.Into(model, plan.Workings, pages.Words);
+        SpokenWorkings.Into(model, plan.Workings, ids, pages.Words);
         model["documents"] = Documents();
     }
 

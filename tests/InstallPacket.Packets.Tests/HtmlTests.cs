@@ -53,6 +53,8 @@ public class HtmlTests
     [InlineData("# Bob {onclick=\"alert(1)\"}", "Bob {onclick=&quot;alert(1)&quot;}</h1>")]
     [InlineData("[x](https://example.org/\"onmouseover=\"a)", "href=\"https://example.org/&quot;onmouseover=&quot;a\"")]
     [InlineData("[x]: javascript:alert(1)\n\n[x]", "<p>x</p>")]
+    [InlineData("[](#a.b)x", "<p><span id=\"a.b\"></span>x</p>")]
+    [InlineData("[](#a\"b)x", "<p><span id=\"a&quot;b\"></span>x</p>")]
     [InlineData("`<i>` ::x::", "<p><code>&lt;i&gt;</code> ::x::</p>")]
     public void Hostile_text_stays_text(string markdown, string expected) =>
         Assert.Contains(expected, Write(Sample.Document() with { Markdown = markdown }), StringComparison.Ordinal);

@@ -75,6 +75,15 @@ public class PdfTests
         Assert.Equal(["Installation: 12 Mill Lane", "Aim and place", "Steps", "Levels at the outlets"], bookmarks!.GetNodes().Select(n => n.Title).Take(4));
     }
 
+    // Rows have no places there, and what leads nowhere must not look like a link.
+    [Fact]
+    public void A_link_to_a_row_keeps_its_words_alone()
+    {
+        static byte[] Written(string markdown) => PdfDocumentWriter.Write(Sample.Document() with { Markdown = markdown }, Sample.Theme, PageFormat.A4);
+        Assert.Equal(Written("## Head\n\n12 m"), Written("## Head\n\n[](#a.c)[12 m](#a.b)"));
+        Assert.NotEqual(Written("## Head\n\n12 m"), Written("## Head\n\n[12 m](#head)"));
+    }
+
     [Fact]
     public void The_structure_tells_language_heads_lists_tables_and_figures()
     {

@@ -30,14 +30,14 @@ public class GroundTests
     {
         var plan = DemoPlans.Of(job);
         Assert.All(plan.Reception.Wanted, s => Assert.Equal(model, s.Budget!.PlannedBy));
-        Assert.All(plan.Reception.Wanted, s => Assert.Equal(model == "curves" ? 1 : 3, s.Budget!.Voices.Count));
+        Assert.All(plan.Reception.Wanted, s => Assert.Equal(model == "curves" ? 1 : 3, s.Budget!.Estimates.Count));
     }
 
     [Fact]
     public void Difference_of_the_models_widens_the_spread()
     {
         var s = DemoPlans.Of("alder-lane").Station("blu-15").Budget!;
-        var terrain = s.Voices.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
+        var terrain = s.Estimates.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
         Assert.Equal(Math.Sqrt(36 + Math.Pow((terrain.Max() - terrain.Min()) / 2, 2)), s.Spread.ModelDb, 9);
         Assert.Equal(Math.Sqrt(5.5 * 5.5 + s.Spread.TimeDb * s.Spread.TimeDb + s.Spread.ModelDb * s.Spread.ModelDb + 1.5 * 1.5), s.Spread.TotalDb, 9);
     }
@@ -151,7 +151,7 @@ public class GroundTests
     private static double BelowFreeSpace(Plan plan, string station, string model)
     {
         var b = plan.Station(station).Budget!;
-        return b.FreeSpaceDbuvM - b.Voices.Single(v => v.Model == model).ServiceDbuvM;
+        return b.FreeSpaceDbuvM - b.Estimates.Single(v => v.Model == model).ServiceDbuvM;
     }
 
     // Flat ground with a band of voids some cells of 3 arc-seconds high.

@@ -15,7 +15,7 @@ public class MountBaseTests
     public void Weights_against_turning_and_sliding_follow_step_by_step()
     {
         var plan = DemoPlans.Of("quay-loft");
-        var (wind, ballast) = (plan.Mounting.Wind!, plan.Mounting.Hold!.Ballast!);
+        var (wind, ballast) = (plan.Mounting.Wind!, plan.Mounting.LoadPath!.Ballast!);
         var (top, line) = (1.5 * wind.PressurePa * 0.09, 1.5 * wind.PressurePa * 1.2);
         var width = wind.LineLoadNPerM / line;
         Assert.InRange(width, 0.050, 0.060);
@@ -36,7 +36,7 @@ public class MountBaseTests
     [Fact]
     public void Blocks_that_are_left_out_are_as_many_as_needed_and_one_less_fails()
     {
-        var needed = Ballast("    blocks: 8\n", "").Mounting.Hold!.Ballast!;
+        var needed = Ballast("    blocks: 8\n", "").Mounting.LoadPath!.Ballast!;
         var need = Math.Max(needed.TurnN, needed.SlideN) / 0.9 - needed.OwnN;
         Assert.Equal((int)Math.Ceiling(need / (20 * MountHand.Gravity)), needed.Blocks);
         Assert.True(needed.Blocks > 0);
@@ -47,7 +47,7 @@ public class MountBaseTests
     [Fact]
     public void A_wider_base_needs_less_against_turning_and_the_same_against_sliding()
     {
-        var (narrow, wide) = (DemoPlans.Of("quay-loft").Mounting.Hold!.Ballast!, Ballast("side: 1.2 m", "side: 1.8 m").Mounting.Hold!.Ballast!);
+        var (narrow, wide) = (DemoPlans.Of("quay-loft").Mounting.LoadPath!.Ballast!, Ballast("side: 1.2 m", "side: 1.8 m").Mounting.LoadPath!.Ballast!);
         Assert.Equal(1.2 / 1.8, wide.TurnN / narrow.TurnN, 9);
         Assert.Equal(narrow.SlideN, wide.SlideN, 9);
         Assert.Equal(1.44 / 3.24, wide.RoofPa / narrow.RoofPa, 9);
@@ -56,7 +56,7 @@ public class MountBaseTests
     [Fact]
     public void Measured_friction_takes_the_place_of_the_low_one()
     {
-        var (low, high) = (DemoPlans.Of("quay-loft").Mounting.Hold!.Ballast!, Ballast("    blocks: 8\n", "    blocks: 8\n    friction: 0.6\n").Mounting.Hold!.Ballast!);
+        var (low, high) = (DemoPlans.Of("quay-loft").Mounting.LoadPath!.Ballast!, Ballast("    blocks: 8\n", "    blocks: 8\n    friction: 0.6\n").Mounting.LoadPath!.Ballast!);
         Assert.Equal(0.4 / 0.6, high.SlideN / low.SlideN, 9);
         Assert.Equal(low.TurnN, high.TurnN, 9);
     }
@@ -65,7 +65,7 @@ public class MountBaseTests
     public void A_roof_of_which_nobody_knows_is_not_passed_and_a_weak_one_stops_the_job()
     {
         var unknown = Ballast("    roof-bears: 2.0 kPa\n    stated: structural note of the house, roof besides snow (invented)\n", "");
-        Assert.Contains("the roof under the base", unknown.Mounting.Hold!.Unproved);
+        Assert.Contains("the roof under the base", unknown.Mounting.LoadPath!.Unproved);
         var weak = Ballast("roof-bears: 2.0 kPa", "roof-bears: 1.0 kPa");
         Assert.InRange(weak.Check("roof-load").UseShare, 1.2, 1.5);
         Assert.True(weak.Has("capacity-exceeded"));
@@ -88,7 +88,7 @@ public class MountBaseTests
         // Plate of 4 mm: the thread does not change, for the screw is long enough.
         Assert.Equal(MountHand.Together(check.PullN.Value, check.ShearN.Value, MountHand.LagPull(0.42, 0.3125, 2.0625) * 1.12, MountHand.Lag516Shear(0.42, 0.004) * 1.12), check.BearsN!.Value, 6);
         Assert.Equal(2, DemoPlans.Of("alder-lane", Mount("tripod", "tripod-90", "6")).Check("fixing", "upwind").PullN!.Value / check.PullN.Value, 9);
-        Assert.Contains("the fixing of the mount", DemoPlans.Of("alder-lane", Mount("tripod", "tripod-90", "2")).Mounting.Hold!.Unproved);
+        Assert.Contains("the fixing of the mount", DemoPlans.Of("alder-lane", Mount("tripod", "tripod-90", "2")).Mounting.LoadPath!.Unproved);
     }
 
     private static Plan Chimney(string state, string allowed, string side = "1.2 m") => DemoPlans.Of("alder-lane",

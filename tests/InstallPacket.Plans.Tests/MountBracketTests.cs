@@ -27,7 +27,7 @@ public class MountBracketTests
         var plan = DemoPlans.Of("alder-lane");
         var (upper, spacing) = (plan.Mounting.Wind!.UpperN, 3.5 * MountHand.Foot);
         var weight = WeightN(2.5, 3.6);
-        Assert.Equal(weight, plan.Mounting.Hold!.WeightN!.Value, 6);
+        Assert.Equal(weight, plan.Mounting.LoadPath!.WeightN!.Value, 6);
         var couple = weight * StandOff / spacing;
         var away = plan.Check("fixing", "away");
         Assert.Equal((upper + couple) / 4, away.PullN!.Value, 6);
@@ -46,7 +46,7 @@ public class MountBracketTests
         var shear = MountHand.Lag516Shear(0.42, Plate) * 1.6 * 0.7;
         Assert.Equal(pull, plan.Result("withdrawal-adjusted"), 6);
         Assert.Equal(shear, plan.Result("lateral-adjusted"), 6);
-        foreach (var check in plan.Mounting.Hold!.Checks.Where(c => c.Id == "fixing"))
+        foreach (var check in plan.Mounting.LoadPath!.Checks.Where(c => c.Id == "fixing"))
         {
             var bears = MountHand.Together(check.PullN!.Value, check.ShearN!.Value, pull, shear);
             Assert.Equal(bears, check.BearsN!.Value, 6);
@@ -70,7 +70,7 @@ public class MountBracketTests
     {
         var across = DemoPlans.Of("alder-lane");
         var line = Gable("    stand-off: 300 mm\n    plate: 3 mm\n    edge: 20 mm\n");
-        var couple = across.Mounting.Hold!.WeightN!.Value * StandOff / (3.5 * MountHand.Foot) / 4;
+        var couple = across.Mounting.LoadPath!.WeightN!.Value * StandOff / (3.5 * MountHand.Foot) / 4;
         // 120 mm between two columns, shared by two; 20 mm to the edge, shared by four: three times the pull.
         Assert.Equal(120 / 20.0 * 2 / 4, (line.Check("fixing", "along").PullN!.Value - couple) / (across.Check("fixing", "along").PullN!.Value - couple), 9);
         Assert.Equal(across.Check("fixing", "away").PullN!.Value, line.Check("fixing", "away").PullN!.Value, 9);
@@ -89,8 +89,8 @@ public class MountBracketTests
     public void Without_its_levers_the_bracket_is_not_proved()
     {
         var plan = Gable("    stand-off: 300 mm\n    plate: 3 mm\n");
-        Assert.DoesNotContain(plan.Mounting.Hold!.Checks, c => c.What.Contains("along", StringComparison.Ordinal));
-        Assert.Contains(plan.Mounting.Hold.Unproved, u => u.Contains("along the wall", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Mounting.LoadPath!.Checks, c => c.What.Contains("along", StringComparison.Ordinal));
+        Assert.Contains(plan.Mounting.LoadPath.Unproved, u => u.Contains("along the wall", StringComparison.Ordinal));
     }
 
     // Moment F a + w a^2 / 2, and from it the pull: twice the free length gives more than twice the pull, less than four times.
@@ -151,7 +151,7 @@ public class MountBracketTests
     public void One_screw_for_two_brackets_is_not_passed_in_silence()
     {
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, "lag-screw-5-16, count: 8", "lag-screw-5-16, count: 1"));
-        Assert.Contains("the fixing of the mount", plan.Mounting.Hold!.Unproved);
+        Assert.Contains("the fixing of the mount", plan.Mounting.LoadPath!.Unproved);
         Assert.True(plan.Has("capacity-unknown"));
     }
 }

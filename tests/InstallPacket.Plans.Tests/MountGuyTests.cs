@@ -53,7 +53,7 @@ public class MountGuyTests
     public void The_worst_guy_pulls_the_push_over_the_sine_and_its_still_pull(int count, double worst)
     {
         var plan = Of("ring: 33 ft, count: 4", "ring: 33 ft, count: " + count);
-        var ring = plan.Mounting.Hold!.Guys[1];
+        var ring = plan.Mounting.LoadPath!.Guys[1];
         var push = plan.Mounting.Wind!.Supports[3].ForceN;
         var wire = Math.Sqrt(33 * 33 + 20 * 20);
         Assert.Equal(wire * MountHand.Foot, ring.LengthM, 9);
@@ -86,7 +86,7 @@ public class MountGuyTests
     public void More_pull_in_still_air_loads_wire_anchor_and_column()
     {
         var (some, more) = (DemoPlans.Of("far-meadow"), Of("pretension: 100 lbf", "pretension: 200 lbf"));
-        Assert.Equal(100 * MountHand.Pound, more.Mounting.Hold!.Guys[1].TensionN - some.Mounting.Hold!.Guys[1].TensionN, 6);
+        Assert.Equal(100 * MountHand.Pound, more.Mounting.LoadPath!.Guys[1].TensionN - some.Mounting.LoadPath!.Guys[1].TensionN, 6);
         var down = 4 * (22 / Math.Sqrt(22 * 22 + 400) + 33 / Math.Sqrt(33 * 33 + 400)) * 100 * MountHand.Pound;
         Assert.Equal(down, more.Check("mast-column").DemandN!.Value - some.Check("mast-column").DemandN!.Value, 6);
         Assert.Equal(some.Mounting.Wind!.MomentNm, more.Mounting.Wind!.MomentNm, 9);
@@ -108,7 +108,7 @@ public class MountGuyTests
         var (free, guyed) = (DemoPlans.Of("mill-yard"), DemoPlans.Of("mill-yard", DemoJobs.Load().With("mill-yard/job.yaml", "  wind: {", guys + "  wind: {")));
         Assert.Equal(free.Mounting.Wind!.MomentNm, guyed.Mounting.Wind!.MomentNm, 6);
         Assert.Equal(2, guyed.Mounting.Wind.Supports.Count);
-        Assert.Single(guyed.Mounting.Hold!.Guys);
+        Assert.Single(guyed.Mounting.LoadPath!.Guys);
         // In the family us the ring takes part: the free mast is shorter.
         var us = DemoPlans.Of("far-meadow").Mounting.Wind!;
         Assert.Equal(7 * MountHand.Foot, us.FreeM, 9);

@@ -9,8 +9,8 @@ internal static class MountHand
     public const double Gravity = 9.80665;
 
     /// <summary>The one check of a kind whose words contain a text.</summary>
-    public static HoldCheck Check(this Plan plan, string id, string contains = "") =>
-        plan.Mounting.Hold!.Checks.Single(c => c.Id == id && c.What.Contains(contains, StringComparison.Ordinal));
+    public static LoadPathCheck Check(this Plan plan, string id, string contains = "") =>
+        plan.Mounting.LoadPath!.Checks.Single(c => c.Id == id && c.What.Contains(contains, StringComparison.Ordinal));
 
     /// <summary>The result of the first use of a formula.</summary>
     public static double Result(this Plan plan, string formula, string subject = "") =>

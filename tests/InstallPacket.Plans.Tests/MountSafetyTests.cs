@@ -143,7 +143,7 @@ public class MountSafetyTests
     {
         var plan = Of(("kind: gable-bracket", "kind: attic"), ("  access: ladder\n", "  access: inside\n"));
         Assert.Null(plan.Mounting.Wind);
-        Assert.Null(plan.Mounting.Hold);
+        Assert.Null(plan.Mounting.LoadPath);
         Assert.Null(plan.Mounting.Ladder);
         Assert.True(Warns(plan, "attic"));
         Assert.False(Warns(plan, "weather") || Warns(plan, "height") || Warns(plan, "falling-objects"));

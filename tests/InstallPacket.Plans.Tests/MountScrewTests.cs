@@ -79,6 +79,6 @@ public class MountScrewTests
     {
         var plan = Thin("0.200 in", "3 in");
         Assert.True(plan.Has("capacity-unknown"));
-        Assert.DoesNotContain(plan.Mounting.Hold!.Checks, c => c.Id == "fixing");
+        Assert.DoesNotContain(plan.Mounting.LoadPath!.Checks, c => c.Id == "fixing");
     }
 }

@@ -66,7 +66,7 @@ public class NearbyTests
     [Fact]
     public void Measured_skyline_lowers_the_curves_as_the_recommendation_says()
     {
-        double Field(string angle) => DemoPlans.Of("far-meadow", DemoJobs.Load().With("far-meadow/job.yaml", "angle: 0.4 deg", "angle: " + angle)).Station("kes-21").Budget!.Voices[0].ServiceDbuvM;
+        double Field(string angle) => DemoPlans.Of("far-meadow", DemoJobs.Load().With("far-meadow/job.yaml", "angle: 0.4 deg", "angle: " + angle)).Station("kes-21").Budget!.Estimates[0].ServiceDbuvM;
         Assert.Equal(TerrainClearance.CorrectionDb(515, 2) - TerrainClearance.CorrectionDb(515, 0.4), Field("2 deg") - Field("0.4 deg"), 9);
     }
 }

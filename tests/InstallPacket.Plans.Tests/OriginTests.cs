@@ -10,16 +10,6 @@ public class OriginTests
 {
     private static readonly double[] UnitFactors = [1, -1, 0.001, 1000, 1 / 0.3048];
 
-    // Where each table of the program comes from.
-    private static readonly Dictionary<string, string> Tables = new()
-    {
-        ["channels"] = "project-notes", ["noise-bandwidth"] = "project-notes", ["cn-thresholds"] = "project-notes", ["vegetation"] = "project-notes",
-        ["woodland"] = "itu-p833", ["tube-materials"] = "project-notes", ["wind-exposure"] = "asce-7-16", ["eurocode-terrain"] = "en-1991-1-4",
-        ["wood-specific-gravity"] = "nds-chapter-12", ["lag-screws"] = "nds-chapter-12", ["wood-screws"] = "nds-chapter-12", ["kmod"] = "en-1995-1-1",
-        ["timber-classes"] = "en-1995-1-1", ["soil-resistivity"] = "project-notes", ["exposure-to-lightning"] = "project-notes", ["resistivity"] = "project-notes",
-        ["hours"] = "project-notes",
-    };
-
     private static readonly PartLibrary Library = DemoJobs.Load().Parts();
 
     public static TheoryData<string> Jobs => [.. InstallPacket.Jobs.JobReader.JobIds(DemoJobs.Load())];
@@ -50,6 +40,27 @@ public class OriginTests
         Assert.Equal("height-above-sea was applied to 'antenna' with g = 100 and 101.", error.Message);
     }
 
+    [Fact]
+    public void Every_table_of_numbers_is_listed_once_and_names_a_registered_source()
+    {
+        var fields = typeof(NumberTables).GetFields().Select(f => (NumberTable)f.GetValue(null)!).ToArray();
+        Assert.Equal(fields.Select(t => t.Id).Order(), NumberTables.All.Select(t => t.Id).Order());
+        Assert.Equal(fields.Length, fields.Select(t => t.Id).Distinct().Count());
+        Assert.All(fields, t => Assert.Contains(SourceRegister.All, s => s.Id == t.Source));
+    }
+
+    public static TheoryData<string> TablesInFiles => [.. NumberTables.All.Where(t => t.File is not null).Select(t => t.Id)];
+
+    [Theory]
+    [MemberData(nameof(TablesInFiles))]
+    public void A_table_is_known_as_its_least_certain_row_is(string id)
+    {
+        var table = NumberTables.All.Single(t => t.Id == id);
+        var path = new[] { "Calc", "Plans" }.Select(p => Path.Combine(DemoJobs.Checkout, $"src/InstallPacket.{p}", table.File!)).Single(File.Exists);
+        var marks = File.ReadLines(path).Where(l => !l.StartsWith('#')).Skip(1).Select(l => l[(l.LastIndexOf(',') + 1)..]).ToArray();
+        Assert.Equal(table.Provenance, marks.Max(CsvProvenance.Of));
+    }
+
     // What shares a name in the workings would stop the program: a part named twice, temperatures that round alike.
     [Fact]
     public void Parts_named_twice_and_near_temperatures_keep_rows_of_their_own()
@@ -76,7 +87,7 @@ public class OriginTests
         GivenBy.Key => IsKey(g.Path) ? "" : $"{g.Path} is not a key",
         GivenBy.Part => IsFigure(g.Path.Split('.')) ? "" : $"{g.Path} is no figure of a part",
         GivenBy.Station => IsKey("reception.transmitters." + g.Path) ? "" : $"{g.Path} is no field of a station",
-        GivenBy.Table => Tables.TryGetValue(g.Path.Split('.')[0], out var source) && SourceRegister.All.Any(s => s.Id == source) ? "" : $"{g.Path} is in no table",
+        GivenBy.Table => NumberTables.All.Any(t => t.Id == g.Path.Split('.')[0]) ? "" : $"{g.Path} is in no table",
         GivenBy.Ground => g.Path.Length > 0 ? "" : "the ground somewhere",
         _ => Number(tree, g.Path) is { } number ? Math.Abs(number - g.Number) <= 1e-8 * Math.Max(1, Math.Abs(number)) ? "" : $"{g.Path} is {number} in the plan, not {g.Number}"
             : $"{g.Path} is not in the plan",

@@ -8,7 +8,7 @@ public class ReceptionPlannerTests
     public void Field_is_never_above_free_space()
     {
         foreach (var id in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard", "pine-corner", "quay-loft" })
-            Assert.All(DemoPlans.Of(id).Reception.Stations.Where(s => s.Reckoned), s => Assert.True(s.Budget!.FieldDbuvM <= s.Budget.FreeSpaceDbuvM));
+            Assert.All(DemoPlans.Of(id).Reception.Stations.Where(s => s.Calculated), s => Assert.True(s.Budget!.FieldDbuvM <= s.Budget.FreeSpaceDbuvM));
     }
 
     [Fact]
@@ -70,12 +70,12 @@ public class ReceptionPlannerTests
     }
 
     [Fact]
-    public void Station_outside_the_band_of_the_antenna_is_named_and_not_reckoned()
+    public void Station_outside_the_band_of_the_antenna_is_named_and_not_calculated()
     {
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "part: antenna-vhf-uhf-combined", "part: antenna-uhf-panel"));
         Assert.True(plan.Stopped);
         Assert.Equal("kes-9", plan.Finding("antenna-outside-band").Values["station"]);
-        Assert.False(plan.Station("kes-9").Reckoned);
+        Assert.False(plan.Station("kes-9").Calculated);
         Assert.Null(plan.Station("kes-9").Budget);
         Assert.DoesNotContain(plan.Cabling.Outlets[0].Channels, c => c.Station == "kes-9");
     }

@@ -25,7 +25,7 @@ public class TransmitterTests
         Assert.Equal(loss, a.MedianDbuvM - b.MedianDbuvM, 9);
         Assert.Equal(loss, a.LevelDbm - b.LevelDbm, 9);
         Assert.Equal((true, false), (with.Reception.AnyPattern, without.Reception.AnyPattern));
-        Assert.All(with.Reception.Stations.Where(s => s.Id != "pin-27" && s.Reckoned), s => Assert.Equal((without.Station(s.Id).Budget!.LevelDbm, null), (s.Budget!.LevelDbm, s.Budget.PatternDb)));
+        Assert.All(with.Reception.Stations.Where(s => s.Id != "pin-27" && s.Calculated), s => Assert.Equal((without.Station(s.Id).Budget!.LevelDbm, null), (s.Budget!.LevelDbm, s.Budget.PatternDb)));
     }
 
     [Fact]
@@ -33,8 +33,8 @@ public class TransmitterTests
     {
         var with = DemoPlans.Of("alder-lane", DemoJobs.Load().With(List, "180,262,790,horizontal", "180,262,790,horizontal,0:-3 180:-3")).Station("blu-15").Budget!;
         var without = DemoPlans.Of("alder-lane").Station("blu-15").Budget!;
-        Assert.Equal(["curves", "itm", "p1812"], with.Voices.Select(v => v.Model));
-        Assert.All(with.Voices.Zip(without.Voices), v =>
+        Assert.Equal(["curves", "itm", "p1812"], with.Estimates.Select(v => v.Model));
+        Assert.All(with.Estimates.Zip(without.Estimates), v =>
         {
             Assert.Equal(-3, v.First.MedianDbuvM - v.Second.MedianDbuvM, 9);
             Assert.Equal(-3, v.First.ServiceDbuvM - v.Second.ServiceDbuvM, 9);
@@ -55,7 +55,7 @@ public class TransmitterTests
     }
 
     [Fact]
-    public void A_pattern_in_the_job_is_reckoned_like_one_in_the_list()
+    public void A_pattern_in_the_job_is_calculated_like_one_in_the_list()
     {
         var own = "pin-27: { name: Pine Butte One, site: Pine Butte, system: ATSC 1.0, raster: us-6, channel: 27, latitude: 44.25 N, longitude: 98.1 W, power: 12 kW, height: 150 m, above-sea: 690 m, polarisation: horizontal, "
             + "pattern: [{ bearing: 0 deg true, gain: 0 dB }, { bearing: 120 deg true, gain: 0 dB }, { bearing: 300 deg true, gain: -1.5 dB }, { bearing: 240 deg true, gain: -5 dB }, { bearing: 180 deg true, gain: -2 dB }] }";
@@ -73,7 +73,7 @@ public class TransmitterTests
         Assert.True(missing.Station("kes-9").Budget!.FieldDbuvM < DemoPlans.Of(job).Station("kes-9").Budget!.FieldDbuvM - 3);
         var finding = missing.Finding("haat-missing"); // of the wanted station only
         Assert.Equal((Severity.Note, 3), (finding.Severity, finding.At.Line));
-        Assert.All(["kes-9", "pin-27"], s => Assert.StartsWith("height above average terrain unknown, 30", missing.Station(s).Budget!.Voices[0].Note, StringComparison.Ordinal));
+        Assert.All(["kes-9", "pin-27"], s => Assert.StartsWith("height above average terrain unknown, 30", missing.Station(s).Budget!.Estimates[0].Note, StringComparison.Ordinal));
         Assert.False(least.Has("haat-missing"));
         Assert.False(missing.Has("height-outside-curves"));
     }
@@ -90,7 +90,7 @@ public class TransmitterTests
         var own = $"kes-30: {{ name: Valley Sports, site: Kestrel Ridge, system: {system}, mode: {mode}, raster: {raster}, channel: 30, latitude: 43.2943 N, longitude: 99.378 W, power: 90 kW, height: 290 m, above-sea: 822 m, polarisation: horizontal }}";
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "  stations: tamarack.csv\n", "  stations: tamarack.csv\n  transmitters:\n    " + own + "\n"));
         var station = plan.Station("kes-30");
-        Assert.Equal((true, known), (station.Reckoned, station.Budget!.RequiredCnProvenance));
+        Assert.Equal((true, known), (station.Calculated, station.Budget!.RequiredCnProvenance));
         Assert.Equal(Calc.Reception.ChannelRaster.Find(raster, 30)!.CentreMHz, station.FrequencyMhz);
         Assert.All(plan.Cabling.Outlets, o => Assert.True(double.IsFinite(plan.At(o.Id, "kes-30").MarginDb)));
     }

@@ -6,7 +6,7 @@ namespace InstallPacket.Calc.Bonding;
 /// <summary>What a surge does along a conductor. Orders of magnitude, not predictions.</summary>
 public static class Surge
 {
-    /// <summary>Peak of the induced surge that the packet reckons with [A]: 10 kA of the 8/20 test wave.</summary>
+    /// <summary>Peak of the induced surge that the packet calculates with [A]: 10 kA of the 8/20 test wave.</summary>
     public const double InducedA = 10e3;
 
     /// <summary>Front of that wave [s].</summary>

@@ -22,7 +22,7 @@ public sealed record HeldMastForces(IReadOnlyList<double> MomentsNm, IReadOnlyLi
 
 /// <summary>
 /// The theorem of three moments for a mast of one tube on supports that do not give. A ring of guys gives a little: the moment below it is then larger and the pull of the
-/// guys smaller than reckoned.
+/// guys smaller than calculated.
 /// </summary>
 public static class ContinuousMast
 {

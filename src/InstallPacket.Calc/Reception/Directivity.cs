@@ -2,7 +2,7 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Reception;
 
-/// <summary>How directivity is reckoned from beamwidths.</summary>
+/// <summary>How directivity is calculated from beamwidths.</summary>
 public enum BeamRule
 {
     /// <summary>All power in a beam of even strength: the upper bound.</summary>

@@ -44,9 +44,14 @@ public abstract class Term(double number)
     public static Given Station(string station, string field, double number) => new(GivenBy.Station, $"{station}.{field}", number);
 
     /// <summary>A row of a table of the program: a threshold, a soil, a tube, a task.</summary>
-    /// <param name="row">Table and row.</param>
+    /// <param name="table">The table.</param>
+    /// <param name="row">The row, with its column where it has several.</param>
     /// <param name="number">Its value.</param>
-    public static Given Table(string row, double number) => new(GivenBy.Table, row, number);
+    public static Given Table(NumberTable table, string row, double number)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        return new(GivenBy.Table, $"{table.Id}.{row}", number);
+    }
 
     /// <summary>A height of the ground, from tiles or from a measured profile.</summary>
     /// <param name="place">Where.</param>

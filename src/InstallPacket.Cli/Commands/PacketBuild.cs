@@ -22,23 +22,31 @@ internal sealed record PacketResult(
 }
 
 /// <summary>Builds and writes one packet.</summary>
-internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output)
+internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output, InputHash inputs)
 {
     public PacketResult Run(PlannedJob job)
     {
         if (job.Unchanged is { } same) return new(job.Id, same.Title, same.Date, same.State, same.Findings, [], job.Units, "", true);
         if (job.Plan is not { } plan) return Failed(job, "");
+        if (OutputFolder.Takes(job.Id)) return Failed(job, $"the output folder has a file of its own called {job.Id}; rename the folder of the job");
         if (output.IsForeign(job.Id)) return Failed(job, $"the folder {output.PacketFolder(job.Id)} holds something that is not a packet; it is left alone. Choose another --out");
         var state = plan.Stopped ? "stopped" : "planned";
+        var placed = InputHash.Placed(job.Findings);
         var manifest = new PacketManifest(plan.Job.Title, plan.Job.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), state,
-            Summary.Count(job.Findings), job.Inputs);
+            Summary.Count(job.Findings), inputs.Of(job.Id, placed), placed, []);
         try
         {
-            output.Write(job.Id, builder.Build(plan), manifest);
+            var files = builder.Build(plan);
+            manifest = manifest with { Files = [.. files.Select(ManifestFile.Of)] };
+            output.Write(job.Id, files, manifest);
         }
         catch (Exception e) when (e is DocumentException or MissingGlyphException)
         {
             return Failed(job, e.Message);
+        }
+        catch (Exception e) when (Fault.Of(e) is not null)
+        {
+            return Failed(job, $"the packet could not be written: {Fault.Of(e)}");
         }
         return new(job.Id, manifest.Title, manifest.Date, state, manifest.Findings, job.Findings, job.Units, "", false);
     }

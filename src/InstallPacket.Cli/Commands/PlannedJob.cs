@@ -7,23 +7,23 @@ namespace InstallPacket.Cli.Commands;
 /// <param name="Plan">The plan, or null.</param>
 /// <param name="Findings">All findings.</param>
 /// <param name="Units">The units in which its findings are printed.</param>
-/// <param name="Inputs">Hash of its inputs; empty when nobody asked.</param>
 /// <param name="Unchanged">The packet that stands already, when its inputs are the same.</param>
-internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> Findings, JobUnits Units, string Inputs = "", PacketManifest? Unchanged = null)
+internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> Findings, JobUnits Units, PacketManifest? Unchanged = null)
 {
     /// <summary>Reads and plans every job of a folder, or the ones named.</summary>
     /// <param name="files">The author's files.</param>
     /// <param name="only">Names of jobs; empty for all.</param>
-    /// <param name="unchanged">Hash of the inputs of a job, and the packet that was made from the same ones; null when all are planned.</param>
-    public static JobSet All(IJobFiles files, IReadOnlyList<string> only, Func<string, (string Inputs, PacketManifest? Same)>? unchanged = null)
+    /// <param name="unchanged">The packet of a job that stands whole and was made from the same inputs; null when all are planned.</param>
+    public static JobSet All(IJobFiles files, IReadOnlyList<string> only, Func<string, PacketManifest?>? unchanged = null)
     {
         var shared = new FindingList();
+        if (files is FolderJobFiles folder)
+            foreach (var link in folder.Links()) shared.Add(Severity.Caution, "link-skipped", new(link, 0, 0), ("path", link));
         var parts = PartLibraryReader.Read(files, shared);
         var ids = JobReader.JobIds(files).Where(id => only.Count == 0 || only.Contains(id)).ToArray();
         var jobs = ids.AsParallel().AsOrdered().Select(id =>
         {
-            var (inputs, same) = unchanged?.Invoke(id) ?? ("", null);
-            return same is null ? One(files, parts, id) with { Inputs = inputs } : new PlannedJob(id, null, [], JobUnits.Unknown, inputs, same);
+            return unchanged?.Invoke(id) is { } same ? new PlannedJob(id, null, [], JobUnits.Unknown, same) : One(files, parts, id);
         }).ToArray();
         return new JobSet(shared.Sorted, jobs);
     }

@@ -20,7 +20,7 @@ internal sealed class FindingPrinter(IJobFiles files, string prefix)
         foreach (var f in findings)
         {
             var text = ConsoleWords.Spoken(f, units);
-            to.WriteLine($"{prefix}{f.At}: {Word(f.Severity)} {f.Id}: {Safe(text.Found)}");
+            to.WriteLine($"{prefix}{Safe(f.At.ToString())}: {Word(f.Severity)} {f.Id}: {Safe(text.Found)}");
             if (f.At.Line > 0 && Line(f.At) is { } line) PrintLine(to, f.At, line);
             if (text.Limit.Length > 0) to.WriteLine($"       limit: {Safe(text.Limit)}");
             to.WriteLine($"       do: {Safe(text.Remedy)}");

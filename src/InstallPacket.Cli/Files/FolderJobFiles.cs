@@ -21,7 +21,10 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
         {
             if (!File.Exists(full)) return new(path, FileState.Absent, "");
             if (LeadsOut(root, full)) return new(path, FileState.Outside, "");
-            if (new FileInfo(full).Length > maxBytes) return new(path, FileState.TooLarge, "");
+            var length = new FileInfo(full).Length;
+            if (length > maxBytes) return new(path, FileState.TooLarge, "");
+            // A pipe or a device has no length, and reading it might never end.
+            if (length == 0) return new(path, FileState.Present, "");
             var bytes = File.ReadAllBytes(full);
             var start = bytes.AsSpan().StartsWith("\uFEFF"u8) ? 3 : 0;
             return new(path, FileState.Present, Strict.GetString(bytes, start, bytes.Length - start).ReplaceLineEndings("\n"));
@@ -41,7 +44,7 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
         var full = FullPath(folder, path);
         try
         {
-            return File.Exists(full) && !LeadsOut(folder, full) ? new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.Read, 1, FileOptions.RandomAccess) : null;
+            return File.Exists(full) && !LeadsOut(folder, full) && new FileInfo(full).Length > 0 ? new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.Read, 1, FileOptions.RandomAccess) : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -54,6 +57,18 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
         var own = Below(folder, below);
         if (own.Count > 0 || installed.Length == 0 || !below.StartsWith("_shared/", StringComparison.Ordinal)) return own;
         return Below(installed, below);
+    }
+
+    /// <summary>The symbolic links in the folder, which are not followed: a job must not reach other files of the machine.</summary>
+    public IReadOnlyList<string> Links()
+    {
+        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 4, AttributesToSkip = FileAttributes.System };
+        var all = new System.IO.Enumeration.FileSystemEnumerable<string>(folder, (ref System.IO.Enumeration.FileSystemEntry e) => e.ToFullPath(), options)
+        {
+            ShouldIncludePredicate = (ref System.IO.Enumeration.FileSystemEntry e) => e.Attributes.HasFlag(FileAttributes.ReparsePoint),
+            ShouldRecursePredicate = (ref System.IO.Enumeration.FileSystemEntry e) => !e.Attributes.HasFlag(FileAttributes.ReparsePoint),
+        };
+        return [.. all.Select(p => Path.GetRelativePath(folder, p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
     }
 
     private static List<string> Below(string root, string below)

@@ -1,26 +1,39 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using InstallPacket.Packets;
 
 namespace InstallPacket.Cli.Files;
 
-/// <summary>One hash over everything that a packet is made from: program, theme, shared data, the job's own files.</summary>
+/// <summary>
+/// One hash over everything that a packet is made from: program, theme, shared data, the job's own files. Of a shared parts file only what it says
+/// counts, so that a remark in it rebuilds nothing, unless a finding of the packet names a line of it.
+/// </summary>
 /// <param name="files">The author's files.</param>
 /// <param name="theme">The theme.</param>
-internal sealed class InputHash(IJobFiles files, Theme theme)
+/// <param name="tiles">Hashes of elevation tiles.</param>
+internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
 {
-    private const int Most = 64 * 1024 * 1024;
-    private readonly byte[] _common = Common(files, theme);
+    private const string Parts = "_shared/parts";
+    private readonly byte[] _common = Common(files, theme, tiles);
 
-    public string Of(string jobId)
+    /// <summary>The hash.</summary>
+    /// <param name="jobId">The job.</param>
+    /// <param name="placed">Shared files of which findings of the packet name a line.</param>
+    public string Of(string jobId, IReadOnlyList<string> placed)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         hash.AppendData(_common);
-        Append(hash, files, files.List(jobId));
+        Append(hash, files, tiles, files.List(jobId));
+        Append(hash, files, tiles, placed);
         return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
-    private static byte[] Common(IJobFiles files, Theme theme)
+    /// <summary>The shared files of which findings name a line, in order.</summary>
+    public static IReadOnlyList<string> Placed(IEnumerable<Finding> findings) =>
+        [.. findings.Select(f => f.At.File).Where(f => f.StartsWith(Parts + "/", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    private static byte[] Common(IJobFiles files, Theme theme, TileHashes tiles)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         foreach (var assembly in new[] { typeof(InputHash), typeof(PacketBuilder), typeof(SvgPainter), typeof(Plans.Plan), typeof(Job), typeof(Calc.Quantities.Level) })
@@ -30,24 +43,63 @@ internal sealed class InputHash(IJobFiles files, Theme theme)
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData(bytes);
         }
-        Append(hash, files, [.. files.List("_shared/parts"), .. files.List("_shared/stations"), .. files.List("_shared/terrain").Where(TerrainTiles.IsTile)]);
+        foreach (var path in files.List(Parts)) AppendText(hash, path, Said(files.Read(path, FileBounds.PartsBytes)));
+        Append(hash, files, tiles, [.. files.List("_shared/stations"), .. files.List("_shared/terrain").Where(TerrainTiles.IsTile)]);
         return hash.GetHashAndReset();
     }
 
-    private static void Append(IncrementalHash hash, IJobFiles files, IReadOnlyList<string> paths)
+    // A file beyond the bound is never read for a packet either.
+    private static void Append(IncrementalHash hash, IJobFiles files, TileHashes tiles, IReadOnlyList<string> paths)
     {
         foreach (var path in paths)
         {
-            if (TerrainTiles.IsTile(path))
+            if (TerrainTiles.IsTile(path)) AppendText(hash, path, tiles.Of(path));
+            else
             {
-                using var tile = files.Open(path);
-                hash.AppendData(Encoding.UTF8.GetBytes($"{path}|"));
-                hash.AppendData(tile is null ? [] : SHA256.HashData(tile));
-                continue;
+                var file = files.Read(path, FileBounds.StationBytes);
+                AppendText(hash, path, $"{file.State}|{file.Text}");
             }
-            var file = files.Read(path, Most);
-            hash.AppendData(Encoding.UTF8.GetBytes($"{path}|{file.State}|{file.Text.Length}|"));
-            hash.AppendData(Encoding.UTF8.GetBytes(file.Text));
+        }
+    }
+
+    private static void AppendText(IncrementalHash hash, string path, string text)
+    {
+        hash.AppendData(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{path}|{text.Length}|")));
+        hash.AppendData(Encoding.UTF8.GetBytes(text));
+    }
+
+    // What a YAML file says, without remarks, blank lines and order of columns; its text where it does not read.
+    private static string Said(JobFile file)
+    {
+        if (file.State != FileState.Present) return file.State.ToString();
+        var findings = new FindingList();
+        if (YamlGate.Load(file, findings) is not { } root || findings.Sorted.Count > 0) return file.Text;
+        var said = new StringBuilder();
+        Say(root, said);
+        return said.ToString();
+    }
+
+    private static void Say(YamlNode node, StringBuilder said)
+    {
+        switch (node)
+        {
+            case YamlScalar scalar:
+                said.Append(scalar.Quoted ? '"' : '\'').Append(scalar.Value.Length).Append(':').Append(scalar.Value);
+                break;
+            case YamlMap map:
+                said.Append('{');
+                foreach (var (key, value) in map.Entries)
+                {
+                    Say(key, said);
+                    Say(value, said);
+                }
+                said.Append('}');
+                break;
+            case YamlList list:
+                said.Append('[');
+                foreach (var item in list.Items) Say(item, said);
+                said.Append(']');
+                break;
         }
     }
 }

@@ -14,7 +14,7 @@ public static class LevelLadderSheet
     private const double LegendMm = 6;
     private const double ChartMm = 84;
 
-    /// <summary>Draws that of the outlet with the smallest margin; null when no level could be reckoned.</summary>
+    /// <summary>Draws that of the outlet with the smallest margin; null when no level could be calculated.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
     public static Drawing? Draw(SheetPlan plan, ITextMeasure measure) => plan.Cabling.Ladder is { } ladder ? Draw(plan, ladder, plan.Say("ladder.title"), measure) : null;

@@ -64,6 +64,7 @@ internal static class RodKeys
     public static readonly Key<double> Spacing = Keys.Optional(
         "spacing", new QuantityKind(Dimension.Length, 0.1, 100, "m"), "Distance between two rods.");
 
+    // A row of the table of soils and no closed word: a soil is added there, and no code asks which one it is.
     public static readonly Key<string> Soil = Keys.Optional(
         "soil", new TableWordKind([.. Calc.Bonding.Soil.All.Select(s => s.Word)]),
         "What the ground is, when nobody measured; its resistivity is then a wide range.");
@@ -109,6 +110,7 @@ internal static class LightningKeys
     public static readonly Key<int> ThunderDays = Keys.Optional(
         "thunder-days", new IntegerKind(0, 366), "Days with thunder in a year, when no flash density is known.");
 
+    // A row of the table of places, which gives the factor.
     public static readonly Key<string> Place = Keys.Required(
         "place", new TableWordKind([.. StrikeExposure.Places.Keys]),
         "What stands around: higher things, similar ones, nothing within three heights, or nothing and on a hilltop.");

@@ -23,6 +23,9 @@ public sealed class CheckedGroup
     /// <summary>Whether a key has a value.</summary>
     public bool Has(Key key) => _values.ContainsKey(key);
 
+    /// <summary>Whether no value that was written had a finding.</summary>
+    public bool Sound => _written.All(_values.ContainsKey);
+
     /// <summary>Where the value of a key stands; the group when the key is absent.</summary>
     public SourceSpan Place(Key key) => _values.TryGetValue(key, out var v) ? v.At : At;
 

@@ -37,7 +37,9 @@ internal sealed class NameResolver(
     {
         var fits = use.Kind.PartKinds;
         var part = parts.Find(use.Name);
-        if (part is null)
+        if (part is null && parts.IsBroken(use.Name))
+            findings.Add(Severity.Stop, "unknown-reference", "broken-part", use.At, ("path", use.Path), ("name", use.Name));
+        else if (part is null)
         {
             var near = Fitting(fits).ToArray();
             findings.Add(Severity.Stop, "unknown-reference", "part", use.At, ("path", use.Path), ("name", use.Name),

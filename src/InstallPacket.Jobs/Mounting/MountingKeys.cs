@@ -18,6 +18,7 @@ internal static class FixingKeys
 
     public static readonly Key<string> Into = Keys.Required("into", new TextKind(80), "What it bites into.");
 
+    // A row of the timber tables of the code families, which give its figures.
     public static readonly Key<string> Timber = Keys.Optional(
         "timber", new TableWordKind([.. SpecificGravity.All.Select(g => g.Word), .. TimberClass.All.Select(c => c.Word)]),
         "Screw: the group of timber that it bites into, for `us`, or its strength class, for `eu`; the lightest when absent.");
@@ -58,6 +59,7 @@ internal static class WindKeys
         "Basic wind speed of the place from the official map: the 3-second gust of ASCE 7 for `us`, the 10-minute mean of EN 1991-1-4 "
         + "for `eu`. Nothing is guessed.");
 
+    // A row of the exposure or terrain table of the code family: each family has words of its own.
     public static readonly Key<string> Exposure = Keys.Required(
         "exposure", new TableWordKind("B", "C", "D", "0", "I", "II", "III", "IV"),
         "What the wind blows over: B town or woodland, C open, D water front for `us`; 0 sea, I lake, II farmland, III village, IV city "

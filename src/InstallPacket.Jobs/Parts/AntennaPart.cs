@@ -65,10 +65,10 @@ public static class AntennaPartKeys
         "wind-area", new QuantityKind(Dimension.WindArea, 0.001, 5, "m2"),
         "Antenna: effective area that the wind meets, drag included, the larger of both directions.");
 
-    /// <summary>Antenna: its bars, from which the area is reckoned when the maker states none.</summary>
+    /// <summary>Antenna: its bars, from which the area is calculated when the maker states none.</summary>
     public static readonly Key<IReadOnlyList<Sourced<CheckedGroup>>> Outline = Keys.Optional(
         "outline", new ListKind<CheckedGroup>(BarKeys.Group, 1, 40),
-        "Antenna: its bars, from which the area is reckoned when the maker states none.");
+        "Antenna: its bars, from which the area is calculated when the maker states none.");
 
     internal static GroupKind Group => Keys.Group;
 }

@@ -41,6 +41,7 @@ public static class MastPartKeys
         "wall", new QuantityKind(Dimension.Length, 0.0005, 0.02, "m"), "Mast: wall of the tube.");
 
     /// <summary>Mast: material of the tube; steel of which nothing is known when absent.</summary>
+    // A row of the table of tube materials, which gives strength and density.
     public static readonly Key<string> Material = Keys.Optional(
         "material", new TableWordKind([.. MastTubes.Materials.Select(m => m.Word)]),
         "Mast: material of the tube; steel of which nothing is known when absent.");

@@ -4,6 +4,7 @@ namespace InstallPacket.Jobs.Parts;
 public sealed class PartLibrary
 {
     private readonly Dictionary<string, Part> _parts = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
 
     /// <summary>All parts by name.</summary>
     public IReadOnlyDictionary<string, Part> Parts => _parts;
@@ -26,7 +27,21 @@ public sealed class PartLibrary
         var together = new PartLibrary();
         foreach (var part in own) together.Add(part);
         foreach (var part in _parts.Values) together.Add(part);
+        foreach (var name in _broken) together.Break(name);
         return together;
+    }
+
+    /// <summary>Whether the library has an entry of that name whose mistakes kept it from being a part.</summary>
+    public bool IsBroken(string id) => _broken.Contains(id) && !_parts.ContainsKey(id);
+
+    /// <summary>Remembers an entry that could not become a part, so that the jobs that name it can say why.</summary>
+    internal void Break(string id) => _broken.Add(id);
+
+    /// <summary>Takes out a part that names what is not there.</summary>
+    internal void TakeOut(Part part)
+    {
+        _parts.Remove(part.Id);
+        Break(part.Id);
     }
 
     /// <summary>Adds a part; false when the name is taken.</summary>

@@ -15,17 +15,36 @@ public static class PartLibraryReader
         {
             var file = files.Read(path, FileBounds.PartsBytes);
             if (!FileGate.Allows(file, FileBounds.PartsBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) continue;
-            foreach (var entry in new NodeChecker(findings).Group(root, PartCatalogue.File, "").Entries(PartCatalogue.Parts))
-                if (Part(entry, findings) is { } part && !library.Add(part))
-                    findings.Add(Severity.Stop, "duplicate-part", entry.At, ("part", part.Id), ("first", library.Find(part.Id)!.At.ToString()));
+            foreach (var entry in new NodeChecker(findings).Group(root, PartCatalogue.File, "").Entries(PartCatalogue.Parts)) Add(library, entry, findings);
         }
+        CheckConnectors(library, findings);
         return library;
+    }
+
+    // A mistake in one part stops the jobs that use it, and no other.
+    private static void Add(PartLibrary library, Entry<CheckedGroup> entry, FindingList findings)
+    {
+        if (Part(entry, findings) is not { } part) library.Break(entry.Name);
+        else if (!library.Add(part))
+            findings.Add(Severity.Stop, "duplicate-part", entry.At, ("part", part.Id), ("first", library.Find(part.Id)!.At.ToString()));
+    }
+
+    private static void CheckConnectors(PartLibrary library, FindingList findings)
+    {
+        string[] connectors = [.. library.Parts.Values.OfType<ConnectorPart>().Select(c => c.Id).Order(StringComparer.Ordinal)];
+        foreach (var cable in library.Parts.Values.OfType<CablePart>().Where(c => c.Connector is { } name && !connectors.Contains(name)).ToList())
+        {
+            findings.Add(Severity.Stop, "unknown-reference", "connector", cable.At, ("part", cable.Id), ("name", cable.Connector!),
+                ("near", NearestWord.Of(cable.Connector!, connectors)), ("known", connectors.Take(NameResolver.MostNames)), ("more", connectors.Length > NameResolver.MostNames));
+            library.TakeOut(cable);
+        }
     }
 
     /// <summary>The part that an entry describes, or null when it does not say what it is.</summary>
     internal static Part? Part(Entry<CheckedGroup> entry, FindingList findings)
     {
-        if (!entry.Value.Has(PartKeys.Kind) || !entry.Value.Has(PartKeys.Name)) return null;
+        if (!entry.Value.Sound || !entry.Value.Has(PartKeys.Kind)) return null;
+        if (!PartCatalogue.KeysOf(entry.Value.Get(PartKeys.Kind)).Keys.Where(k => k.Required).All(entry.Value.Has)) return null;
         var part = PartCatalogue.Bind(entry);
         foreach (var figure in PartCatalogue.Figures(part.Kind).Where(f => entry.Value.Has(f) && !IsMarked(part, f)))
             findings.Add(Severity.Caution, "provenance-missing", entry.At, ("figure", figure.Name), ("part", entry.Name), ("marks", ProvenanceWord.All));

@@ -32,6 +32,7 @@ internal static class TransmitterKeys
     public static readonly Key<string> Mode = Keys.Optional(
         "mode", new TextKind(30), "Modulation and code rate, for example `64QAM 2/3`; not needed for ATSC 1.0.");
 
+    // A row of the table of channel rasters: a country is added there.
     public static readonly Key<string> Raster = Keys.Required("raster", new TableWordKind([.. StationRules.Rasters]), "Channel raster.");
 
     public static readonly Key<int> Channel = Keys.Required("channel", new IntegerKind(1, 69), "RF channel in that raster.");

@@ -25,7 +25,7 @@ internal static class ObstructionKeys
         "depth", new QuantityKind(Dimension.Length, 0.5, 400, "m"),
         "Trees: how deep the wood is along the path; then the field may also come through them.");
 
-    public static readonly Key<Leaf> Leaf = Keys.Default("leaf", new WordKind<Leaf>(), "Trees: the state to reckon with.", "in-leaf");
+    public static readonly Key<Leaf> Leaf = Keys.Default("leaf", new WordKind<Leaf>(), "Trees: the state to calculate with.", "in-leaf");
 
     public static GroupKind Group => Keys.Group;
 }
@@ -130,6 +130,7 @@ internal static class SitingKeys
         "utc-offset", new QuantityKind(Dimension.Duration, -12, 14, "h"),
         "Clock time less universal time on the day of work, for the table of the sun; universal time is printed when absent.");
 
+    // A row of the table of roof losses, which gives loss and spread.
     public static readonly Key<string> UnderRoof = Keys.Optional(
         "under-roof", new TableWordKind([.. AtticLoss.Roofs]), "The roof above an antenna in the attic; absent outdoors.");
 

@@ -51,7 +51,7 @@ public sealed record Obstruction(string Name, ObstructionKind Kind, Bearing Bear
     /// <summary>Trees: how deep the wood is along the path, or null.</summary>
     public Length? Depth { get; init; }
 
-    /// <summary>Trees: whether they are reckoned in leaf.</summary>
+    /// <summary>Trees: whether they are calculated in leaf.</summary>
     public bool InLeaf { get; init; } = true;
 }
 

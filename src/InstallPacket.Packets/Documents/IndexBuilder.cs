@@ -24,7 +24,7 @@ public sealed class IndexBuilder(Theme theme, string language = "en-US")
         {
             ["jobs"] = new JsonArray([.. rows.Select(r => (JsonNode)new JsonObject
             {
-                ["id"] = r.Id, ["title"] = r.Title, ["date"] = r.Date, ["state"] = r.State, ["findings"] = r.Findings, ["link"] = r.State != "not built",
+                ["id"] = r.Id, ["title"] = r.Title, ["date"] = r.Date, ["state"] = r.State, ["findings"] = r.Findings, ["link"] = r.State != "not built" ? Uri.EscapeDataString(r.Id) + "/index.html" : null,
             })]),
         };
         var words = new JobWords(theme.Words(language), false, LevelUnit.DBuV);

@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using InstallPacket.Drawings;
 
 namespace InstallPacket.Packets.Documents;
@@ -19,6 +20,9 @@ public sealed record PacketDocument(
     string Footer,
     IWords Words)
 {
+    /// <summary>Places of the page that the cells of a row come from, from its second cell on, by the place of the row; null where a cell has none.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string?>> RowLinks { get; init; } = ReadOnlyDictionary<string, IReadOnlyList<string?>>.Empty;
+
     /// <summary>BCP 47 language tag.</summary>
     public string Language => Words.Language;
 }

@@ -23,6 +23,8 @@ internal static class HtmlInlineWriter
                 WriteInside(page, emphasis, document, emphasis.DelimiterCount >= 2 ? "strong" : "em");
                 break;
             case LinkInline { IsImage: true } image: throw FigureReference.Stray(image.Url, document);
+            // A link without words to a place in this page is that place.
+            case LinkInline link when PlaceOf(link) is { } place: page.Append($"<span id=\"{HtmlText.Escape(place)}\"></span>"); break;
             case LinkInline link:
                 page.Append($"<a href=\"{HtmlText.Escape(link.Url)}\">");
                 WriteChildren(page, link, document);
@@ -34,6 +36,9 @@ internal static class HtmlInlineWriter
             default: throw new NotSupportedException($"document '{document.Name}': the page writer does not know {inline.GetType().Name}");
         }
     }
+
+    /// <summary>The place that an inline is; null for any other.</summary>
+    public static string? PlaceOf(Inline? inline) => inline is LinkInline { IsImage: false, FirstChild: null, Url: ['#', _, ..] url } ? url[1..] : null;
 
     private static void WriteInside(StringBuilder page, ContainerInline inline, PacketDocument document, string element)
     {

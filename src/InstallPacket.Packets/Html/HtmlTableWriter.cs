@@ -25,21 +25,30 @@ internal static class HtmlTableWriter
         foreach (var row in list)
         {
             page.Append("<tr>");
-            for (var i = 0; i < row.Count; i++) WriteCell(page, (TableCell)row[i], ClassOf(table, i), row.IsHeader, document);
+            var links = LinksOf(row, document);
+            for (var i = 0; i < row.Count; i++)
+                WriteCell(page, (TableCell)row[i], ClassOf(table, i), row.IsHeader, document, i > 0 && i <= links.Count ? links[i - 1] : null);
             page.Append("</tr>\n");
         }
         page.Append($"</{group}>\n");
     }
 
-    private static void WriteCell(StringBuilder page, TableCell cell, string look, bool head, PacketDocument document)
+    // A row that has a place of its own may come from other rows.
+    private static IReadOnlyList<string?> LinksOf(TableRow row, PacketDocument document) =>
+        row is [TableCell and [ParagraphBlock text, ..], ..] && HtmlInlineWriter.PlaceOf(text.Inline?.FirstChild) is { } place
+        && document.RowLinks.TryGetValue(place, out var links) ? links : [];
+
+    private static void WriteCell(StringBuilder page, TableCell cell, string look, bool head, PacketDocument document, string? link)
     {
         page.Append(head ? $"<th scope=\"col\"{look}>" : $"<td{look}>");
+        if (link is not null) page.Append($"<a href=\"#{HtmlText.Escape(link)}\">");
         foreach (var block in cell)
         {
             if (block is not ParagraphBlock text)
                 throw new NotSupportedException($"document '{document.Name}': the page writer does not know {block.GetType().Name} in a table cell");
             HtmlInlineWriter.Write(page, text.Inline, document);
         }
+        if (link is not null) page.Append("</a>");
         page.Append(head ? "</th>" : "</td>");
     }
 

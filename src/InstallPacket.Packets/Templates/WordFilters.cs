@@ -55,6 +55,7 @@ internal static class WordFilters
         Number("whole", v => printer.Number(v, 0));
         filters["word"] = (input, arguments, _) => new StringValue(input.IsNil()
             ? printer.Words.Unknown : words.Plain($"values.{arguments.At(0).ToStringValue()}.{input.ToStringValue()}"));
+        filters["place"] = (input, arguments, _) => Text($"[](#{arguments.At(0).ToStringValue()}){MarkdownEncoder.Instance.Encode(input.ToStringValue())}");
         filters["marked"] = (input, _, _) => Text(Marked(input.ToStringValue()));
         return filters;
     }

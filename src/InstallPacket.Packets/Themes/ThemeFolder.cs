@@ -6,6 +6,7 @@ public static class ThemeFolder
     /// <summary>In front of the path of a file that a firm's theme lays over ours entry by entry, so that both stay.</summary>
     public const string Own = "own/";
 
+    private const int MostBytes = 32 * 1024 * 1024;
     private const string Documents = "documents.yaml";
     private const string Words = "words/";
     private static readonly string[] Parts = ["fonts", "style", "templates", "words"];
@@ -27,12 +28,37 @@ public static class ThemeFolder
     {
         if (!Directory.Exists(folder)) throw new DirectoryNotFoundException($"there is no theme folder '{folder}'");
         foreach (var part in Parts.Select(p => Path.Combine(folder, p)).Where(Directory.Exists))
-            foreach (var file in Directory.EnumerateFiles(part, "*", SearchOption.AllDirectories))
-            {
-                var path = Path.GetRelativePath(folder, file).Replace('\\', '/');
-                files[own && path.StartsWith(Words, StringComparison.Ordinal) ? Own + path : path] = File.ReadAllBytes(file);
-            }
+            Add(files, folder, part, own);
         var documents = Path.Combine(folder, Documents);
-        if (File.Exists(documents)) files[own ? Own + Documents : Documents] = File.ReadAllBytes(documents);
+        if (File.Exists(documents)) files[own ? Own + Documents : Documents] = Bytes(folder, new FileInfo(documents));
     }
+
+    private static void Add(SortedDictionary<string, byte[]> files, string folder, string below, bool own)
+    {
+        var at = new DirectoryInfo(below);
+        RefuseLink(folder, at);
+        foreach (var file in at.EnumerateFiles())
+        {
+            var path = Relative(folder, file);
+            files[own && path.StartsWith(Words, StringComparison.Ordinal) ? Own + path : path] = Bytes(folder, file);
+        }
+        foreach (var deeper in at.EnumerateDirectories()) Add(files, folder, deeper.FullName, own);
+    }
+
+    private static byte[] Bytes(string folder, FileInfo file)
+    {
+        RefuseLink(folder, file);
+        if (file.Length > MostBytes)
+            throw new DocumentException($"the theme file '{Relative(folder, file)}' has {file.Length / 1048576} MiB; at most {MostBytes / 1048576} MiB are read");
+        // A pipe or a device has no length, and reading it might never end.
+        return file.Length == 0 ? [] : File.ReadAllBytes(file.FullName);
+    }
+
+    private static void RefuseLink(string folder, FileSystemInfo entry)
+    {
+        if (entry.LinkTarget is not null)
+            throw new DocumentException($"'{Relative(folder, entry)}' in the theme is a symbolic link; links are not followed. Put the file itself there");
+    }
+
+    private static string Relative(string folder, FileSystemInfo entry) => Path.GetRelativePath(folder, entry.FullName).Replace('\\', '/');
 }

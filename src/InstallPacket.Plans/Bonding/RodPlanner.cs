@@ -64,7 +64,7 @@ internal sealed class RodPlanner(CodeFamily code, BondSizes sizes, Workings work
     {
         if (resistivityOhmM is not { } rho || rod.Part.LengthM is not { } length || rod.Part.DiameterM is not { } diameter || diameter <= 0 || diameter / 2 >= length / 20) return null;
         var subject = rod.ResistivityOhmM is null ? $"rod of the mast, {end}" : "rod of the mast";
-        Term ground = rod.ResistivityOhmM is null ? Term.Table($"soil-resistivity.{rod.Soil}", rho) : Term.Key("bonding.rod.resistivity", rho);
+        Term ground = rod.ResistivityOhmM is null ? Term.Table(NumberTables.SoilResistivity, $"{rod.Soil}", rho) : Term.Key("bonding.rod.resistivity", rho);
         Term long1 = rod.Part.Figure(PartKeys.Length, length), radius = work.Apply(BondingFormulas.Radius, rod.Part.Id, rod.Part.Figure(PartKeys.Diameter, diameter));
         if (rod.Count == 1) return work.Apply(GroundRod.OneFormula, subject, ground, long1, radius);
         return rod.Spacing is { } s && s.Metres > length ? work.Apply(GroundRod.TwoFormula, subject, ground, long1, radius, Term.Key("bonding.rod.spacing", s.Metres)) : null;

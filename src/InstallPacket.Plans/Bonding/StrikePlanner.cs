@@ -16,7 +16,7 @@ internal sealed class StrikePlanner(Job job, Workings work)
         if (house is null && mast is null) return null;
         var governs = mast is null || house >= mast ? "house" : "mast";
         var area = Math.Max(house ?? 0, mast ?? 0);
-        var perYear = work.Apply(StrikeExposure.StrikesFormula, "house with mast", density, Term.Plan($"bonding.strikes.{governs}_m2", area), Term.Table($"exposure-to-lightning.{survey.Place}", factor));
+        var perYear = work.Apply(StrikeExposure.StrikesFormula, "house with mast", density, Term.Plan($"bonding.strikes.{governs}_m2", area), Term.Table(NumberTables.ExposureToLightning, survey.Place, factor));
         return new(density, survey.FlashesPerKm2Year is null, survey.Place, factor, house, mast, governs, perYear,
             perYear > 0 ? work.Apply(BondingFormulas.StrikeInterval, "house with mast", perYear).Number : null);
     }

@@ -59,7 +59,7 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
     private double? Resistive(BondingPart conductor, Term areaMm2, double lengthM)
     {
         if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(Word.Of(metal)) is not { } rho) return null;
-        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2, Term.Table($"resistivity.{Word.Of(metal)}", rho * 1e6));
+        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2, Term.Table(NumberTables.Resistivity, Word.Of(metal), rho * 1e6));
         return work.Apply(Surge.ResistiveFormula, "the mast's conductor", InducedKa, ohmPerKm, Term.Key("bonding.mast-length", lengthM));
     }
 }

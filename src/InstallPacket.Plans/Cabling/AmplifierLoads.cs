@@ -23,7 +23,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     private readonly Dictionary<string, AmplifierLoad?> _loads = new(StringComparer.Ordinal);
     private readonly Dictionary<(string, string), Row?> _ratios = [];
 
-    /// <summary>The load of an amplifier; null when no station could be reckoned.</summary>
+    /// <summary>The load of an amplifier; null when no station could be calculated.</summary>
     public AmplifierLoad? Of(Element e)
     {
         if (!_loads.TryGetValue(e.Id, out var load)) _loads[e.Id] = load = Sum(e);
@@ -54,7 +54,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
 
     private AmplifierLoad? Sum(Element e)
     {
-        var inputs = reception.Stations.Where(s => s.Reckoned && Passes(e, s)).Select(s => (Station: s, Dbm: (Term)InputDbm(e, s)))
+        var inputs = reception.Stations.Where(s => s.Calculated && Passes(e, s)).Select(s => (Station: s, Dbm: (Term)InputDbm(e, s)))
             .OrderByDescending(l => l.Dbm.Number).ThenBy(l => l.Station.Id, StringComparer.Ordinal).ToArray();
         if (inputs.Length == 0 || inputs[0].Dbm < NothingDbm) return null;
         // Added one after the other from the strongest on, so that the workings show every station.

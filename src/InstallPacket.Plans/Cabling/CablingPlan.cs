@@ -3,18 +3,18 @@ namespace InstallPacket.Plans.Cabling;
 /// <summary>Levels and margins from the antenna to every outlet.</summary>
 /// <param name="ColdC">Coldest cable.</param>
 /// <param name="HotC">Hottest cable.</param>
-/// <param name="Receiver">The receiver reckoned with.</param>
+/// <param name="Receiver">The receiver calculated with.</param>
 /// <param name="ReceiverLargestDbm">Its highest input level, or null when its part does not say.</param>
 /// <param name="Elements">The chain in the order of the signal.</param>
 /// <param name="Outlets">Every outlet with its channels.</param>
 /// <param name="TestPoints">Where to measure, and what to expect.</param>
-/// <param name="Ladder">The level ladder of the outlet with the smallest margin; null when nothing could be reckoned.</param>
+/// <param name="Ladder">The level ladder of the outlet with the smallest margin; null when nothing could be calculated.</param>
 public sealed record CablingPlan(
     double ColdC, double HotC, string Receiver, double? ReceiverLargestDbm, IReadOnlyList<ElementPlan> Elements, IReadOnlyList<OutletPlan> Outlets,
     IReadOnlyList<TestPointPlan> TestPoints, LadderPlan? Ladder)
 {
     /// <summary>Stations that nobody asked for and that may show up in a scan all the same, strongest first.</summary>
-    public IReadOnlyList<UnaskedChannel> Unasked { get; init; } = [];
+    public IReadOnlyList<NotWantedChannel> NotWanted { get; init; } = [];
 
     /// <summary>What all stations together do to each amplifier.</summary>
     public IReadOnlyList<AmplifierPlan> Amplifiers { get; init; } = [];
@@ -119,7 +119,7 @@ public sealed record AmplifierProducts(string Station, double OwnDbm, double Pro
 /// <param name="SupplyV">Voltage of the supply.</param>
 /// <param name="DrawsMa">Current of the amplifier; null when unknown.</param>
 /// <param name="LoopOhm">Resistance of both conductors; null when a cable does not state it.</param>
-/// <param name="ArrivesV">Voltage at the amplifier; null when it cannot be reckoned.</param>
+/// <param name="ArrivesV">Voltage at the amplifier; null when it cannot be calculated.</param>
 /// <param name="LeastV">Lowest voltage that it needs.</param>
 /// <param name="Way">Elements from the amplifier to the inserter.</param>
 public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV, double? DrawsMa, double? LoopOhm, double? ArrivesV, double LeastV, IReadOnlyList<string> Way);
@@ -131,7 +131,7 @@ public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV,
 /// <param name="RfChannel">RF channel.</param>
 /// <param name="MarginDb">Its largest margin over all outlets.</param>
 /// <param name="ChancePct">Chance that it shows up there.</param>
-public sealed record UnaskedChannel(string Station, string Name, string ShowsAs, int RfChannel, double MarginDb, double ChancePct);
+public sealed record NotWantedChannel(string Station, string Name, string ShowsAs, int RfChannel, double MarginDb, double ChancePct);
 
 /// <summary>A point where the crew measures.</summary>
 /// <param name="Number">Its number.</param>

@@ -31,24 +31,24 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
         return new CablingPlan(
             job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets, TestPoints(), ladders.Count > 0 ? ladders[0] : null)
         {
-            Unasked = Unasked(),
+            NotWanted = NotWanted(),
             Ladders = ladders,
             Feeds = feeds,
             Amplifiers = [.. _chain.InOrder().Where(e => e.Part is AmplifierPart).Select(Amplifier).OfType<AmplifierPlan>()],
         };
     }
 
-    private void CheckUnaskedTooStrong(StationPlan s, OutletBudget[] budgets)
+    private void CheckNotWantedTooStrong(StationPlan s, OutletBudget[] budgets)
     {
         if (job.Cabling.Receiver.LargestLevel is not { } largest || budgets.Max(b => b.Channel(s).LevelColdDbm) is var level && level <= largest.Dbm) return;
-        Findings.Add(Severity.Caution, "outlet-too-strong", "unasked", job.Reception.WantAt, ("station", s.Id), ("level_dbm", level), ("most_dbm", largest.Dbm),
+        Findings.Add(Severity.Caution, "outlet-too-strong", "not-wanted", job.Reception.WantAt, ("station", s.Id), ("level_dbm", level), ("most_dbm", largest.Dbm),
             ("source", job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)), ("receiver", job.Cabling.Receiver.Id));
     }
 
     private AmplifierPlan? Amplifier(Element e)
     {
         if (_loads.Of(e) is not { } load) return null;
-        var all = reception.Stations.Where(s => s.Reckoned).Select(s => (s.Id, s.Wanted, Ratio: _loads.CarrierToProductsDb(e, s)!)).Where(p => p.Ratio is not null).ToArray();
+        var all = reception.Stations.Where(s => s.Calculated).Select(s => (s.Id, s.Wanted, Ratio: _loads.CarrierToProductsDb(e, s)!)).Where(p => p.Ratio is not null).ToArray();
         var products = all.Where(p => p.Wanted).OrderBy(p => p.Ratio.Number).ToArray();
         return new(e.Id, load.GainDb, load.TotalDbm, load.TotalDbm + load.GainDb, ((AmplifierPart)e.Part).LargestOutput?.Dbm, load.ReserveDb, load.Inputs[0].Station.Id,
             products.Length > 0 ? products[0].Id : "", products.Length > 0 ? products[0].Ratio.Number : null)
@@ -58,15 +58,15 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
     }
 
     // Below one chance in ten a channel would surprise nobody by staying away.
-    private UnaskedChannel[] Unasked()
+    private NotWantedChannel[] NotWanted()
     {
         var quiet = new StepPlanner(job, routing);
         var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, _chain, o)).ToArray();
-        foreach (var s in reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)) CheckUnaskedTooStrong(s, budgets);
-        return [.. reception.Stations.Where(s => !s.Wanted && s.Reckoned && budgets.Length > 0)
+        foreach (var s in reception.Stations.Where(s => !s.Wanted && s.Calculated && budgets.Length > 0)) CheckNotWantedTooStrong(s, budgets);
+        return [.. reception.Stations.Where(s => !s.Wanted && s.Calculated && budgets.Length > 0)
             .Select(s => (Station: s, Best: budgets.Select(b => b.Channel(s)).MaxBy(c => c.MarginDb)!)).Where(p => p.Best.ChancePct >= 10)
             .OrderByDescending(p => p.Best.MarginDb).ThenBy(p => p.Station.Id, StringComparer.Ordinal)
-            .Select(p => new UnaskedChannel(p.Station.Id, p.Station.Name, p.Station.ShowsAs, p.Station.RfChannel, p.Best.MarginDb, p.Best.ChancePct))];
+            .Select(p => new NotWantedChannel(p.Station.Id, p.Station.Name, p.Station.ShowsAs, p.Station.RfChannel, p.Best.MarginDb, p.Best.ChancePct))];
     }
 
     private OutletPlan Outlet(Element outlet)

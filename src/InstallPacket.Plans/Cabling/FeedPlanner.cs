@@ -22,7 +22,7 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
         var (reached, blocked) = Search(amplifier);
         if (reached.Count > 1)
             findings.Add(Severity.Stop, "two-supplies", reached[1][^1].At, ("amplifier", amplifier.Id), ("one", reached[0][^1].Id), ("other", reached[1][^1].Id));
-        if (reached.Count > 0) return Reckon(amplifier, reached[0]);
+        if (reached.Count > 0) return Calculate(amplifier, reached[0]);
         if (blocked is { } at)
             findings.Add(Severity.Stop, "power-blocked", at.At, ("amplifier", amplifier.Id), ("element", at.Id), ("part", at.Part.Name));
         else
@@ -54,7 +54,7 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
 
     private bool HoldsInserter(Element e) => e.Part is PowerInserterPart || chain.FedBy(e).Any(HoldsInserter);
 
-    private FeedPlan Reckon(Element amplifier, IReadOnlyList<Element> way)
+    private FeedPlan Calculate(Element amplifier, IReadOnlyList<Element> way)
     {
         var (inserter, nominal) = (way[^1], amplifier.Part.SupplyV!.Value);
         var (part, source) = ((AmplifierPart)amplifier.Part, (PowerInserterPart)inserter.Part);

@@ -45,5 +45,5 @@ internal sealed class LadderPlanner(Job job, ReceptionPlan reception, ChainView 
 
     // What this channel could rise to before the amplifier's total output reaches its largest.
     private double? Ceiling(ChainStep step, StationPlan s, double levelDbm) =>
-        step.Element.Part is AmplifierPart && step.Stage.GainDb > 0 && loads.Of(step.Element)?.ReserveDb is { } reserve && s.Reckoned ? levelDbm + reserve : null;
+        step.Element.Part is AmplifierPart && step.Stage.GainDb > 0 && loads.Of(step.Element)?.ReserveDb is { } reserve && s.Calculated ? levelDbm + reserve : null;
 }

@@ -20,7 +20,7 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         if (outlets.Where(o => o.Channels.Count > 1).MaxBy(Difference) is { } uneven) CheckDifference(uneven);
     }
 
-    // Below the family's window a good C/N does not help: the next cable, the next television may be worse than the one reckoned with.
+    // Below the family's window a good C/N does not help: the next cable, the next television may be worse than the one calculated with.
     private void CheckTooWeak(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel)[] rows)
     {
         var station = reception.Stations.First(s => s.Id == want.Value);

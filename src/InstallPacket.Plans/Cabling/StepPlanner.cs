@@ -106,7 +106,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         return joined;
     }
 
-    private static Given Channel(double frequencyMHz) => Term.Table("channels.centre", frequencyMHz);
+    private static Given Channel(double frequencyMHz) => Term.Table(NumberTables.Channels, "centre", frequencyMHz);
 
     private ChainStep PartStep(Element e, int output, double frequencyMHz)
     {

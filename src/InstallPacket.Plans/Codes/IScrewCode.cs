@@ -40,7 +40,7 @@ internal interface IScrewCode
     bool HasRule(FixingForm form);
 
     /// <summary>The capacity of a screw; null after the ledger was told what is missing.</summary>
-    IFixingResistance? Resistance(ScrewCase screw, HoldLedger ledger);
+    IFixingResistance? Resistance(ScrewCase screw, LoadPathLedger ledger);
 }
 
 /// <summary>A screw in its place.</summary>

@@ -58,16 +58,16 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     {
         Begin("mount");
         var figure = mounting.Kind == MountKind.Attic ? "" : "mount-sketch";
-        if (mounting.Hold?.Guys.Count > 0) Add("anchors", Shown(figure) with { Count = mounting.Hold.Guys.Sum(g => g.Count) });
+        if (mounting.LoadPath?.Guys.Count > 0) Add("anchors", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
         Add(mounting.Kind == MountKind.Ballast ? "lay-frame" : "level-mark", Shown(figure));
         foreach (var f in mounting.Fixings.Where(f => f.Form != FixingForm.Clamp))
         {
             Add("pilot", new WorkStep(0, "", "") { Subject = f.Part, Name = f.Name, Count = f.Count, Figure = figure });
             Add("fix", Fixing(f, figure));
         }
-        if (mounting.Hold?.Ballast is { } ballast) Add("blocks", Shown(figure) with { Count = ballast.Blocks });
+        if (mounting.LoadPath?.Ballast is { } ballast) Add("blocks", Shown(figure) with { Count = ballast.Blocks });
         Add("raise", Shown(figure));
-        if (mounting.Hold?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.Hold.Guys.Sum(g => g.Count) });
+        if (mounting.LoadPath?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
         Add("aim", Shown("aim-card"));
         foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp", Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
     }

@@ -26,6 +26,9 @@ public static class PlanJson
         },
     });
 
+    /// <summary>What writes the types that are no plain data.</summary>
+    internal static IReadOnlyList<JsonConverter> Converters => [.. Context.Options.Converters];
+
     /// <summary>The whole plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="speak">Gives the texts of a finding; null for values alone.</param>

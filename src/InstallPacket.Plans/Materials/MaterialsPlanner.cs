@@ -22,7 +22,7 @@ internal sealed class MaterialsPlanner(
         Add(job.Mounting.Mast, 1, 0, "mast");
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
         AddBonding(job.Bonding);
-        if (job.Mounting.Guys is { } guys && mounting.Hold?.Guys is { Count: > 0 } sets) Add(guys.Part, 0, sets.Sum(s => s.Count * (s.LengthM + MountingFormulas.GuyEndsM)), "guys");
+        if (job.Mounting.Guys is { } guys && mounting.LoadPath?.Guys is { Count: > 0 } sets) Add(guys.Part, 0, sets.Sum(s => s.Count * (s.LengthM + MountingFormulas.GuyEndsM)), "guys");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
         var pieces = new PiecePlanner(job, routing, mounting, _work).Plan();

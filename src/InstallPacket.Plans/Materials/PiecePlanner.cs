@@ -12,7 +12,7 @@ internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mo
         foreach (var outlet in job.Cabling.Chain.Where(e => e.Part is OutletPart && e.FlyLead.Metres > 0))
             Add($"fly lead {outlet.Id}", job.Cabling.FlyCable, outlet.FlyLead.Metres, End(outlet.Id, outlet.Point), "receiver", PieceKind.FlyLead, outlet.At);
         Bonding(job.Bonding);
-        foreach (var (set, i) in (mounting.Hold?.Guys ?? []).Select((s, i) => (s, i))) Guys(set, i + 1);
+        foreach (var (set, i) in (mounting.LoadPath?.Guys ?? []).Select((s, i) => (s, i))) Guys(set, i + 1);
         return _pieces;
     }
 
@@ -27,7 +27,7 @@ internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mo
     private void Guys(GuySetPlan set, int ring)
     {
         var guys = job.Mounting.Guys!;
-        var length = work.Apply(MountingFormulas.GuyCut, $"ring {ring}", Mounting.MountTerms.Hold($"guys[{ring}].length_m", set.LengthM), MountingFormulas.GuyEndsM);
+        var length = work.Apply(MountingFormulas.GuyCut, $"ring {ring}", Mounting.MountTerms.LoadPath($"guys[{ring}].length_m", set.LengthM), MountingFormulas.GuyEndsM);
         for (var i = 1; i <= set.Count; i++) Add($"guy {ring}.{i}", guys.Part, length, $"ring {ring}", "anchor", PieceKind.Guy, guys.At);
     }
 

@@ -32,7 +32,7 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, F
         var own = job.Materials.Hours.FirstOrDefault(h => h.Name == row["id"]);
         var each = own?.Value ?? CsvNumber.Of(row["hours"]);
         var hours = times > 0 ? work.Apply(MaterialsFormulas.TaskHours, $"task {row["id"]}", Term.Plan($"materials.time.tasks[{row["id"]}].{(row["per"].StartsWith("metre", StringComparison.Ordinal) ? "length_m" : "count")}", times),
-            own is null ? Term.Table($"hours.{row["id"]}", each) : Term.Key($"materials.hours.{row["id"]}", each)).Number : 0;
+            own is null ? Term.Table(NumberTables.Hours, row["id"], each) : Term.Key($"materials.hours.{row["id"]}", each)).Number : 0;
         var byLength = row["per"].StartsWith("metre", StringComparison.Ordinal);
         double? length = byLength ? job.Units == UnitFamily.Us ? 10 * Length.MetresPerFoot : 10 : null;
         return new(row["id"], byLength ? "" : row["per"], byLength ? null : (int)times, byLength ? times : null, each * (length ?? 1), length, hours,

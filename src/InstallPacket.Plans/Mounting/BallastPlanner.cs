@@ -4,7 +4,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A base held down by blocks on a flat roof.</summary>
-internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, FindingList findings, LoadPathLedger ledger)
 {
     private static readonly Constant UsualFriction = new("friction-on-the-roof", BallastBase.Friction, "project-notes", Provenance.Memory);
 
@@ -24,7 +24,7 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
         var length = job.Mounting.MastLength.Metres;
         var (top, line) = Loads(wind);
         var (pull, moment) = (top + line * length, work.Apply(MountingFormulas.FootMoment, "ballast", top, job.MastLength(), line));
-        Term Of(string key, double number) => MountTerms.Hold("ballast." + key, number);
+        Term Of(string key, double number) => MountTerms.LoadPath("ballast." + key, number);
         Term force = Of("force_n", pull), lever = Of("lever_m", pull > 0 ? moment / pull : 0), side = Term.Key("mounting.ballast.side", ballast.SideM);
         var turn = work.Apply(BallastBase.OverturningFormula, "ballast", force, lever, side);
         Term friction = ballast.Friction is { } measured ? Term.Key("mounting.ballast.friction", measured) : UsualFriction;

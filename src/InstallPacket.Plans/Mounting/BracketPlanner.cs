@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Brackets on a wall, a gable or an eave: pull and shear of their fixings, wind away from the wall and along it.</summary>
-internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, FindingList findings, LoadPathLedger ledger)
 {
     /// <summary>Fixings of a bracket by common practice.</summary>
     private const int UsualFixings = 4;
@@ -30,7 +30,7 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
         }
         // The foot of a ground mast carries the weight, not its bracket.
         var weight = brackets == 1 ? 0 : (weightN ?? 0) * code.Limit("weight-factor").Value;
-        Term couple = weight > 0 ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.Hold("bracket.weight_n", weight), Of(MountPartKeys.StandOff, standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
+        Term couple = weight > 0 ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.LoadPath("bracket.weight_n", weight), Of(MountPartKeys.StandOff, standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
         // Guys can make the lower one bear more than the upper one.
         var force = brackets == 1 ? Math.Abs(wind.UpperN) : Math.Max(Math.Abs(wind.UpperN), Math.Abs(wind.LowerN));
         var demands = new List<FixingDemand> { Away(force, couple, weight / 2, each) };
@@ -42,7 +42,7 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
     /// <summary>What the upper bracket takes; null where it could not be checked.</summary>
     public BracketPlan? Plan { get; private set; }
 
-    private static Given Bracket(string key, double number) => MountTerms.Hold("bracket." + key, number);
+    private static Given Bracket(string key, double number) => MountTerms.LoadPath("bracket." + key, number);
 
     private Given Of(Key key, double number) => _mounting.Mount.Figure(key, number);
 

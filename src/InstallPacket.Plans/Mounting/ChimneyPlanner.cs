@@ -3,7 +3,7 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A mast strapped to a chimney: refused unless the stack is sound and the code allows it.</summary>
-internal sealed class ChimneyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class ChimneyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, LoadPathLedger ledger)
 {
     /// <summary>Density of the masonry that is taken [kg/m3]: light brickwork, on the safe side.</summary>
     private const double DensityKgM3 = 1900;
@@ -11,7 +11,7 @@ internal sealed class ChimneyPlanner(Job job, CodeFamily code, Workings work, Fi
     /// <summary>What the stack takes; null where it could not be checked.</summary>
     public ChimneyPlan? Plan { get; private set; }
 
-    private static Given Of(string key, double number) => MountTerms.Hold("chimney." + key, number);
+    private static Given Of(string key, double number) => MountTerms.LoadPath("chimney." + key, number);
 
     public void Check(WindPlan wind)
     {

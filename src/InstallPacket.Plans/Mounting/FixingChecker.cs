@@ -4,13 +4,13 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Whether the fixings of the mount bear their share.</summary>
-internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, HoldLedger ledger)
+internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, LoadPathLedger ledger)
 {
     /// <summary>Fixings that hold the mount; clamps of the antenna do not.</summary>
     public static IReadOnlyList<Fixing> Holding(Job job) => [.. job.Mounting.Fixings.Where(f => f.Part.Form != FixingForm.Clamp)];
 
-    /// <summary>Says that too few fixings are named to reckon with.</summary>
-    public static void TooFew(Job job, HoldLedger ledger, int places) => ledger.Unknown(
+    /// <summary>Says that too few fixings are named to calculate with.</summary>
+    public static void TooFew(Job job, LoadPathLedger ledger, int places) => ledger.Unknown(
         "the fixing of the mount", "too-few", job.Mounting.Fixings[0].At, ("places", places));
 
     /// <summary>Checks every kind of fixing against each case.</summary>
@@ -48,7 +48,7 @@ internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, Hol
         Subject what = $"{f.Subject(job)}, {demand.Case}";
         var (use, bears) = resistance.Use(what, demand);
         ledger.Add(
-            new HoldCheck("fixing", what.ToString(), use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },
+            new LoadPathCheck("fixing", what.ToString(), use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },
             f.At, ("pull_n", demand.PullN), ("shear_n", demand.ShearN), ("capacity_n", bears), ("pull_capacity_n", resistance.PullN), ("shear_capacity_n", resistance.ShearN));
     }
 }

@@ -3,16 +3,16 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Guys: angle, pull, wire, anchors, and the push that they put on the mast.</summary>
-internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, HoldLedger ledger)
+internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, FindingList findings, LoadPathLedger ledger)
 {
     private static readonly Constant HingedEnds = new("hinged-ends", 1, "aisc-360", Calc.Sources.Provenance.Derived);
 
     /// <summary>The push down the mast; null without guys.</summary>
     public ColumnPlan? Column { get; private set; }
 
-    private static Given Of(int ring, string key, double number) => MountTerms.Hold($"guys[{ring}].{key}", number);
+    private static Given Of(int ring, string key, double number) => MountTerms.LoadPath($"guys[{ring}].{key}", number);
 
-    private static Given Pushed(string key, double number) => MountTerms.Hold("column." + key, number);
+    private static Given Pushed(string key, double number) => MountTerms.LoadPath("column." + key, number);
 
     public IReadOnlyList<GuySetPlan> Plan(WindPlan wind, double? weightN)
     {
@@ -75,7 +75,7 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
         ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory", guys.At);
         var use = work.Apply(MountingFormulas.ColumnUse, "mast", MountTerms.Wind("use_share", wind.UseShare), Pushed("use_share", total / allowable));
         Column = new(push, still, weightN ?? 0, span, total / allowable);
-        ledger.Add(new HoldCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), guys.At,
+        ledger.Add(new LoadPathCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), guys.At,
             ("bending_share", wind.UseShare), ("push_share", total / allowable));
     }
 }

@@ -30,7 +30,7 @@ internal static class MountTerms
     public static Given Wind(string key, double number) => Term.Plan("mounting.wind." + key, number);
 
     /// <summary>A number of what holds the mast.</summary>
-    public static Given Hold(string key, double number) => Term.Plan("mounting.hold." + key, number);
+    public static Given LoadPath(string key, double number) => Term.Plan("mounting.load_path." + key, number);
 
     /// <summary>Basic wind speed [m/s].</summary>
     public static Given Speed(this DesignWind wind) => Term.Key("mounting.wind.speed", wind.SpeedMS);
@@ -39,7 +39,7 @@ internal static class MountTerms
     public static Given Section(this MastSection tube) => Wind("section_mm3", tube.SectionModulusM3 * 1e9);
 
     /// <summary>Yield strength of a material [MPa].</summary>
-    public static Term Yield(this MastMaterial material) => Term.Table($"tube-materials.{material.Name}.yield", material.YieldPa / 1e6);
+    public static Term Yield(this MastMaterial material) => Term.Table(NumberTables.TubeMaterials, $"{material.Name}.yield", material.YieldPa / 1e6);
 
     /// <summary>Stiffness of the tube [N m2].</summary>
     public static Term Stiffness(MastSection tube, double modulusPa) => Wind("stiffness_nm2", MastSway.StiffnessNm2(tube, modulusPa));

@@ -12,7 +12,7 @@ public sealed record MountingPlan(
     public WindPlan? Wind { get; init; }
 
     /// <summary>What holds the mast; null when the wind is not known or there is none.</summary>
-    public HoldPlan? Hold { get; init; }
+    public LoadPathPlan? LoadPath { get; init; }
 
     /// <summary>Length of the longest antenna; 0 where none states it.</summary>
     public double LongestAntennaM { get; init; }
@@ -57,7 +57,7 @@ public sealed record FixingPlan(string Part, string Name, int Count, double? Pil
     /// <summary>Screw: distance to a loaded edge of the timber.</summary>
     public double? EdgeM { get; init; }
 
-    /// <summary>Screw: the timber that is reckoned with.</summary>
+    /// <summary>Screw: the timber that is calculated with.</summary>
     public string Timber { get; init; } = "";
 
     /// <summary>Screw: whether nobody named the timber and the lightest was taken.</summary>

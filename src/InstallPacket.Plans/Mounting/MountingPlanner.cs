@@ -24,7 +24,7 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
             [.. _mounting.Fixings.Select(fixings.Plan)], _mounting.RoofPitchDeg, _mounting.WorkHeight.Metres, _mounting.Access, ladder, job.Siting.PowerLines is not null,
             required, wires, [.. code.RulesOf("mounting"), .. code.RulesOf("height")])
         {
-            Wind = wind, Hold = new HoldPlanner(job, code, _work, _findings).Plan(wind), Hazards = new HazardPlanner(job, _findings).Plan(wires),
+            Wind = wind, LoadPath = new LoadPathPlanner(job, code, _work, _findings).Plan(wind), Hazards = new HazardPlanner(job, _findings).Plan(wires),
             LongestAntennaM = job.Cabling.Antennas.Max(a => a.LengthM ?? 0),
             FallProtection = _mounting.FallProtection?.Value, FallFromM = code.LimitOf("fall-protection")?.Value,
         };

@@ -9,7 +9,7 @@ internal sealed record ScrewShape(double DiameterM, double LengthM, double Plate
     private const double LongestM = 0.5;
 
     /// <summary>The shape; null after the ledger was told what is missing.</summary>
-    public static ScrewShape? Of(ScrewCase screw, HoldLedger ledger)
+    public static ScrewShape? Of(ScrewCase screw, LoadPathLedger ledger)
     {
         var (f, mount) = (screw.Fixing, screw.Job.Mounting.Mount);
         if (f.Part.DiameterM is not { } diameter) return Missing(f, ledger, "diameter");
@@ -25,12 +25,12 @@ internal sealed record ScrewShape(double DiameterM, double LengthM, double Plate
     }
 
     /// <summary>Says which figure is missing.</summary>
-    public static ScrewShape? Missing(Fixing f, HoldLedger ledger, string figure)
+    public static ScrewShape? Missing(Fixing f, LoadPathLedger ledger, string figure)
     {
         ledger.Unknown("the fixing " + f.Part.Name, "figure", f.Part.At, ("part", f.Part.Id), ("figure", figure));
         return null;
     }
 
     /// <summary>A number of a screw in the plan.</summary>
-    public static Given Of(string name, string key, double number) => MountTerms.Hold($"screws[{name}].{key}", number);
+    public static Given Of(string name, string key, double number) => MountTerms.LoadPath($"screws[{name}].{key}", number);
 }

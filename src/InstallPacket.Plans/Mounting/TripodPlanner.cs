@@ -3,14 +3,14 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>A tripod on the roof: pull of the foot upwind. Its weight is left out, on the safe side.</summary>
-internal sealed class TripodPlanner(Job job, CodeFamily code, Workings work, HoldLedger ledger)
+internal sealed class TripodPlanner(Job job, CodeFamily code, Workings work, LoadPathLedger ledger)
 {
     private const int Feet = 3;
 
     /// <summary>What it takes; null where it could not be checked.</summary>
     public TripodPlan? Plan { get; private set; }
 
-    private static Given Of(string key, double number) => MountTerms.Hold("tripod." + key, number);
+    private static Given Of(string key, double number) => MountTerms.LoadPath("tripod." + key, number);
 
     public void Check(WindPlan wind)
     {

@@ -30,7 +30,7 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
         if (wind.Crest)
             findings.Add(Severity.Stop, "wind-on-crest", wind.At);
         if (!RingsFit()) return null;
-        return Area() is { } area && Tube() is { } tube ? Reckon(wind, area, tube) : null;
+        return Area() is { } area && Tube() is { } tube ? Calculate(wind, area, tube) : null;
     }
 
     private bool RingsFit()
@@ -74,7 +74,7 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
 
     private void Missing(Part part, string figure) => findings.Add(Severity.Caution, "strength-unknown", part.At, ("part", part.Id), ("figure", figure));
 
-    private WindPlan Reckon(DesignWind wind, double areaM2, MastSection tube)
+    private WindPlan Calculate(DesignWind wind, double areaM2, MastSection tube)
     {
         var height = Math.Max(job.Siting.AntennaHeight.Value.Metres, 1);
         var pressure = code.Wind.PressurePa(work, wind, height);

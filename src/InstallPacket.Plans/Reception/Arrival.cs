@@ -11,10 +11,10 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
     /// <summary>Distance to the house [km].</summary>
     public Term Distance => Term.Plan($"reception.stations[{Station.Id}].distance_km", DistanceKm);
 
-    /// <summary>Why nothing could be reckoned; empty when it could.</summary>
+    /// <summary>Why nothing could be calculated; empty when it could.</summary>
     public string WhyNot { get; init; } = "";
 
-    /// <summary>Effective radiated power toward the house: what every field is reckoned with.</summary>
+    /// <summary>Effective radiated power toward the house: what every field is calculated with.</summary>
     public Term ErpKw { get; init; } = Term.Station(Station.Id, "power", Station.ErpKw);
 
     /// <summary>Gain of the transmitter's pattern toward the house; null when it has none.</summary>
@@ -22,7 +22,7 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
 
     public Term FreeSpaceDbuvM { get; init; } = Nothing;
 
-    public IReadOnlyList<FieldVoice> Voices { get; init; } = [];
+    public IReadOnlyList<FieldEstimate> Estimates { get; init; } = [];
 
     public string PlannedBy { get; init; } = "";
 
@@ -49,7 +49,7 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
     public string RequiredCnProvenance { get; init; } = "";
 
     public StationBudget Budget(double gainDbd, double levelDbm) => new(
-        FreeSpaceDbuvM, Voices, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb,
+        FreeSpaceDbuvM, Estimates, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb,
         RequiredCnDb, RequiredCnProvenance) { RoofLossDb = RoofLossDb, AntennaNoiseK = AntennaNoiseK, ErpKw = ErpKw, PatternDb = PatternDb };
 
     public StationPlan ToPlan(double offAimDeg, StationBudget? budget) => new(

@@ -5,7 +5,7 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Plans.Reception;
 
-/// <summary>Reckons the field of one station at the antenna, and the noise that it competes with.</summary>
+/// <summary>Calculates the field of one station at the antenna, and the noise that it competes with.</summary>
 internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaSet antennas, Workings work, FindingList findings)
 {
     private static readonly Constant ReferenceK = new("reference-temperature", ThermalNoise.ReferenceK, "ised-bpr-10", Provenance.Read);
@@ -50,38 +50,38 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
     {
         var (s, id) = (a.Station, a.Station.Id);
         var free = work.Apply(FreeSpaceField.FieldFormula, id, a.ErpKw, a.Distance);
-        var curves = new CurveVoice(job, siting, work, findings).Of(a, ground.Toward(s));
-        FieldVoice[] voices = [curves, .. new TerrainVoices(job, ground, work, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
-        var planned = Planned(voices);
+        var curves = new CurveModel(job, siting, work, findings).Of(a, ground.Toward(s));
+        FieldEstimate[] estimates = [curves, .. new TerrainModels(job, ground, work, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
+        var planned = Planned(estimates);
         var (loss, name) = new ObstructionPlanner(siting, ground, work).Loss(a);
         var roof = new RoofPlanner(job, work, findings).Plan(a);
         Term Of(string key, double db) => Term.Plan($"reception.stations[{id}].budget.{key}", db);
-        Term Voice(string key, double dbuv) => Of($"voices[{planned.Model}].{key}", dbuv);
+        Term Estimate(string key, double dbuv) => Of($"estimates[{planned.Model}].{key}", dbuv);
         var (obstruction, above) = (Of("obstruction_loss_db", loss), Of("roof_loss_db", roof.LossDb));
-        var field = work.Apply(ReceptionFormulas.FieldAtAntenna, id, Voice("service_dbuv_m", planned.ServiceDbuvM), free, obstruction, above);
-        var median = work.Apply(ReceptionFormulas.MedianAtAntenna, field, id, Voice("median_dbuv_m", planned.MedianDbuvM), free, obstruction, above);
+        var field = work.Apply(ReceptionFormulas.FieldAtAntenna, id, Estimate("service_dbuv_m", planned.ServiceDbuvM), free, obstruction, above);
+        var median = work.Apply(ReceptionFormulas.MedianAtAntenna, field, id, Estimate("median_dbuv_m", planned.MedianDbuvM), free, obstruction, above);
         var fade = work.Apply(ReceptionFormulas.Fade, id, median, field);
         return a with
         {
-            FreeSpaceDbuvM = free, Voices = voices, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field, MedianDbuvM = median,
-            RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(work).Plan(a, voices, planned, fade, roof.SigmaDb),
+            FreeSpaceDbuvM = free, Estimates = estimates, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field, MedianDbuvM = median,
+            RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(work).Plan(a, estimates, planned, fade, roof.SigmaDb),
         };
     }
 
-    // The family names the model that its regulator plans with; where it has no voice the other terrain model speaks, and last the curves.
-    private FieldVoice Planned(FieldVoice[] voices) =>
-        voices.FirstOrDefault(v => v.Model == code.PlanningModel) ?? voices.FirstOrDefault(v => v.Model != "curves") ?? voices[0];
+    // The family names the model that its regulator plans with; where it gives no estimate the other terrain model is taken, and last the curves.
+    private FieldEstimate Planned(FieldEstimate[] estimates) =>
+        estimates.FirstOrDefault(v => v.Model == code.PlanningModel) ?? estimates.FirstOrDefault(v => v.Model != "curves") ?? estimates[0];
 
     private Arrival Noise(Arrival a)
     {
         var (s, f, id) = (a.Station, a.Channel.CentreMHz, a.Station.Id);
         var bandwidth = Bandwidth.NoiseMHz(s.System, a.Channel.WidthMHz) ?? a.Channel.WidthMHz;
-        var thermal = work.Apply(ThermalNoise.PowerFormula, id, Term.Table($"noise-bandwidth.{s.System}", bandwidth), ReferenceK);
+        var thermal = work.Apply(ThermalNoise.PowerFormula, id, Term.Table(NumberTables.NoiseBandwidth, s.System, bandwidth), ReferenceK);
         var environment = Environment(job.Siting.Surroundings);
         var external = work.Apply(ReceptionFormulas.ExternalNoise, environment, id, s.Centre());
         var threshold = StationRules.Threshold(s.System, s.Mode)!;
         var required = work.Apply(ReceptionFormulas.RequiredCn, id,
-            Term.Table($"cn-thresholds.{s.System}.{s.Mode}", threshold.RequiredDb), Term.Key("reception.multipath", job.Reception.Multipath.Db));
+            Term.Table(NumberTables.CnThresholds, $"{s.System}.{s.Mode}", threshold.RequiredDb), Term.Key("reception.multipath", job.Reception.Multipath.Db));
         return a with
         {
             ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = work.Apply(ReceptionFormulas.AntennaNoise, id, external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),

@@ -49,9 +49,9 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
         var one = f >= Vegetation.InLeafLowestMHz
             ? work.Apply(Vegetation.WeissbergerFormula, subject, centre.In(0.001), depth) : work.Apply(Vegetation.EarlyFormula, subject, centre, depth);
         var (gamma, most) = WoodlandLoss.Constants(f);
-        var other = work.Apply(ReceptionFormulas.Woodland, subject, depth, Term.Table("woodland.gamma", gamma), Term.Table("woodland.most", most));
+        var other = work.Apply(ReceptionFormulas.Woodland, subject, depth, Term.Table(NumberTables.Woodland, "gamma", gamma), Term.Table(NumberTables.Woodland, "most", most));
         var inLeaf = work.Apply(ReceptionFormulas.InLeaf, subject, one, other);
-        return o.InLeaf ? inLeaf : work.Apply(ReceptionFormulas.BareTrees, subject, inLeaf, Term.Table("vegetation.in-leaf-factor", Vegetation.InLeafFactors(f).Low));
+        return o.InLeaf ? inLeaf : work.Apply(ReceptionFormulas.BareTrees, subject, inLeaf, Term.Table(NumberTables.Vegetation, "in-leaf-factor", Vegetation.InLeafFactors(f).Low));
     }
 
     private static double? ThroughDb(Arrival a, ObstructionPlan o)

@@ -42,7 +42,7 @@ public static class ReceptionFormulas
     /// <summary>Spread of the model.</summary>
     public static readonly Formula ModelSpread = new(
         "model-spread", "Spread of the propagation model", "sigma_m = sqrt(s^2 + (D / 2)^2)", new("sigma_m", "dB", "standard deviation"),
-        [new("s", "dB", "8 dB for curves without ground, 6 dB for a terrain model"), new("D", "dB", "difference of the two terrain models; 0 with one voice")],
+        [new("s", "dB", "8 dB for curves without ground, 6 dB for a terrain model"), new("D", "dB", "difference of the two terrain models; 0 with one model")],
         Own, "planning values of the trade, with half the difference of the models added (our rule)", Provenance.Memory)
     {
         Method = v => Math.Sqrt(v[0] * v[0] + v[1] * v[1] / 4),

@@ -21,7 +21,7 @@ public sealed record ReceptionPlan(
     /// <summary>The propagation model that the code family plans with where the ground is known.</summary>
     public string PlanningModel { get; init; } = "";
 
-    /// <summary>Models that speak for at least one reckoned station.</summary>
+    /// <summary>Models that the plan uses for at least one calculated station.</summary>
     public IReadOnlyList<string> Models { get; init; } = [];
 
     /// <summary>The model that plans stations toward which the ground is known; empty when no station is planned by one.</summary>
@@ -30,7 +30,7 @@ public sealed record ReceptionPlan(
     /// <summary>Where the curves decide: <c>nowhere</c>, <c>in-part</c> or <c>alone</c>.</summary>
     public string Curves => !Models.Contains(CurvesModel) ? "nowhere" : Models.Count > 1 ? "in-part" : "alone";
 
-    /// <summary>Whether any reckoned station has a directional pattern.</summary>
+    /// <summary>Whether any calculated station has a directional pattern.</summary>
     public bool AnyPattern { get; init; }
 
     /// <summary>The sun on the day of work, to check the aim.</summary>
@@ -39,9 +39,9 @@ public sealed record ReceptionPlan(
     /// <summary>Further antennas, each with its aim and the wanted stations that it serves.</summary>
     public IReadOnlyList<AntennaAim> MoreAntennas { get; init; } = [];
 
-    /// <summary>The wanted stations that the plan could reckon with.</summary>
+    /// <summary>The wanted stations that the plan could calculate with.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
-    public IEnumerable<StationPlan> Wanted => Stations.Where(s => s.Wanted && s.Reckoned);
+    public IEnumerable<StationPlan> Wanted => Stations.Where(s => s.Wanted && s.Calculated);
 }
 
 /// <summary>One station as it arrives at the antenna.</summary>
@@ -49,7 +49,7 @@ public sealed record ReceptionPlan(
 /// <param name="Name">What the viewer calls it.</param>
 /// <param name="Site">Its site.</param>
 /// <param name="Wanted">Whether the job wants it.</param>
-/// <param name="Reckoned">Whether level and margin could be computed.</param>
+/// <param name="Calculated">Whether level and margin could be computed.</param>
 /// <param name="WhyNot">When not: why, by its id in <c>pages.workings.why-not</c> of the words.</param>
 /// <param name="System">Transmission system.</param>
 /// <param name="Mode">Mode.</param>
@@ -60,14 +60,14 @@ public sealed record ReceptionPlan(
 /// <param name="DistanceKm">Distance.</param>
 /// <param name="BearingTrueDeg">True bearing.</param>
 /// <param name="OffAimDeg">Turn from the aim to the station, clockwise positive.</param>
-/// <param name="Budget">The computed figures; null when not reckoned.</param>
+/// <param name="Budget">The computed figures; null when not calculated.</param>
 public sealed record StationPlan(
-    string Id, string Name, string Site, bool Wanted, bool Reckoned, string WhyNot, string System, string Mode, int RfChannel, string ShowsAs,
+    string Id, string Name, string Site, bool Wanted, bool Calculated, string WhyNot, string System, string Mode, int RfChannel, string ShowsAs,
     Polarisation Polarisation, double FrequencyMhz, double DistanceKm, double BearingTrueDeg, double OffAimDeg, StationBudget? Budget);
 
 /// <summary>From field strength to the antenna terminals.</summary>
 /// <param name="FreeSpaceDbuvM">Field in free space.</param>
-/// <param name="Voices">What each propagation model says; the curves first.</param>
+/// <param name="Estimates">What each propagation model says; the curves first.</param>
 /// <param name="PlannedBy">The model that the plan uses.</param>
 /// <param name="ObstructionLossDb">Loss over the governing obstruction of the survey.</param>
 /// <param name="Obstruction">Its name; empty when none.</param>
@@ -81,7 +81,7 @@ public sealed record StationPlan(
 /// <param name="RequiredCnDb">Required C/N with the allowance for reflections.</param>
 /// <param name="RequiredCnProvenance">How the threshold is known.</param>
 public sealed record StationBudget(
-    double FreeSpaceDbuvM, IReadOnlyList<FieldVoice> Voices, string PlannedBy, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double MedianDbuvM,
+    double FreeSpaceDbuvM, IReadOnlyList<FieldEstimate> Estimates, string PlannedBy, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double MedianDbuvM,
     SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance)
 {
     /// <summary>What the roof above the antenna costs.</summary>

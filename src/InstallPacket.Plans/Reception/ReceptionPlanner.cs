@@ -3,7 +3,7 @@ using InstallPacket.Calc.Siting;
 
 namespace InstallPacket.Plans.Reception;
 
-/// <summary>Reckons what arrives at the antenna from every station within reach, and where the antenna must point.</summary>
+/// <summary>Calculates what arrives at the antenna from every station within reach, and where the antenna must point.</summary>
 internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, ChainNoise chain)
 {
     private readonly Workings _work = new();
@@ -29,7 +29,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         {
             DemandedPct = job.Reception.ChancePct,
             PlanningModel = code.PlanningModel,
-            Models = [.. stations.Where(s => s.Reckoned).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            Models = [.. stations.Where(s => s.Calculated).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             Sun = new SunPlanner(job, _work).Plan(aims[0].Aim.TrueDeg),
             MoreAntennas = aims[1..],
             AnyPattern = stations.Any(s => s.Budget?.PatternDb is not null),

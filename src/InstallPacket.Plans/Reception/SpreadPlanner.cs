@@ -16,14 +16,14 @@ internal sealed class SpreadPlanner(Workings work)
 
     /// <summary>The spread of a station's field.</summary>
     /// <param name="a">The station.</param>
-    /// <param name="voices">What the models say.</param>
-    /// <param name="planned">The voice that the plan uses.</param>
+    /// <param name="estimates">What the models say.</param>
+    /// <param name="planned">The estimate that the plan uses.</param>
     /// <param name="fadeDb">Median less 90 % of time at the antenna.</param>
     /// <param name="roofSigmaDb">Spread of the loss of the roof above the antenna; 0 outdoors.</param>
-    public SpreadPlan Plan(Arrival a, IReadOnlyList<FieldVoice> voices, FieldVoice planned, Term fadeDb, double roofSigmaDb)
+    public SpreadPlan Plan(Arrival a, IReadOnlyList<FieldEstimate> estimates, FieldEstimate planned, Term fadeDb, double roofSigmaDb)
     {
         var id = a.Station.Id;
-        var terrain = voices.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
+        var terrain = estimates.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
         var difference = terrain.Length > 1 ? terrain.Max() - terrain.Min() : 0;
         Term Of(string key, double db) => Term.Plan($"reception.stations[{id}].budget.spread.{key}", db);
         var model = work.Apply(ReceptionFormulas.ModelSpread, id, planned.Model == "curves" ? OfCurves : OfTerrain, Of("difference_db", difference));

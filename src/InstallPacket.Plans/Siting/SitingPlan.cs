@@ -69,6 +69,6 @@ public sealed record ObstructionPlan(string Name, ObstructionKind Kind, double B
     /// <summary>Trees: how deep the wood is along the path; null when the survey does not say.</summary>
     public double? DepthM { get; init; }
 
-    /// <summary>Trees: whether they are reckoned in leaf.</summary>
+    /// <summary>Trees: whether they are calculated in leaf.</summary>
     public bool InLeaf { get; init; } = true;
 }

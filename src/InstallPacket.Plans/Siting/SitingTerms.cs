@@ -33,5 +33,5 @@ internal static class SitingTerms
 
     /// <summary>Centre of a station's channel [MHz].</summary>
     public static Term Centre(this Station s) =>
-        Term.Table($"channels.{s.Raster}.{s.Channel}", ChannelRaster.Find(s.Raster, s.Channel)!.CentreMHz);
+        Term.Table(NumberTables.Channels, $"{s.Raster}.{s.Channel}", ChannelRaster.Find(s.Raster, s.Channel)!.CentreMHz);
 }

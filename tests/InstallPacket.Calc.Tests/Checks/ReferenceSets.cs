@@ -40,7 +40,7 @@ public static class ReferenceSets
         .. WindForceSets.All,
         .. MastSets.All,
         .. MountSets.All,
-        .. HoldSets.All,
+        .. LoadPathSets.All,
         .. MaterialsSets.All,
         .. WireSets.All,
         .. EarthSets.All,

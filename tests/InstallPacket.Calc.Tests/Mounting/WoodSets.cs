@@ -23,7 +23,7 @@ public static class WoodSets
         new()
         {
             Name = "Specific gravity of timber", File = "mounting/wood_specific_gravity.csv", Source = "nds-gravity", Worth = Worth.Published,
-            Tolerance = "equal", Formulas = ["wood-specific-gravity"], Rows = 48, Comparisons = 47, RowsLeftOut = 1, LeftOutBecause = "European timber is reckoned by its density", Check = Gravity,
+            Tolerance = "equal", Formulas = ["wood-specific-gravity"], Rows = 48, Comparisons = 47, RowsLeftOut = 1, LeftOutBecause = "European timber is calculated by its density", Check = Gravity,
         },
         new()
         {

@@ -58,7 +58,7 @@ public class ObstacleTests
     public void Through_refuses_what_no_form_covers(double f, double depth) => Assert.Throws<ArgumentOutOfRangeException>(() => Vegetation.Through(f, depth));
 
     [Theory, InlineData(2), InlineData(3), InlineData(4), InlineData(5)]
-    public void Walls_are_not_reckoned_at_the_lowest_channels(int channel) => Assert.Throws<ArgumentOutOfRangeException>(
+    public void Walls_are_not_calculated_at_the_lowest_channels(int channel) => Assert.Throws<ArgumentOutOfRangeException>(
         () => BuildingEntry.LossDb(BuildingKind.Traditional, ChannelRaster.Find("us-6", channel)!.CentreMHz, 0.5));
 
     [Theory, InlineData(0), InlineData(1), InlineData(double.NaN)]

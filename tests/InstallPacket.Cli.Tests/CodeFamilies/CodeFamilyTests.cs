@@ -25,7 +25,7 @@ public class CodeFamilyTests
     [Fact]
     public void Wind_mast_screws_and_weights_follow_the_family()
     {
-        var (wind, hold) = (Highland.Value.Mounting.Wind!, Highland.Value.Mounting.Hold!);
+        var (wind, hold) = (Highland.Value.Mounting.Wind!, Highland.Value.Mounting.LoadPath!);
         Assert.Equal(wind.SpeedMs * wind.SpeedMs, wind.PressurePa, 9);
         Assert.Equal(1.2 * wind.GustForceN, wind.ForceN, 9);
         Assert.Equal("partial-factors", wind.TubeMethod);

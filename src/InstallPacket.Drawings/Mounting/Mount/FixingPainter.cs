@@ -50,7 +50,7 @@ internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
         if (f.PilotM is { } pilot) lines.Add(plan.Say("mount.pilot", ("size", _print.Drill(pilot))));
         if (f.DepthM is { } depth) lines.Add(plan.Say("mount.depth", ("depth", _print.Small(depth))));
         if (f.TorqueNm is { } torque) lines.Add(f.TorqueProvenance == "memory" ? plan.Say("mount.verify", ("torque", _print.Torque(torque))) : _print.Torque(torque));
-        var worst = plan.Mounting.Hold?.Checks.Where(c => c.Id == "fixing" && c.What.StartsWith(f.Name, StringComparison.Ordinal)).MaxBy(c => c.UseShare);
+        var worst = plan.Mounting.LoadPath?.Checks.Where(c => c.Id == "fixing" && c.What.StartsWith(f.Name, StringComparison.Ordinal)).MaxBy(c => c.UseShare);
         if (worst is { PullN: { } pull, ShearN: { } shear }) lines.Add(plan.Say("mount.each", ("pull", _print.Force(pull)), ("shear", _print.Force(shear))));
         var y = top;
         foreach (var (line, i) in lines.SelectMany((l, i) => TextWrap.Lines(l, SizeMm, i == 0, box.Width, 4, canvas.Measure).Select(t => (t, i))))

@@ -15,9 +15,9 @@ internal static class MountNotes
             var label = plan.Say("mount.support", ("name", Name(plan, s)), ("force", m.Wind is null ? "" : print.Force(Math.Abs(s.ForceN))), ("other", s.ForceN < 0));
             notes.Add(new(new(at.X + 12, at.Y), [label], Strong: m.Wind is not null, Ink.Warning));
         }
-        foreach (var g in m.Hold?.Guys ?? [])
+        foreach (var g in m.LoadPath?.Guys ?? [])
             notes.Add(new(view.Side.At(g.RadiusM, 0), [plan.Say("mount.anchors", ("count", g.Count), ("radius", print.Length(g.RadiusM)), ("ring", print.Length(g.RingM))), plan.Say("mount.guy", ("force", print.Force(g.TensionN)))]));
-        if (m.Hold?.Ballast is { } b) notes.Add(new(view.Side.At(b.SideM / 2, 0), [plan.Say("mount.blocks", ("count", b.Blocks), ("mass", print.Mass(b.BlockKg))), plan.Say("mount.base", ("side", print.Length(b.SideM)))]));
+        if (m.LoadPath?.Ballast is { } b) notes.Add(new(view.Side.At(b.SideM / 2, 0), [plan.Say("mount.blocks", ("count", b.Blocks), ("mass", print.Mass(b.BlockKg))), plan.Say("mount.base", ("side", print.Length(b.SideM)))]));
         return notes;
     }
 
@@ -34,7 +34,7 @@ internal static class MountNotes
         notes.Add(new(view.Side.At(view.WallM ?? 0, free), [plan.Say("mount.free", ("length", print.Length(m.FreeLengthM)))]));
         var (low, high) = (view.Supports[0].HeightM, view.Supports[1].HeightM);
         notes.Add(new(view.Side.At(view.WallM ?? 0, (low + high) / 2), [plan.Say("mount.between", ("length", print.Length(high - low)))]));
-        if (view.WallM is { } wall) notes.Add(new(view.Side.At(wall, low), [plan.Say("mount.stand-off", ("length", m.Hold?.StandOffM is { } s ? print.Small(s) : print.Words.Unknown))]));
+        if (view.WallM is { } wall) notes.Add(new(view.Side.At(wall, low), [plan.Say("mount.stand-off", ("length", m.LoadPath?.StandOffM is { } s ? print.Small(s) : print.Words.Unknown))]));
         return notes;
     }
 

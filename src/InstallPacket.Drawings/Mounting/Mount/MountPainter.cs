@@ -51,7 +51,7 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
 
     private void Guys()
     {
-        foreach (var g in _m.Hold?.Guys ?? [])
+        foreach (var g in _m.LoadPath?.Guys ?? [])
             foreach (var side in new[] { -1, 1 })
             {
                 canvas.Line(new(Ink.Line, 0.35), view.Side.At(0, g.RingM), view.Side.At(side * g.RadiusM, 0));
@@ -62,7 +62,7 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
 
     private void Feet()
     {
-        if (_m.Kind == MountKind.Ballast && _m.Hold?.Ballast is { } ballast)
+        if (_m.Kind == MountKind.Ballast && _m.LoadPath?.Ballast is { } ballast)
         {
             var (left, right, y) = (view.Side.X(-ballast.SideM / 2), view.Side.X(ballast.SideM / 2), view.Side.Y(0));
             canvas.Box(new(left, y - 1.2, right, y), new(Ink.Line, 0.4), Fill.Paper);
@@ -71,7 +71,7 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
         if (_m.Kind is not (MountKind.Ballast or MountKind.Tripod)) return;
         // Legs from the upper clamp of the frame down to its feet.
         var top = view.Side.At(0, view.Supports[1].HeightM);
-        var reach = _m.Hold?.Ballast?.SideM / 2 ?? 0.45;
+        var reach = _m.LoadPath?.Ballast?.SideM / 2 ?? 0.45;
         foreach (var side in new[] { -1, 1 }) canvas.Line(new(Ink.Line, 0.5), top, view.Side.At(side * reach * 0.8, 0));
     }
 

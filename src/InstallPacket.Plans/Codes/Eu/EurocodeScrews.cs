@@ -42,7 +42,7 @@ internal sealed class EurocodeScrews : IScrewCode
 
     public bool HasRule(FixingForm form) => form == FixingForm.WoodScrew;
 
-    public IFixingResistance? Resistance(ScrewCase screw, HoldLedger ledger)
+    public IFixingResistance? Resistance(ScrewCase screw, LoadPathLedger ledger)
     {
         var f = screw.Fixing;
         if (ScrewShape.Of(screw, ledger) is not { } shape) return null;
@@ -63,13 +63,13 @@ internal sealed class EurocodeScrews : IScrewCode
         return Capacity(screw, ledger, shape, depth, Math.Min(threadLength, depth));
     }
 
-    private static WoodScrewResistance Capacity(ScrewCase screw, HoldLedger ledger, ScrewShape shape, double depth, double thread)
+    private static WoodScrewResistance Capacity(ScrewCase screw, LoadPathLedger ledger, ScrewShape shape, double depth, double thread)
     {
         var (f, work, name) = (screw.Fixing, screw.Work, screw.Subject);
         if (thread <= 0) return new WoodScrewResistance(work, MountTerms.None, MountTerms.None);
-        Term d = f.Part.Figure(PartKeys.Diameter, shape.DiameterM).In(1000), kmod = Term.Table(f.Wet ? "kmod.wet" : "kmod.dry", EuropeanScrew.Modification(f.Wet));
+        Term d = f.Part.Figure(PartKeys.Diameter, shape.DiameterM).In(1000), kmod = Term.Table(NumberTables.TimberModification, f.Wet ? "wet" : "dry", EuropeanScrew.Modification(f.Wet));
         ledger.Screws.Add(new(name, thread, depth, depth, 1));
-        Term length = ScrewShape.Of(name, "thread_m", thread).In(1000), density = Term.Table($"timber-classes.{Class(f).Name}.density", Class(f).DensityKgM3);
+        Term length = ScrewShape.Of(name, "thread_m", thread).In(1000), density = Term.Table(NumberTables.TimberClasses, $"{Class(f).Name}.density", Class(f).DensityKgM3);
         var strength = work.Apply(EuropeanScrew.StrengthFormula, name, d, length, density);
         var axial = work.Apply(EuropeanScrew.WithdrawalFormula, name, strength, d, length);
         var lateral = work.Apply(EuropeanScrew.LateralFormula, name, d, ScrewShape.Of(name, "depth_m", depth).In(1000), density, Tensile);

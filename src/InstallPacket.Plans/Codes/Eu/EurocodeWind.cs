@@ -18,7 +18,7 @@ internal sealed class EurocodeWind : IWindCode
     public Row PressurePa(Workings work, DesignWind wind, double heightM)
     {
         var terrain = TerrainCategory.Find(wind.Exposure.Value)!;
-        Term Category(string key, double number) => Term.Table($"eurocode-terrain.{wind.Exposure.Value}.{key}", number);
+        Term Category(string key, double number) => Term.Table(NumberTables.EurocodeTerrain, $"{wind.Exposure.Value}.{key}", number);
         Term z = MountTerms.Wind("height_m", heightM), z0 = Category("roughness", terrain.RoughnessM), least = Category("least-height", terrain.LeastHeightM);
         var mean = work.Apply(WindEurocode.MeanVelocityFormula, terrain, "antenna", wind.Speed(), z, z0, least, FlatGround);
         var turbulence = work.Apply(WindEurocode.TurbulenceFormula, terrain, "antenna", z, z0, least, FlatGround, Turbulence);

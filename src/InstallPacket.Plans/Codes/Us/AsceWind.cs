@@ -18,7 +18,7 @@ internal sealed class AsceWind : IWindCode
     {
         var exposure = Enum.Parse<WindExposure>(wind.Exposure.Value);
         var profile = WindProfile.Of(AsceEdition.Asce716, exposure);
-        Term Profile(string key, double number) => Term.Table($"wind-exposure.{exposure}.{key}", number);
+        Term Profile(string key, double number) => Term.Table(NumberTables.WindExposure, $"{exposure}.{key}", number);
         var kz = work.Apply(WindAsce.ExposureFormula, exposure, "antenna", MountTerms.Wind("height_m", heightM),
             Profile("coefficient", profile.Coefficient), Profile("gradient", profile.GradientM), Profile("alpha", profile.Alpha));
         return work.Apply(WindAsce.PressureFormula, "antenna", wind.Speed(), kz, Directionality, FlatGround, SeaLevel);

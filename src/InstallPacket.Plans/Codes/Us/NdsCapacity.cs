@@ -4,7 +4,7 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans.Codes.Us;
 
 /// <summary>The capacity of one lag screw or thin wood screw in its place, after the NDS.</summary>
-internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
+internal sealed class NdsCapacity(ScrewCase screw, LoadPathLedger ledger)
 {
     /// <summary>Load duration of wind.</summary>
     private static readonly Constant WindDuration = new("load-duration-of-wind", 1.6, "nds-chapter-12", Provenance.Read);
@@ -16,7 +16,7 @@ internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
     private readonly Fixing _fixing = screw.Fixing;
 
     /// <summary>Specific gravity of the timber; the lightest where nobody named it.</summary>
-    public static Term GravityOf(Fixing f) => Term.Table($"wood-specific-gravity.{f.Timber?.Value ?? SpecificGravity.Unknown}", Gravity(f));
+    public static Term GravityOf(Fixing f) => Term.Table(NumberTables.WoodSpecificGravity, f.Timber?.Value ?? SpecificGravity.Unknown, Gravity(f));
 
     /// <summary>A lag screw through the plate of the mount; null when a figure is missing.</summary>
     public LagResistance? Lag()
@@ -31,7 +31,7 @@ internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
         var (name, plate, wet) = (screw.Subject, shape.PlateM, f.Wet ? WetLag : Dry);
         var gravity = Gravity(f);
         var (thread, depth) = (lag.ThreadInTimberM(shape.LengthM, plate + f.GapM, f.Part.ThreadM), lag.PenetrationM(shape.LengthM, plate + f.GapM));
-        Term g = GravityOf(f), d = Term.Table($"lag-screws.{f.Part.Id}.diameter", lag.DiameterM), theta = AcrossTheGrain;
+        Term g = GravityOf(f), d = Term.Table(NumberTables.LagScrews, $"{f.Part.Id}.diameter", lag.DiameterM), theta = AcrossTheGrain;
         var (steel, gap, bearing) = (screw.Job.Mounting.Mount.Figure(MountPartKeys.Plate, plate), f.Key("gap", f.GapM), ScrewShape.Of(name, "bearing_m", 8 * lag.DiameterM));
         var end = EndShare(f, lag.DiameterM);
         ledger.Screws.Add(new(name, thread, depth, 8 * lag.DiameterM, end));
@@ -64,7 +64,7 @@ internal sealed class NdsCapacity(ScrewCase screw, HoldLedger ledger)
         var (gravity, depth, bearing) = (Gravity(f), wood.PenetrationM(shape.LengthM, plate + f.GapM), WoodScrew.FullDiameters * wood.DiameterM);
         // Less than the least depth is worth nothing in either direction.
         var thread = depth < WoodScrew.LeastDiameters * wood.DiameterM - 1e-9 ? 0 : wood.ThreadInTimberM(shape.LengthM, plate + f.GapM, threadLength);
-        Term g = GravityOf(f), d = Term.Table($"wood-screws.{wood.Name}.diameter", wood.DiameterM);
+        Term g = GravityOf(f), d = Term.Table(NumberTables.WoodScrews, $"{wood.Name}.diameter", wood.DiameterM);
         ledger.Screws.Add(new(name, thread, depth, bearing, 1));
         var perMetre = _work.Apply(Withdrawal.WoodScrewFormula, name, g, d);
         var pull = _work.Apply(Withdrawal.AdjustedFormula, name, perMetre, ScrewShape.Of(name, "thread_m", thread), WindDuration, wet);

@@ -28,7 +28,7 @@ internal sealed class NdsScrews : IScrewCode
         var (f, thin, gravity) = (screw.Fixing, Thin(screw.Fixing), Wood(screw.Fixing).Gravity);
         var (least, most) = thin is null ? LeadHoleOf(diameterM, gravity) : Calc.Mounting.Wood.LeadHole.WoodScrewRangeM(thin.RootM, gravity);
         var formula = thin is null ? Calc.Mounting.Wood.LeadHole.RangeFormula : Calc.Mounting.Wood.LeadHole.WoodScrewFormula;
-        Term width = thin is null ? f.Part.Figure(PartKeys.Diameter, diameterM) : Term.Table($"wood-screws.{thin.Name}.root", thin.RootM);
+        Term width = thin is null ? f.Part.Figure(PartKeys.Diameter, diameterM) : Term.Table(NumberTables.WoodScrews, $"{thin.Name}.root", thin.RootM);
         screw.Work.Apply(formula, false, $"{screw.Subject}, smallest", width, NdsCapacity.GravityOf(f));
         screw.Work.Apply(formula, true, $"{screw.Subject}, largest", width, NdsCapacity.GravityOf(f));
         return (least, most);
@@ -42,7 +42,7 @@ internal sealed class NdsScrews : IScrewCode
 
     public bool HasRule(FixingForm form) => form is FixingForm.LagScrew or FixingForm.WoodScrew;
 
-    public IFixingResistance? Resistance(ScrewCase screw, HoldLedger ledger)
+    public IFixingResistance? Resistance(ScrewCase screw, LoadPathLedger ledger)
     {
         var capacity = new NdsCapacity(screw, ledger);
         return screw.Fixing.Part.Form == FixingForm.LagScrew ? capacity.Lag() : capacity.ThinScrew();

@@ -5,14 +5,14 @@ using InstallPacket.Calc.Reception;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Asks the curves for the field of a station: distance, power and height, no ground.</summary>
-internal sealed class CurveVoice(Job job, SitingPlan siting, Workings work, FindingList findings)
+internal sealed class CurveModel(Job job, SitingPlan siting, Workings work, FindingList findings)
 {
     private static readonly Constant CurveHeightM = new("height-of-the-curves", 9.1, "fcc-curves", Provenance.Read);
     private static readonly Constant LeastHaatM = new("least-height-of-the-curves", FccCurves.MinHaatM, "fcc-curves", Provenance.Read);
     private static readonly Constant NoCorrection = new("no-skyline-known", 0, "project-notes", Provenance.Derived);
 
-    /// <summary>The voice of the curves, with the skyline's correction where the skyline toward the station is known.</summary>
-    public FieldVoice Of(Arrival a, GroundPath? path)
+    /// <summary>The estimate by the curves, with the skyline's correction where the skyline toward the station is known.</summary>
+    public FieldEstimate Of(Arrival a, GroundPath? path)
     {
         var (s, f, id, d) = (a.Station, a.Channel.CentreMHz, a.Station.Id, a.DistanceKm);
         var haat = Haat(a);

@@ -7,7 +7,7 @@ using InstallPacket.Calc.Tests.Checks;
 namespace InstallPacket.Calc.Tests.Mounting;
 
 /// <summary>Masts on several supports, screws in European timber, anchors, ladders, lines above 50 kV.</summary>
-public static class HoldSets
+public static class LoadPathSets
 {
     private const string Half = "half a unit of the last printed digit";
 

@@ -5,7 +5,7 @@ namespace InstallPacket.Plans.Reception;
 /// <param name="MedianDbuvM">Field exceeded for half of the time.</param>
 /// <param name="ServiceDbuvM">Field exceeded for 90 % of the time.</param>
 /// <param name="Note">What a reader should know about this figure; empty when nothing.</param>
-public sealed record FieldVoice(string Model, double MedianDbuvM, double ServiceDbuvM, string Note)
+public sealed record FieldEstimate(string Model, double MedianDbuvM, double ServiceDbuvM, string Note)
 {
     /// <summary>Inner results of the model that its workings name.</summary>
     public IReadOnlyList<ModelFigure> Figures { get; init; } = [];

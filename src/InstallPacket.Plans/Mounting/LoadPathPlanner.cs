@@ -3,14 +3,14 @@ using InstallPacket.Calc.Mounting;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>The load path from the mast into the house, roof or ground, and the capacity of each part in it.</summary>
-internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
+internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
     private double? _antennasKg, _mastKg;
     private readonly MountingSection _mounting = job.Mounting;
-    private readonly HoldLedger _ledger = new(work, findings);
+    private readonly LoadPathLedger _ledger = new(work, findings);
 
     /// <summary>The plan; null without wind, or in the attic where there is none.</summary>
-    public HoldPlan? Plan(WindPlan? wind)
+    public LoadPathPlan? Plan(WindPlan? wind)
     {
         if (wind is null) return null;
         var weight = Weight();
@@ -24,7 +24,7 @@ internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, Findi
         var ballast = _mounting.Kind == MountKind.Ballast ? new BallastPlanner(job, code, work, findings, _ledger).Plan(wind, weight) : null;
         var guying = new GuyPlanner(job, code, work, findings, _ledger);
         var guys = guying.Plan(wind, weight);
-        return new HoldPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved, Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan, Column = guying.Column, Screws = _ledger.Screws };
+        return new LoadPathPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved, Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan, Column = guying.Column, Screws = _ledger.Screws };
     }
 
     private double? Weight()
@@ -39,7 +39,7 @@ internal sealed class HoldPlanner(Job job, CodeFamily code, Workings work, Findi
         var antennas = job.Cabling.Antennas.Sum(a => a.MassKg!.Value);
         var mast = MastKg();
         (_antennasKg, _mastKg) = (antennas, mast);
-        return work.Apply(MountingFormulas.Weight, "mount", MountTerms.Hold("antennas_kg", antennas), MountTerms.Hold("mast_kg", mast), _mounting.Mount.Figure(PartKeys.Mass, _mounting.Mount.MassKg!.Value)).Number;
+        return work.Apply(MountingFormulas.Weight, "mount", MountTerms.LoadPath("antennas_kg", antennas), MountTerms.LoadPath("mast_kg", mast), _mounting.Mount.Figure(PartKeys.Mass, _mounting.Mount.MassKg!.Value)).Number;
     }
 
     private double MastKg()

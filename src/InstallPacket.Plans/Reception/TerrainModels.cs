@@ -5,17 +5,17 @@ using InstallPacket.Calc.Reception;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Asks the two terrain models for the field of a station, where the ground toward it is known.</summary>
-internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, FindingList findings)
+internal sealed class TerrainModels(Job job, GroundView ground, Workings work, FindingList findings)
 {
     private const double FewestMastM = 1;
     private static readonly Constant NinetyPercent = new("share-of-time-served", 90, "project-notes", Provenance.Derived);
     private static readonly Constant HalfPercent = new("half-of-places-and-situations", 50, "project-notes", Provenance.Derived);
     private static readonly Constant NoSpread = new("spread-at-half-of-the-places", 0, "itu-p1812", Provenance.Read);
 
-    /// <summary>The voices; none when the ground or the transmitter's height is unknown.</summary>
+    /// <summary>The estimates; none when the ground or the transmitter's height is unknown.</summary>
     /// <param name="a">The station as it arrives.</param>
     /// <param name="curveFadeDb">Median less 90 % of time by the curves, used where the second model cannot be mirrored.</param>
-    public IEnumerable<FieldVoice> Of(Arrival a, double curveFadeDb)
+    public IEnumerable<FieldEstimate> Of(Arrival a, double curveFadeDb)
     {
         if (ground.Toward(a.Station) is not { Whole: true } path || Mast(a, path) is not { } mastM) yield break;
         if (Irregular(a, path, mastM) is { } itm) yield return itm;
@@ -38,7 +38,7 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         return null;
     }
 
-    private FieldVoice? Irregular(Arrival a, GroundPath path, double mastM)
+    private FieldEstimate? Irregular(Arrival a, GroundPath path, double mastM)
     {
         if (a.DistanceKm * 1000 < IrregularTerrain.ShortestUsefulM) return null;
         var (f, id, height) = (a.Channel.CentreMHz, a.Station.Id, job.Siting.AntennaHeight.Value.Metres);
@@ -56,7 +56,7 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         double Field(in ItmResult r) => FieldFromLoss.DbuVm(a.ErpKw, a.DistanceKm, r.BasicLossDb, r.FreeSpaceLossDb);
     }
 
-    private FieldVoice? PathSpecific(Arrival a, GroundPath path, double mastM, double curveFadeDb)
+    private FieldEstimate? PathSpecific(Arrival a, GroundPath path, double mastM, double curveFadeDb)
     {
         if (path.HeightsM.Length < ZonedProfile.FewestPoints || path.LengthM < ZonedProfile.ShortestKm * 1000) return null;
         var (s, f) = (a.Station, a.Channel.CentreMHz);
@@ -86,5 +86,5 @@ internal sealed class TerrainVoices(Job job, GroundView ground, Workings work, F
         Figure(a, "p1812", "other-ways-" + time, "loss_db", loss.Blend.UnscatteredDb), HalfPercent, NoSpread);
 
     private static Given Figure(Arrival a, string model, string name, string unit, double value) =>
-        Term.Plan($"reception.stations[{a.Station.Id}].budget.voices[{model}].figures[{name}].{unit}", value);
+        Term.Plan($"reception.stations[{a.Station.Id}].budget.estimates[{model}].figures[{name}].{unit}", value);
 }

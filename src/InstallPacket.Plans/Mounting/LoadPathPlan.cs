@@ -6,7 +6,7 @@ namespace InstallPacket.Plans.Mounting;
 /// <param name="Checks">Capacities and demands.</param>
 /// <param name="Guys">Rings of guys from below; empty without guys.</param>
 /// <param name="Ballast">Ballast; null when the mount does not stand by its weight.</param>
-public sealed record HoldPlan(double? WeightN, double? StandOffM, IReadOnlyList<HoldCheck> Checks, IReadOnlyList<GuySetPlan> Guys, BallastPlan? Ballast)
+public sealed record LoadPathPlan(double? WeightN, double? StandOffM, IReadOnlyList<LoadPathCheck> Checks, IReadOnlyList<GuySetPlan> Guys, BallastPlan? Ballast)
 {
     /// <summary>What the upper bracket takes; null where the mount has no brackets or they could not be checked.</summary>
     public BracketPlan? Bracket { get; init; }
@@ -39,7 +39,7 @@ public sealed record HoldPlan(double? WeightN, double? StandOffM, IReadOnlyList<
 /// <param name="UseShare">Demand over capacity.</param>
 /// <param name="Basis">Where the capacity comes from.</param>
 /// <param name="Provenance">How it is known.</param>
-public sealed record HoldCheck(string Id, string What, double UseShare, string Basis, string Provenance)
+public sealed record LoadPathCheck(string Id, string What, double UseShare, string Basis, string Provenance)
 {
     /// <summary>Whether the demand is more than the capacity, or there is no capacity.</summary>
     public bool Exceeded => !(UseShare <= 1);

@@ -3,21 +3,20 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Mounting;
 
 /// <summary>Collects checks of capacity, with a finding for each that fails or cannot be made.</summary>
-internal sealed class HoldLedger(Workings work, FindingList findings)
+internal sealed class LoadPathLedger(Workings work, FindingList findings)
 {
-    private readonly List<HoldCheck> _checks = [];
+    private readonly List<LoadPathCheck> _checks = [];
     private readonly List<string> _unproved = [];
 
     /// <summary>Figures of each screw in its place.</summary>
     public List<ScrewPlan> Screws { get; } = [];
 
-    public IReadOnlyList<HoldCheck> Checks => _checks;
+    public IReadOnlyList<LoadPathCheck> Checks => _checks;
 
     public IReadOnlyList<string> Unproved => _unproved;
 
-    private static Given Check(string what, string key, double number) => MountTerms.Hold($"checks[{what}].{key}", number);
+    private static Given Check(string what, string key, double number) => MountTerms.LoadPath($"checks[{what}].{key}", number);
 
-    /// <summary>A force against what bears it.</summary>
     /// <summary>A force against a capacity. The identifier is the case of the finding.</summary>
     public void Force(string id, string what, double demandN, double bearsN, string basis, string provenance, SourceSpan at,
         params ReadOnlySpan<(string Name, object? Value)> more) => Add(
@@ -36,7 +35,7 @@ internal sealed class HoldLedger(Workings work, FindingList findings)
         at, ("demand_pa", demandPa), ("capacity_pa", bearsPa));
 
     /// <summary>Keeps a check, and reports it when the capacity is exceeded. The check's identifier is the case of the finding.</summary>
-    public void Add(HoldCheck check, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values)
+    public void Add(LoadPathCheck check, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values)
     {
         _checks.Add(check);
         if (check.UseShare <= 1) return;
