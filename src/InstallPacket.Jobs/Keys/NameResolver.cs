@@ -12,6 +12,7 @@ internal sealed class NameResolver(
     /// <summary>So many of the names that are there are listed.</summary>
     public const int MostNames = 20;
 
+    private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
     private readonly IReadOnlyList<Entry<CheckedGroup>> _chain = job.Maybe(JobKeys.Cabling)?.Value.Entries(CablingKeys.Chain) ?? [];
 
     // Points on walls are points like the others.
@@ -38,7 +39,10 @@ internal sealed class NameResolver(
         var fits = use.Kind.PartKinds;
         var part = parts.Find(use.Name);
         if (part is null && parts.IsBroken(use.Name))
-            findings.Add(Severity.Stop, "unknown-reference", "broken-part", use.At, ("path", use.Path), ("name", use.Name));
+        {
+            // Once a part: its mistakes are what must be corrected.
+            if (_broken.Add(use.Name)) findings.Add(Severity.Stop, "unknown-reference", "broken-part", use.At, ("path", use.Path), ("name", use.Name));
+        }
         else if (part is null)
         {
             var near = Fitting(fits).ToArray();

@@ -7,6 +7,7 @@ public class FindingPageTests
     // Findings that no bad job can show, each with its reason.
     private static readonly Dictionary<string, string> WithoutBadJob = new(StringComparer.Ordinal)
     {
+        ["job-name-unfit"] = "a folder of the repository cannot have such a name; the tests of the output folder show it",
         ["cutting-not-proved"] = "a job that a person writes is proved; the planner tests show it with a search that is cut short",
     };
 
