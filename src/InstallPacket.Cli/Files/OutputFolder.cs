@@ -16,6 +16,7 @@ internal sealed class OutputFolder : IDisposable
     private const string MarkText = "This folder is written by installpacket: the packets in it are replaced when their jobs change.\n";
     private const string Tiles = ".installpacket-tiles";
     private static readonly string[] Known = [Mark, Work, Tiles, "index.html", "fonts"];
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(100);
     private readonly string _root;
     private readonly FileStream _lock;
 
@@ -106,8 +107,7 @@ internal sealed class OutputFolder : IDisposable
 
     private static FileStream Locked(string path, TimeSpan patience)
     {
-        var until = DateTime.UtcNow + patience;
-        while (true)
+        for (var left = patience; ; left -= Pause)
         {
             try
             {
@@ -118,9 +118,9 @@ internal sealed class OutputFolder : IDisposable
             }
             catch (IOException e) when (e.HResult is SharingViolation or WouldBlock or WouldBlockMac)
             {
-                if (DateTime.UtcNow >= until)
+                if (left <= TimeSpan.Zero)
                     throw new OutputException($"another run is writing into {Path.GetDirectoryName(path)}; start this one again when it has ended", e);
-                Thread.Sleep(100);
+                Thread.Sleep(Pause);
             }
         }
     }
