@@ -6,7 +6,8 @@ namespace InstallPacket.Cli;
 internal sealed class CommandLine(ITerminal terminal)
 {
     private readonly Option<string> _jobs = new("--jobs") { Description = "The folder of jobs.", DefaultValueFactory = _ => "jobs" };
-    private readonly Argument<string[]> _only = new("JOB") { Description = "Names of jobs; all when none is named.", Arity = ArgumentArity.ZeroOrMore };
+    private readonly Argument<string[]> _only = new("JOB") { Description = "Names of jobs; all when none is named.",
+        Arity = ArgumentArity.ZeroOrMore };
     private readonly Option<string?> _theme = new("--theme") { Description = "A folder whose files replace those of the built-in theme." };
 
     /// <summary>Runs a command line and returns the exit code.</summary>
@@ -21,7 +22,8 @@ internal sealed class CommandLine(ITerminal terminal)
             terminal.Error.WriteLine("`installpacket --help` lists the verbs and their options.");
             return ExitCode.WrongCommandLine;
         }
-        return result.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
+        return result.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error,
+            EnableDefaultExceptionHandler = false });
     }
 
     private Command Build()
@@ -30,7 +32,8 @@ internal sealed class CommandLine(ITerminal terminal)
         var strict = new Option<bool>("--strict") { Description = "Fail when a job is stopped." };
         var force = new Option<bool>("--force") { Description = "Write every packet anew, also where nothing changed." };
         var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, _theme, output, strict, force };
-        command.SetAction(r => new BuildCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict), r.GetValue(force)).Run());
+        command.SetAction(r =>
+            new BuildCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict), r.GetValue(force)).Run());
         return command;
     }
 
@@ -44,7 +47,8 @@ internal sealed class CommandLine(ITerminal terminal)
     private Command Changes()
     {
         var from = new Option<string>("--from") { Description = "The git revision to compare with.", Required = true };
-        var command = new Command("changes", "Prints as Markdown what differs between a git revision and now.") { _only, _jobs, _theme, from };
+        var command = new Command("changes", "Prints as Markdown what differs between a git revision and now.") { _only, _jobs, _theme,
+            from };
         command.SetAction(r => new ChangesCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(from)!).Run());
         return command;
     }
@@ -67,10 +71,12 @@ internal sealed class CommandLine(ITerminal terminal)
         var channels = new Option<string?>("--channels") { Description = "RF channels to keep, for example 2-36." };
         var save = new Option<string?>("--save") { Description = "Write the stations to this file as a list of ours." };
         var replace = new Option<bool>("--replace") { Description = "Write over the file if it is there." };
-        var command = new Command("stations", "Checks a station list, lists what is in it, and saves it as a list of ours.") { file, near, at, within, status, channels, save, replace, _jobs };
+        var command = new Command("stations", "Checks a station list, lists what is in it, and saves it as a list of ours.") { file, near,
+            at, within, status, channels, save, replace, _jobs };
         command.SetAction(r => new StationsCommand(terminal, new(r.GetValue(file)!, r.GetValue(_jobs)!)
         {
-            Near = r.GetValue(near), At = r.GetValue(at), Within = r.GetValue(within), Status = r.GetValue(status) ?? [], Channels = r.GetValue(channels),
+            Near = r.GetValue(near), At = r.GetValue(at), Within = r.GetValue(within), Status = r.GetValue(status) ?? [],
+                Channels = r.GetValue(channels),
             Save = r.GetValue(save), Replace = r.GetValue(replace),
         }).Run());
         return command;

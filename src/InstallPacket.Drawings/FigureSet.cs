@@ -16,7 +16,8 @@ public static class FigureSet
         [
             AimCardSheet.Draw(plan, measure), HorizonStripSheet.Draw(plan, measure), .. PathProfileSheet.DrawAll(plan, measure),
             MountSketchSheet.Draw(plan, measure), AccessSketchSheet.Draw(plan, measure), BondingSketchSheet.Draw(plan, measure),
-            RouteSketchSheet.Draw(plan, measure), RouteElevationSheet.Draw(plan, measure), .. EntryDetailSheet.DrawAll(plan, measure), ChainDiagramSheet.Draw(plan, measure), LevelLadderSheet.Draw(plan, measure), .. LevelLadderSheet.DrawOthers(plan, measure),
+            RouteSketchSheet.Draw(plan, measure), RouteElevationSheet.Draw(plan, measure), .. EntryDetailSheet.DrawAll(plan, measure),
+                ChainDiagramSheet.Draw(plan, measure), LevelLadderSheet.Draw(plan, measure), .. LevelLadderSheet.DrawOthers(plan, measure),
             .. CuttingPlanSheet.DrawAll(plan, measure), .. CableLabelSheet.DrawAll(plan, measure),
         ];
         return drawings.OfType<Drawing>().ToDictionary(d => d.Id, StringComparer.Ordinal);

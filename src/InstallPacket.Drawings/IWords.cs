@@ -12,7 +12,8 @@ public interface IWords
     /// <summary>The text with this id.</summary>
     /// <param name="id">Its id, such as <c>figures.aim.title</c>.</param>
     /// <param name="values">Values that the text may name: texts, numbers in the plan's units, lists of texts, or null.</param>
-    /// <exception cref="Exception">No such text, or it asks for a value that is not among these; the message names file, line and column.</exception>
+    /// <exception cref="Exception">No such text, or it asks for a value that is not among these; the message names file, line and
+    /// column.</exception>
     string Say(string id, params ReadOnlySpan<(string Name, object? Value)> values);
 
     /// <summary>A set phrase of the plan, such as <c>fly lead O1</c>, in the language; a name of the job stays as it is.</summary>

@@ -17,7 +17,8 @@ internal static class JobKeys
         "code", new SuggestedWordKind([.. CodeDefaults.BuiltIn.Select(c => c.Id)]), "The code family whose rules the packet quotes.");
 
     public static readonly Key<UnitFamily> Units = Keys.Optional(
-        "units", new WordKind<UnitFamily>(), "The units that the packet prints; those of the code family when absent: `us` for `us`, `metric` for `eu`.");
+        "units", new WordKind<UnitFamily>(),
+            "The units that the packet prints; those of the code family when absent: `us` for `us`, `metric` for `eu`.");
 
     public static readonly Key<PaperSize> Paper = Keys.Optional(
         "paper", new WordKind<PaperSize>(), "The paper of the PDF; `letter` for code `us`, `a4` otherwise, when absent.");

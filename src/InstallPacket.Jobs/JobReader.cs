@@ -15,7 +15,8 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
 {
     private readonly IReadOnlyList<CodeDefaults> _codes = codes ?? CodeDefaults.BuiltIn;
 
-    /// <summary>The job folders: every folder that holds a <c>job.yaml</c>, in ordinal order. Names that start with <c>_</c> or <c>.</c> are not jobs.</summary>
+    /// <summary>The job folders: every folder that holds a <c>job.yaml</c>, in ordinal order. Names that start with <c>_</c> or <c>.</c>
+    /// are not jobs.</summary>
     public static IReadOnlyList<string> JobIds(IJobFiles files) =>
     [
         .. files.List("").Where(p => p.EndsWith("/job.yaml", StringComparison.Ordinal) && p.Count(c => c == '/') == 1)
@@ -42,11 +43,13 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             return null;
         }
         var file = files.Read(path, FileBounds.JobBytes);
-        if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) return null;
+        if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings)
+            || YamlGate.Load(file, findings) is not { } root) return null;
         var checker = new NodeChecker(findings);
         var group = checkedFile = checker.Group(root, KeyCatalogue.Job, "");
         var (stations, complete) = Stations(id, group.Maybe(JobKeys.Reception)?.Value, findings);
-        string[]? names = complete ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault(ReceptionKeys.Transmitters) ?? []] : null;
+        string[]? names = complete
+            ? [.. stations.Select(s => s.Id), .. checker.Defined.GetValueOrDefault(ReceptionKeys.Transmitters) ?? []] : null;
         var terrain = Terrain(id, group.Maybe(JobKeys.Siting)?.Value, findings);
         Part[] own = [.. (group.Maybe(JobKeys.Materials)?.Value.Entries(MaterialsKeys.Parts) ?? [])
             .Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
@@ -64,7 +67,8 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
     {
         if (group.Maybe(JobKeys.Code) is not { } code || _codes.Any(c => c.Id == code.Value)) return;
         string[] words = [.. _codes.Select(c => c.Id)];
-        findings.Add(Severity.Stop, "unknown-word", code.At, ("path", JobKeys.Code.Name), ("written", code.Value), ("words", words), ("near", NearestWord.Of(code.Value, words)));
+        findings.Add(Severity.Stop, "unknown-word", code.At, ("path", JobKeys.Code.Name), ("written", code.Value), ("words", words),
+            ("near", NearestWord.Of(code.Value, words)));
     }
 
     // Not complete when a list is named that could not be read: then nobody knows which names it holds.
@@ -76,7 +80,8 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
         if (list is { } name && new SharedPath(files, id, findings).StationList(name) is { } path)
         {
             var file = files.Read(path, FileBounds.StationBytes);
-            if (FileGate.Allows(file, FileBounds.StationBytes, name.At, findings)) stations.AddRange(StationListReader.Read(file, findings).Stations);
+            if (FileGate.Allows(file, FileBounds.StationBytes, name.At, findings)) stations.AddRange(StationListReader.Read(file,
+                findings).Stations);
         }
         var complete = list is null || stations.Count > 0;
         foreach (var entry in reception.Entries(ReceptionKeys.Transmitters))
@@ -91,9 +96,11 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
     }
 
     private Sourced<string>? Terrain(string id, CheckedGroup? siting, FindingList findings) =>
-        siting?.Maybe(SitingKeys.Terrain) is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder ? new Sourced<string>(folder, name.At) : null;
+        siting?.Maybe(SitingKeys.Terrain) is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder
+            ? new Sourced<string>(folder, name.At) : null;
 
-    private static Job Bind(IReadOnlyList<CodeDefaults> codes, string id, string path, CheckedGroup g, List<Station> stations, Sourced<string>? terrain, PartLibrary library)
+    private static Job Bind(IReadOnlyList<CodeDefaults> codes, string id, string path, CheckedGroup g, List<Station> stations,
+        Sourced<string>? terrain, PartLibrary library)
     {
         var code = codes.First(c => c.Id == g.Get(JobKeys.Code));
         var materials = new MaterialsBinder(library);

@@ -18,7 +18,8 @@ public sealed class PacketBuilder(Theme theme)
 
     /// <summary>The files of one packet, without the folder of the job.</summary>
     /// <param name="plan">The plan.</param>
-    /// <exception cref="DocumentException">The theme does not have the language of the job, or a template or text has a mistake.</exception>
+    /// <exception cref="DocumentException">The theme does not have the language of the job, or a template or text has a
+    /// mistake.</exception>
     public IReadOnlyList<OutputFile> Build(Plan plan)
     {
         var pages = PagesOf(plan.Job);
@@ -80,7 +81,8 @@ public sealed class PacketBuilder(Theme theme)
         var title = words.Say("running-heads.title", ("document", words.Say(entry.Title)), ("job", job.Title));
         var stops = plan.Findings.Count(f => f.Severity == Severity.Stop);
         var stamp = plan.Stopped ? words.Say("stamps.stopped", ("stops", stops)) : null;
-        var footer = words.Say("running-heads.footer", ("job", job.Id), ("date", job.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("firm", job.PreparedBy.Name));
+        var footer = words.Say("running-heads.footer", ("job", job.Id),
+            ("date", job.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("firm", job.PreparedBy.Name));
         return new PacketDocument(entry.Id, title, TidyMarkdown.Of(markdown), figures, stamp, footer, words);
     }
 
@@ -101,7 +103,8 @@ public sealed class PacketBuilder(Theme theme)
         PaperSize.A4 => PageFormat.A4,
     };
 
-    private static string Ending(DocumentFormat format) => format switch { DocumentFormat.Html => "html", DocumentFormat.Pdf => "pdf", _ => "md" };
+    private static string Ending(DocumentFormat format) =>
+        format switch { DocumentFormat.Html => "html", DocumentFormat.Pdf => "pdf", _ => "md" };
 
     private void AddFigure(List<OutputFile> files, Drawing figure)
     {

@@ -44,4 +44,5 @@ public sealed record Plan
 
 /// <summary>What job it is.</summary>
 public sealed record JobFacts(
-    string Id, string Title, DateOnly Date, string Code, string? CodeName, UnitFamily Units, PaperSize Paper, LevelUnit LevelUnit, string Language, Party PreparedBy, Party Customer);
+    string Id, string Title, DateOnly Date, string Code, string? CodeName, UnitFamily Units, PaperSize Paper, LevelUnit LevelUnit,
+        string Language, Party PreparedBy, Party Customer);

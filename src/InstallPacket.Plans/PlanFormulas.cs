@@ -7,5 +7,6 @@ public static class PlanFormulas
 {
     /// <summary>All of them, for the tests and the page of equations.</summary>
     public static IReadOnlyList<Formula> All =>
-        [.. SitingFormulas.All, .. ReceptionFormulas.All, .. CablingFormulas.All, .. RoutingFormulas.All, .. MountingFormulas.All, .. BondingFormulas.All, .. MaterialsFormulas.All];
+        [.. SitingFormulas.All, .. ReceptionFormulas.All, .. CablingFormulas.All, .. RoutingFormulas.All, .. MountingFormulas.All,
+            .. BondingFormulas.All, .. MaterialsFormulas.All];
 }

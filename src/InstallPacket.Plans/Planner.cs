@@ -35,7 +35,8 @@ public static class Planner
         var handover = new HandoverPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan();
         return new Plan
         {
-            Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units, job.Paper, job.LevelUnit, job.Language ?? code.Defaults.Language, job.PreparedBy, job.Customer),
+            Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units, job.Paper, job.LevelUnit, job.Language
+                ?? code.Defaults.Language, job.PreparedBy, job.Customer),
             Siting = siting,
             Reception = reception,
             Cabling = cabling,

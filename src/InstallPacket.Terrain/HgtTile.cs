@@ -57,7 +57,8 @@ internal sealed class HgtTile : IElevationTile
 
     /// <inheritdoc/>
     public GroundHeight? Among(double latitudeDeg, double longitudeDeg) =>
-        latitudeDeg >= South && latitudeDeg <= South + 1 && longitudeDeg >= West && longitudeDeg <= West + 1 ? At(latitudeDeg, longitudeDeg) : null;
+        latitudeDeg >= South && latitudeDeg <= South + 1 && longitudeDeg >= West && longitudeDeg <= West + 1
+            ? At(latitudeDeg, longitudeDeg) : null;
 
     private GroundHeight At(double latitudeDeg, double longitudeDeg)
     {
@@ -74,7 +75,8 @@ internal sealed class HgtTile : IElevationTile
         return blend.Height;
     }
 
-    private double? Node(int row, int column) => Block(row / BlockRows)[(row % BlockRows * Columns) + column] is not Void and var height ? height : null;
+    private double? Node(int row, int column) => Block(row / BlockRows)[(row % BlockRows * Columns) + column] is not Void and var height
+        ? height : null;
 
     private short[] Block(int index)
     {

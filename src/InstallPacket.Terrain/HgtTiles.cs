@@ -75,7 +75,8 @@ internal sealed class HgtTiles : IDisposable
             var hash = Convert.ToHexStringLower(SHA256.HashData(stream));
             stream.Position = 0;
             if (path.EndsWith(".zip", StringComparison.OrdinalIgnoreCase)) stream = Unpack(stream, (south, west));
-            return HgtTile.Open(stream, south, west, spacing => new(path, hash, spacing, Datum)) ?? Refuse(path, $"holds {stream.Length} bytes, which is the size of no tile");
+            return HgtTile.Open(stream, south, west, spacing => new(path, hash, spacing, Datum))
+                ?? Refuse(path, $"holds {stream.Length} bytes, which is the size of no tile");
         }
         catch (UnfitTileException e)
         {
@@ -95,12 +96,14 @@ internal sealed class HgtTiles : IDisposable
         if (archive.Entries.Count != 1) throw new InvalidDataException();
         var packed = archive.Entries[0];
         if (TileName.Corner(packed.Name) is { } inside && inside != corner)
-            throw new UnfitTileException($"holds the tile {TileName.Of(inside.LatitudeDeg, inside.LongitudeDeg)}", "an archive is named as the tile in it");
+            throw new UnfitTileException($"holds the tile {TileName.Of(inside.LatitudeDeg, inside.LongitudeDeg)}",
+                "an archive is named as the tile in it");
         using var entry = packed.Open();
         var bytes = new MemoryStream();
         var buffer = new byte[81920];
         for (int n; (n = entry.Read(buffer)) > 0 && bytes.Length <= MostTileBytes;) bytes.Write(buffer, 0, n);
-        if (bytes.Length <= MostTileBytes && Crc32.Of(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)) != packed.Crc32) throw new InvalidDataException();
+        if (bytes.Length <= MostTileBytes
+            && Crc32.Of(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)) != packed.Crc32) throw new InvalidDataException();
         return bytes;
     }
 

@@ -21,5 +21,6 @@ internal struct NodeBlend
         _weight += share;
     }
 
-    public readonly GroundHeight Height => _weight <= 0 ? new(0, HeightState.Void) : new(_sum / _weight, _void ? HeightState.Partial : HeightState.Known);
+    public readonly GroundHeight Height => _weight <= 0 ? new(0, HeightState.Void)
+        : new(_sum / _weight, _void ? HeightState.Partial : HeightState.Known);
 }

@@ -98,7 +98,8 @@ public sealed class TerrainTiles : ITerrain, IDisposable
     }
 
     // The tiles that hold a place, in the order in which they are asked. One that is asked is cited.
-    private IEnumerable<IElevationTile> Covering(double latitudeDeg, double longitudeDeg) => InOrder(latitudeDeg, longitudeDeg).Where(Cited);
+    private IEnumerable<IElevationTile> Covering(double latitudeDeg, double longitudeDeg) =>
+        InOrder(latitudeDeg, longitudeDeg).Where(Cited);
 
     private IEnumerable<IElevationTile> InOrder(double latitudeDeg, double longitudeDeg)
     {
@@ -133,7 +134,8 @@ public sealed class TerrainTiles : ITerrain, IDisposable
     // Tags round their steps.
     private static double Rounded(IElevationTile tile) => Math.Round(tile.SpacingArcSeconds, 6);
 
-    private static double OnTurn(double longitudeDeg) => longitudeDeg >= 180 ? longitudeDeg - 360 : longitudeDeg < -180 ? longitudeDeg + 360 : longitudeDeg;
+    private static double OnTurn(double longitudeDeg) => longitudeDeg >= 180 ? longitudeDeg - 360 : longitudeDeg < -180 ? longitudeDeg
+        + 360 : longitudeDeg;
 
     // A tenth of a millimetre: a node that is computed from rounded steps still meets the degree line.
     private static double OnDegree(double deg) => Math.Abs(deg - Math.Round(deg)) < 1e-9 ? Math.Round(deg) : deg;

@@ -17,7 +17,8 @@ public static class FacadeZone
         "facade-zone",
         "Antenna in the protected zone of the wall",
         "exempt = 1 when h > 2 and p < 1.5, else 0",
-        new("exempt", "", "1 when no earthing conductor is asked for"), [new("h", "m", "top of antenna and mast below the roof edge"), new("p", "m", "farthest point from the wall")],
+        new("exempt", "", "1 when no earthing conductor is asked for"),
+            [new("h", "m", "top of antenna and mast below the roof edge"), new("p", "m", "farthest point from the wall")],
         "en-60728-11-earthing", "as paraphrased in a manual; both conditions strict")
     {
         Method = v => IsExempt(v[0], v[1]) ? 1 : 0,
@@ -27,5 +28,6 @@ public static class FacadeZone
     /// <param name="belowEdgeM">Top of antenna and mast below the roof edge [m]; negative above it; must be a number.</param>
     /// <param name="outM">Farthest point from the wall [m], not negative; outside throws.</param>
     public static bool IsExempt(double belowEdgeM, double outM) =>
-        Limit.Within(belowEdgeM, -1000, 1000, "height below the roof edge in m") > BelowEdgeM && Limit.AtLeast(outM, 0, "distance from the wall in m") < OutM;
+        Limit.Within(belowEdgeM, -1000, 1000, "height below the roof edge in m") > BelowEdgeM
+            && Limit.AtLeast(outM, 0, "distance from the wall in m") < OutM;
 }

@@ -11,7 +11,9 @@ public static class GroundRod
         "rod-resistance",
         "Resistance of one driven rod",
         "R = rho / (2 pi L) (ln(4 L / a) - 1)",
-        new("R", "ohm", "resistance"), [new("rho", "ohm m", "resistivity of the soil, the same all round"), new("L", "m", "length in the soil"), new("a", "m", "radius, not diameter")],
+        new("R", "ohm", "resistance"),
+            [new("rho", "ohm m", "resistivity of the soil, the same all round"), new("L", "m", "length in the soil"),
+            new("a", "m", "radius, not diameter")],
         "dwight-rod", "rod formula after Dwight")
     {
         Method = v => OneOhm(v[0], v[1], v[2]),
@@ -23,7 +25,8 @@ public static class GroundRod
         "Resistance of two driven rods farther apart than they are long",
         "R = rho / (4 pi L) (ln(4 L / a) - 1) + rho / (4 pi s) (1 - L^2 / (3 s^2) + 2 L^4 / (5 s^4))",
         new("R", "ohm", "resistance"),
-        [new("rho", "ohm m", "resistivity of the soil"), new("L", "m", "length in the soil"), new("a", "m", "radius"), new("s", "m", "spacing, above L")],
+        [new("rho", "ohm m", "resistivity of the soil"), new("L", "m", "length in the soil"), new("a", "m", "radius"),
+            new("s", "m", "spacing, above L")],
         "dwight-rod", "recalled: the page read prints it garbled", Provenance.Memory)
     {
         Method = v => TwoOhm(v[0], v[1], v[2], v[3]),
@@ -69,7 +72,8 @@ public static class GroundRod
     /// <param name="peakA">Peak [A], not negative; outside throws.</param>
     /// <param name="rodOhm">Resistance of the rod [ohm], not negative; outside throws.</param>
     /// <returns>Voltage against far ground [V].</returns>
-    public static double PotentialV(double peakA, double rodOhm) => Limit.AtLeast(peakA, 0, "peak in A") * Limit.AtLeast(rodOhm, 0, "resistance in ohm");
+    public static double PotentialV(double peakA, double rodOhm) =>
+        Limit.AtLeast(peakA, 0, "peak in A") * Limit.AtLeast(rodOhm, 0, "resistance in ohm");
 
     private static void Check(double resistivityOhmM, double lengthM, double radiusM)
     {

@@ -17,7 +17,9 @@ public static class RollingSphere
         "rolling-sphere-radius",
         "Radius protected beside a rod, at a height",
         "p = sqrt(h (2 r - h)) - sqrt(hx (2 r - hx))",
-        new("p", "m", "protected radius"), [new("h", "m", "height of the rod, at most r"), new("hx", "m", "height of what is protected"), new("r", "m", "radius of the sphere")],
+        new("p", "m", "protected radius"),
+            [new("h", "m", "height of the rod, at most r"), new("hx", "m", "height of what is protected"),
+            new("r", "m", "radius of the sphere")],
         "iec-62305-3-spacing", "geometry of the sphere", Provenance.Derived);
 
     /// <summary>Between two rods.</summary>

@@ -39,7 +39,8 @@ public static class StrikeExposure
         "strikes-per-year",
         "Flashes to be expected at the house in a year",
         "N = Ng A C 1e-6",
-        new("N", "1/year", "flashes in a year"), [new("Ng", "1/(km2 year)", "flash density"), new("A", "m2", "the larger collection area"), new("C", "", "factor of the place")],
+        new("N", "1/year", "flashes in a year"),
+            [new("Ng", "1/(km2 year)", "flash density"), new("A", "m2", "the larger collection area"), new("C", "", "factor of the place")],
         "nfpa-780", "annex L")
     {
         Method = v => PerYear(v[0], v[1], v[2]),
@@ -80,7 +81,8 @@ public static class StrikeExposure
     /// <param name="place">Factor of the place, 0.25 to 2; outside throws.</param>
     /// <returns>Flashes a year.</returns>
     public static double PerYear(double densityPerKm2, double areaM2, double place) =>
-        Limit.Within(densityPerKm2, 0, 200, "flash density in 1/(km2 year)") * Limit.AtLeast(areaM2, 0, "collection area in m2") * Limit.Within(place, 0.25, 2, "factor of the place") * 1e-6;
+        Limit.Within(densityPerKm2, 0, 200, "flash density in 1/(km2 year)") * Limit.AtLeast(areaM2, 0,
+            "collection area in m2") * Limit.Within(place, 0.25, 2, "factor of the place") * 1e-6;
 
     /// <summary>The flash density from days with thunder.</summary>
     /// <param name="days">Days in a year, 0 to 366; outside throws.</param>

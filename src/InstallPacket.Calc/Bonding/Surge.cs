@@ -78,7 +78,8 @@ public static class Surge
     /// <param name="peakA">Peak [A], not negative; outside throws.</param>
     /// <param name="frontS">Front time [s], above 0 to 1; outside throws.</param>
     /// <returns>Steepness [A/s].</returns>
-    public static double SteepnessAPerS(double peakA, double frontS) => 0.8 * Limit.AtLeast(peakA, 0, "peak in A") / (0.8 * Limit.Between(frontS, 0, 1, "front time in s"));
+    public static double SteepnessAPerS(double peakA, double frontS) =>
+        0.8 * Limit.AtLeast(peakA, 0, "peak in A") / (0.8 * Limit.Between(frontS, 0, 1, "front time in s"));
 
     /// <summary>The voltage along an inductance.</summary>
     /// <param name="inductanceH">Inductance [H], not negative; outside throws.</param>
@@ -98,7 +99,8 @@ public static class Surge
     /// <summary>The specific energy of the 8/20 wave.</summary>
     /// <param name="peakA">Peak [A], not negative; outside throws.</param>
     /// <returns>Specific energy [J/ohm].</returns>
-    public static double ActionJPerOhm(double peakA) => Limit.AtLeast(peakA, 0, "peak in A") * peakA * WaveK * WaveK * 720 * Math.Pow(WaveTauUs / 2, 7) * 1e-6;
+    public static double ActionJPerOhm(double peakA) =>
+        Limit.AtLeast(peakA, 0, "peak in A") * peakA * WaveK * WaveK * 720 * Math.Pow(WaveTauUs / 2, 7) * 1e-6;
 
     /// <summary>The largest steepness of the 8/20 wave.</summary>
     /// <param name="peakA">Peak [A], not negative; outside throws.</param>

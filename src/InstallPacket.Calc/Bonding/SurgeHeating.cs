@@ -25,7 +25,8 @@ public static class SurgeHeating
         Method = v => RiseK(v[0], v[1] * 1e-6),
     };
 
-    /// <summary>The rise of temperature. Above <see cref="MeltingRiseK"/> the conductor melts and the number only says by how much.</summary>
+    /// <summary>The rise of temperature. Above <see cref="MeltingRiseK"/> the conductor melts and the number only says by how
+    /// much.</summary>
     /// <param name="energyJPerOhm">Specific energy [J/ohm], 0 to 1e7; outside throws.</param>
     /// <param name="areaM2">Cross-section [m2], above 0 to 0.001; outside throws.</param>
     /// <returns>Rise [K].</returns>

@@ -68,7 +68,8 @@ public static class WireGauge
     /// <summary>The diameter of the solid round wire of a cross-section.</summary>
     /// <param name="areaM2">Cross-section [m2], above 0 to 0.001; outside throws.</param>
     /// <returns>Diameter [m].</returns>
-    public static double EquivalentDiameterM(double areaM2) => Math.Sqrt(4 * Limit.Between(areaM2, 0, 1e-3, "cross-section in m2") / Math.PI);
+    public static double EquivalentDiameterM(double areaM2) =>
+        Math.Sqrt(4 * Limit.Between(areaM2, 0, 1e-3, "cross-section in m2") / Math.PI);
 
     private static double Diameter(double diameterM) => Limit.Between(diameterM, 0, 0.1, "diameter in m");
 }

@@ -74,7 +74,8 @@ public static class WireInductance
     /// <param name="turns">Turns, not negative; outside throws.</param>
     /// <param name="loopH">Inductance of one loop [H], not negative; outside throws.</param>
     /// <returns>Inductance [H], an upper estimate.</returns>
-    public static double CoilH(double turns, double loopH) => Limit.AtLeast(turns, 0, "number of turns") * turns * Limit.AtLeast(loopH, 0, "inductance of a loop in H");
+    public static double CoilH(double turns, double loopH) =>
+        Limit.AtLeast(turns, 0, "number of turns") * turns * Limit.AtLeast(loopH, 0, "inductance of a loop in H");
 
     private static double Straight(double lengthM, double diameterM, double end)
     {

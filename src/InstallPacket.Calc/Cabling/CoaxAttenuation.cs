@@ -16,13 +16,15 @@ public static class CoaxAttenuation
         "Cable loss per length at the frequency",
         "a = a0 + (a1 - a0) (sqrt f - sqrt f0) / (sqrt f1 - sqrt f0); above the last point a1 sqrt(f / f1)",
         new("a", "dB/100 m", "loss at 20 C"),
-        [new("f", "MHz", "frequency"), new("f0", "MHz", "table point below"), new("a0", "dB/100 m", "loss there"), new("f1", "MHz", "table point above"), new("a1", "dB/100 m", "loss there")],
+        [new("f", "MHz", "frequency"), new("f0", "MHz", "table point below"), new("a0", "dB/100 m", "loss there"),
+            new("f1", "MHz", "table point above"), new("a1", "dB/100 m", "loss there")],
         "s47-coax-design", "conductor loss grows with sqrt f; interpolation rule of this project", Provenance.Derived)
         .By<IReadOnlyList<AttenuationPoint>>((table, v) => DbPer100M(table, v[0]));
 
     /// <summary>The loss per length at a frequency.</summary>
     /// <param name="table">Points in rising frequency; at least one, else throws.</param>
-    /// <param name="frequencyMHz">Frequency [MHz]; below the first point throws: steel-cored cable leaves the law there. Above the last point the square root law carries on.</param>
+    /// <param name="frequencyMHz">Frequency [MHz]; below the first point throws: steel-cored cable leaves the law there. Above the last
+    /// point the square root law carries on.</param>
     /// <returns>Loss at 20 degrees Celsius [dB per 100 m].</returns>
     public static double DbPer100M(IReadOnlyList<AttenuationPoint> table, double frequencyMHz)
     {
@@ -43,7 +45,8 @@ public static class CoaxAttenuation
         ArgumentNullException.ThrowIfNull(table);
         if (table.Count == 0) throw new ArgumentException("The attenuation table is empty.", nameof(table));
         if (!(frequencyMHz >= table[0].FrequencyMHz))
-            throw new ArgumentOutOfRangeException(nameof(frequencyMHz), frequencyMHz, "The frequency lies below the first point of the cable's table.");
+            throw new ArgumentOutOfRangeException(nameof(frequencyMHz), frequencyMHz,
+                "The frequency lies below the first point of the cable's table.");
         for (var i = 1; i < table.Count; i++)
         {
             if (table[i].FrequencyMHz <= table[i - 1].FrequencyMHz)

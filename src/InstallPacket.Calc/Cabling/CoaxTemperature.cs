@@ -21,7 +21,8 @@ public static class CoaxTemperature
     /// <returns>Factor on the loss at 20 degrees.</returns>
     public static double Factor(double celsius)
     {
-        if (!(celsius is >= -40 and <= 70)) throw new ArgumentOutOfRangeException(nameof(celsius), celsius, "The rule holds from -40 to 70 degrees Celsius.");
+        if (!(celsius is >= -40 and <= 70)) throw new ArgumentOutOfRangeException(nameof(celsius), celsius,
+            "The rule holds from -40 to 70 degrees Celsius.");
         return 1 + 0.0011 * 1.8 * (celsius - 20);
     }
 }

@@ -33,7 +33,8 @@ public static class DcFeed
         "dc-feed-power",
         "Voltage at an amplifier with a regulator",
         "V = (Vs + sqrt(Vs^2 - 4 P R)) / 2, no solution when Vs^2 < 4 P R",
-        new("V", "V", "voltage at the load"), [new("Vs", "V", "supply"), new("P", "W", "power of the load"), new("R", "ohm", "loop resistance")],
+        new("V", "V", "voltage at the load"),
+            [new("Vs", "V", "supply"), new("P", "W", "power of the load"), new("R", "ohm", "loop resistance")],
         "project-notes", "Ohm's law", Provenance.Derived);
 
     /// <summary>The resistance of the loop.</summary>

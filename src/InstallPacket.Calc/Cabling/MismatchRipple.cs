@@ -10,7 +10,9 @@ public static class MismatchRipple
         "mismatch-ripple",
         "Ripple between two mismatches, peak to peak",
         "r = 20 log10((1 + k) / (1 - k)), k = 10^(-(RL1 + RL2) / 20 - A / 10)",
-        new("r", "dB", "peak to peak"), [new("RL1", "dB", "return loss at one end"), new("RL2", "dB", "return loss at the other end"), new("A", "dB", "one-way loss of the cable between")],
+        new("r", "dB", "peak to peak"),
+            [new("RL1", "dB", "return loss at one end"), new("RL2", "dB", "return loss at the other end"),
+            new("A", "dB", "one-way loss of the cable between")],
         "project-notes", "sum of the direct and the twice reflected wave", Provenance.Derived)
     {
         Method = v => PeakToPeakDb(v[0], v[1], v[2]),

@@ -26,7 +26,8 @@ public static class NoiseCascade
         "Noise figure of the chain up to a part",
         "F = F1 + (F2 - 1) / G1 + (F3 - 1) / (G1 G2) + ..., NF = 10 log10(F)",
         new("NF", "dB", "noise figure referred to the start"),
-        [new("NF before", "dB", "noise figure of the chain before the part"), new("G before", "dB", "gain of the chain before the part"), new("NF part", "dB", "noise figure of the part")],
+        [new("NF before", "dB", "noise figure of the chain before the part"), new("G before", "dB", "gain of the chain before the part"),
+            new("NF part", "dB", "noise figure of the part")],
         "s50-noise-post", "two-stage case as read, applied part by part", Provenance.Derived)
     {
         Method = v => 10 * Math.Log10(Math.Pow(10, v[0] / 10) + (Math.Pow(10, v[2] / 10) - 1) / Math.Pow(10, v[1] / 10)),

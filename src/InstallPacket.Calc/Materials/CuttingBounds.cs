@@ -80,7 +80,8 @@ public static class CuttingBounds
     internal static long Quick(CutInstance instance, int[] demand, int[] counts)
     {
         var cover = Cover(instance, instance.Total(demand), counts);
-        return instance.OneStock ? Math.Max(cover, LongPieces(instance.Lengths, demand, instance.StockLengths[0]) * instance.Costs[0]) : cover;
+        return instance.OneStock ? Math.Max(cover, LongPieces(instance.Lengths, demand, instance.StockLengths[0]) * instance.Costs[0])
+            : cover;
     }
 
     internal static long RatioUp(long a, long b) => a <= 0 ? 0 : (a + b - 1) / b;

@@ -3,7 +3,8 @@ namespace InstallPacket.Calc.Materials;
 /// <summary>One way to use a length of stock.</summary>
 internal sealed record Filling(int Stock, int[] Counts, long Used);
 
-/// <summary>Enumerates the fillings that some best plan may use: the longest open piece is in them, and no other filling is at least as good.</summary>
+/// <summary>Enumerates the fillings that some best plan may use: the longest open piece is in them, and no other filling is at least as
+/// good.</summary>
 internal sealed class CuttingFillings(CutInstance instance, int most)
 {
     private readonly long[] _lengths = instance.Lengths;
@@ -34,7 +35,8 @@ internal sealed class CuttingFillings(CutInstance instance, int most)
             if (i == _lengths.Length)
             {
                 (budget, Steps) = (budget - 1, Steps + 1);
-                if (!Dominated(counts, rest, slack, first)) found.Add(new(stock, (int[])counts.Clone(), instance.StockLengths[stock] - slack));
+                if (!Dominated(counts, rest, slack, first)) found.Add(new(stock, (int[])counts.Clone(),
+                    instance.StockLengths[stock] - slack));
                 return;
             }
             var fits = (int)Math.Min(rest[i], slack / _lengths[i]);
@@ -50,7 +52,8 @@ internal sealed class CuttingFillings(CutInstance instance, int most)
         return found;
     }
 
-    // A filling is no better than another that has a longer open piece in place of one of its pieces, when that piece fits: the two can change places.
+    // A filling is no better than another that has a longer open piece in place of one of its pieces, when that piece fits: the two can
+    // change places.
     private bool Dominated(int[] counts, int[] rest, long slack, int first)
     {
         for (var longer = first; longer < _lengths.Length; longer++)

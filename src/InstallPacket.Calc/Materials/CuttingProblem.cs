@@ -25,7 +25,8 @@ public sealed record CutStrip(int Stock, IReadOnlyList<int> Pieces);
 /// <param name="Proved">Whether it is known that no plan is better; without a plan, that there is none.</param>
 public sealed record CutResult(IReadOnlyList<CutStrip> Strips, bool Found, long Cost, long Bound, bool Proved);
 
-/// <summary>The problem in the form that the search works on: pieces of one length are counted, longest first; the kerf is in the lengths.</summary>
+/// <summary>The problem in the form that the search works on: pieces of one length are counted, longest first; the kerf is in the
+/// lengths.</summary>
 /// <param name="Lengths">Lengths of the kinds of piece, falling.</param>
 /// <param name="Demand">How many of each.</param>
 /// <param name="StockLengths">Lengths of the stock.</param>
@@ -33,14 +34,16 @@ public sealed record CutResult(IReadOnlyList<CutStrip> Strips, bool Found, long 
 /// <param name="Counts">How many there are, never more than could be used.</param>
 /// <param name="Limited">Whether a count can bind.</param>
 /// <param name="CostMeasure">What one unit of cost stands for.</param>
-internal sealed record CutInstance(long[] Lengths, int[] Demand, long[] StockLengths, long[] Costs, int[] Counts, bool[] Limited, long CostMeasure)
+internal sealed record CutInstance(long[] Lengths, int[] Demand, long[] StockLengths, long[] Costs, int[] Counts, bool[] Limited,
+    long CostMeasure)
 {
     /// <summary>Whether there is one kind of stock and enough of it.</summary>
     public bool OneStock => StockLengths.Length == 1 && !Limited[0];
 
     public long Total(int[] demand) => demand.Select((d, i) => d * Lengths[i]).Sum();
 
-    /// <summary>Brings a problem into this form. Lengths are divided by their common measure; what is left of a stock below it is of no use.</summary>
+    /// <summary>Brings a problem into this form. Lengths are divided by their common measure; what is left of a stock below it is of no
+    /// use.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="reduce">Whether to divide; the bounds of the lengths as they are may be lower.</param>
     public static CutInstance Of(CuttingProblem problem, bool reduce = true)
@@ -50,8 +53,10 @@ internal sealed record CutInstance(long[] Lengths, int[] Demand, long[] StockLen
         var measure = reduce ? lengths.Aggregate(Divisor) : 1;
         var money = Math.Max(1, problem.Stock.Select(s => s.Cost).Aggregate(0L, Divisor));
         return new(
-            [.. lengths.Select(l => l / measure)], [.. kinds.Select(g => g.Count())], [.. problem.Stock.Select(s => (s.Length + problem.Kerf) / measure)],
-            [.. problem.Stock.Select(s => s.Cost / money)], [.. problem.Stock.Select(s => Math.Min(s.Count ?? int.MaxValue, problem.Pieces.Count))],
+            [.. lengths.Select(l => l / measure)], [.. kinds.Select(g => g.Count())],
+                [.. problem.Stock.Select(s => (s.Length + problem.Kerf) / measure)],
+            [.. problem.Stock.Select(s => s.Cost / money)],
+                [.. problem.Stock.Select(s => Math.Min(s.Count ?? int.MaxValue, problem.Pieces.Count))],
             [.. problem.Stock.Select(s => s.Count is { } n && n < problem.Pieces.Count)], money);
     }
 

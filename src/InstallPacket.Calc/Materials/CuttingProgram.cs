@@ -37,7 +37,8 @@ internal sealed class CuttingProgram
 
     /// <summary>Fillings in use and how often.</summary>
     public IReadOnlyList<(Filling Filling, double Times)> Used =>
-        [.. _basis.Select((c, r) => (c.Filling, _amounts[r])).Where(u => u.Filling is not null && u.Item2 > Tiny).Select(u => (u.Filling!, u.Item2))];
+        [.. _basis.Select((c, r) => (c.Filling, _amounts[r])).Where(u => u.Filling is not null && u.Item2 > Tiny).Select(u =>
+            (u.Filling!, u.Item2))];
 
     public void Solve()
     {
@@ -46,7 +47,8 @@ internal sealed class CuttingProgram
             var prices = Prices();
             if (Entering(prices) is not { } column)
             {
-                if (!_basis.Where((c, r) => c.Cost == _dear && c.Filling is null && _amounts[r] > 1e-6).Any()) Value = _basis.Select((c, r) => c.Cost * _amounts[r]).Sum();
+                if (!_basis.Where((c, r) => c.Cost == _dear && c.Filling is null && _amounts[r] > 1e-6).Any()) Value = _basis.Select((c,
+                    r) => c.Cost * _amounts[r]).Sum();
                 Bound = SafeBound(prices);
                 return;
             }

@@ -68,7 +68,8 @@ internal sealed class CuttingSearch(CutInstance instance, int mostNodes)
             Complete &= _fillings.Complete;
         }
         return all.Select((f, i) => (Filling: f, At: i))
-            .OrderBy(f => (double)instance.Costs[f.Filling.Stock] / f.Filling.Used).ThenBy(f => instance.StockLengths[f.Filling.Stock] - f.Filling.Used).ThenBy(f => f.At)
+            .OrderBy(f => (double)instance.Costs[f.Filling.Stock] / f.Filling.Used).ThenBy(f =>
+                instance.StockLengths[f.Filling.Stock] - f.Filling.Used).ThenBy(f => f.At)
             .Select(f => f.Filling);
     }
 

@@ -18,7 +18,8 @@ public static class CuttingStock
         "cutting-least-cost",
         "Least cost of the stock that is opened",
         "C = min sum c x, over plans in which each piece is cut once and sum (l + k) <= L + k on each stock",
-        new("C", "", "cost: metres of stock opened, or the price"), [new("n", "", "pieces"), new("sum l", "m", "pieces together"), new("B", "", "bound: no plan costs less")],
+        new("C", "", "cost: metres of stock opened, or the price"),
+            [new("n", "", "pieces"), new("sum l", "m", "pieces together"), new("B", "", "bound: no plan costs less")],
         "cutting-notes", "bin completion with bounds; column generation for repeated pieces", Provenance.Derived)
         .By<double>((least, _) => least);
 
@@ -45,7 +46,8 @@ public static class CuttingStock
     /// <returns>The plan. The same problem always gives the same one.</returns>
     public static CutResult Solve(CuttingProblem problem, int mostNodes = MostNodes)
     {
-        foreach (var length in problem.Pieces.Concat(problem.Stock.Select(s => s.Length))) ArgumentOutOfRangeException.ThrowIfNegativeOrZero(length);
+        foreach (var length in problem.Pieces.Concat(problem.Stock.Select(s =>
+            s.Length))) ArgumentOutOfRangeException.ThrowIfNegativeOrZero(length);
         if (problem.Pieces.Count == 0) return new([], true, 0, 0, true);
         if (problem.Stock.Count == 0) return new([], false, 0, 0, true);
         var instance = CutInstance.Of(problem);
@@ -61,8 +63,10 @@ public static class CuttingStock
         return new(Assign(problem, best ?? []), best is not null, cost * instance.CostMeasure, lowest * instance.CostMeasure, proved);
     }
 
-    // Whole parts of the program's fillings first; what is left is small and is searched. If that fails, one filling of each kind is taken back.
-    private static (IReadOnlyList<Filling>? Best, long Bound) ByProgram(CutInstance instance, IReadOnlyList<Filling>? best, long bound, int mostNodes)
+    // Whole parts of the program's fillings first; what is left is small and is searched. If that fails, one filling of each kind is taken
+    // back.
+    private static (IReadOnlyList<Filling>? Best, long Bound) ByProgram(CutInstance instance, IReadOnlyList<Filling>? best, long bound,
+        int mostNodes)
     {
         var program = new CuttingProgram(instance);
         program.Solve();
@@ -79,7 +83,8 @@ public static class CuttingStock
         return (best, bound);
     }
 
-    private static (List<Filling> Fixed, int[] Demand, int[] Counts) WholePart(CutInstance instance, IReadOnlyList<(Filling Filling, double Times)> used, int release)
+    private static (List<Filling> Fixed, int[] Demand, int[] Counts) WholePart(CutInstance instance,
+        IReadOnlyList<(Filling Filling, double Times)> used, int release)
     {
         var (demand, counts) = ((int[])instance.Demand.Clone(), (int[])instance.Counts.Clone());
         var plan = new List<Filling>();
@@ -96,13 +101,15 @@ public static class CuttingStock
         return (plan, demand, counts);
     }
 
-    private static long Cost(CutInstance instance, IReadOnlyList<Filling>? plan) => plan?.Sum(f => instance.Costs[f.Stock]) ?? long.MaxValue;
+    private static long Cost(CutInstance instance, IReadOnlyList<Filling>? plan) => plan?.Sum(f => instance.Costs[f.Stock])
+        ?? long.MaxValue;
 
     // Kinds of piece back to the pieces themselves, in the order of the problem.
     private static CutStrip[] Assign(CuttingProblem problem, IReadOnlyList<Filling> plan)
     {
         var open = problem.Pieces.Select((l, i) => (Length: l, At: i)).GroupBy(p => p.Length).OrderByDescending(g => g.Key)
             .Select(g => new Queue<int>(g.Select(p => p.At))).ToArray();
-        return [.. plan.Select(f => new CutStrip(f.Stock, [.. f.Counts.SelectMany((c, i) => Enumerable.Range(0, c).Select(_ => open[i].Dequeue()))]))];
+        return [.. plan.Select(f =>
+            new CutStrip(f.Stock, [.. f.Counts.SelectMany((c, i) => Enumerable.Range(0, c).Select(_ => open[i].Dequeue()))]))];
     }
 }

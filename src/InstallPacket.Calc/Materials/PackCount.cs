@@ -8,7 +8,8 @@ public static class PackCount
     /// <summary>Count with spares.</summary>
     public static readonly Formula SpareFormula = new(
         "count-with-spares", "Count with spares", "m = ceiling(n (1 + s / 100))", new("m", "", "pieces or metres"),
-        [new("n", "", "wanted by the plan"), new("s", "%", "spare share of the part")], "project-notes", "trade habit of spares, rounded up", Provenance.CommonPractice)
+        [new("n", "", "wanted by the plan"), new("s", "%", "spare share of the part")], "project-notes",
+            "trade habit of spares, rounded up", Provenance.CommonPractice)
     {
         Method = v => WithSpares((int)v[0], v[1]),
     };

@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Mounting;
 
-/// <summary>From ultimate wind to the loads that allowable stresses are compared with. Not to be mixed with European partial factors.</summary>
+/// <summary>From ultimate wind to the loads that allowable stresses are compared with. Not to be mixed with European partial
+/// factors.</summary>
 public static class AllowableStress
 {
     /// <summary>Share of the ultimate wind load.</summary>

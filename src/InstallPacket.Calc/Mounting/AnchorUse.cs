@@ -11,7 +11,8 @@ public static class AnchorUse
         "anchor-use",
         "Use of an anchor by its maker's figures",
         "u = N / NR + V / VR",
-        new("u", "", "demand over capacity"), [new("N", "N", "pull"), new("V", "N", "shear"), new("NR", "N", "stated for pull"), new("VR", "N", "stated for shear")],
+        new("u", "", "demand over capacity"),
+            [new("N", "N", "pull"), new("V", "N", "shear"), new("NR", "N", "stated for pull"), new("VR", "N", "stated for shear")],
         "project-notes", "straight line between both, on the safe side of the approvals' curves", Provenance.Derived)
     {
         Method = v => Of(v[0], v[1], v[2], v[3]),

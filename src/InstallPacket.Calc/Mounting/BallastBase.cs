@@ -4,7 +4,8 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Calc.Mounting;
 
 /// <summary>
-/// A frame held down by blocks on a flat roof. The force is that of the ultimate wind and the weight is unfactored: the 0.6 of allowable stress
+/// A frame held down by blocks on a flat roof. The force is that of the ultimate wind and the weight is unfactored: the 0.6 of allowable
+/// stress
 /// stands on both sides. Not for sloped roofs nor for regions of hurricanes.
 /// </summary>
 public static class BallastBase
@@ -20,7 +21,8 @@ public static class BallastBase
         "ballast-overturning",
         "Weight against overturning",
         "D = 2 F h / B",
-        new("D", "N", "total weight"), [new("F", "N", "ultimate wind force"), new("h", "m", "its height above the roof"), new("B", "m", "side of the square base")],
+        new("D", "N", "total weight"),
+            [new("F", "N", "ultimate wind force"), new("h", "m", "its height above the roof"), new("B", "m", "side of the square base")],
         "project-notes", "balance of moments, D B / 2 >= F h", Provenance.Derived)
     {
         Method = v => OverturningN(v[0], v[1], v[2]),
@@ -42,7 +44,8 @@ public static class BallastBase
         "ballast-blocks",
         "Number of ballast blocks",
         "n = ceil((D - W) / (m g)), D the larger of the two weights",
-        new("n", "", "blocks"), [new("D", "N", "weight needed"), new("W", "N", "weight of frame and antenna"), new("m", "kg", "mass of a block")],
+        new("n", "", "blocks"),
+            [new("D", "N", "weight needed"), new("W", "N", "weight of frame and antenna"), new("m", "kg", "mass of a block")],
         "project-notes", "balance of weights", Provenance.Derived)
     {
         Method = v => Blocks(v[0], v[1], v[2]),
@@ -53,7 +56,9 @@ public static class BallastBase
         "ballast-roof-pressure",
         "Pressure of the ballasted frame on the roof",
         "p = (W + n m g) / B^2",
-        new("p", "Pa", "mean pressure under the frame"), [new("W", "N", "weight of frame and antenna"), new("n", "", "blocks"), new("m", "kg", "mass of a block"), new("B", "m", "side of the square base")],
+        new("p", "Pa", "mean pressure under the frame"),
+            [new("W", "N", "weight of frame and antenna"), new("n", "", "blocks"), new("m", "kg", "mass of a block"),
+            new("B", "m", "side of the square base")],
         "project-notes", "weight over area", Provenance.Derived)
     {
         Method = v => RoofPressurePa(v[0], (int)v[1], v[2], v[3]),
@@ -64,7 +69,9 @@ public static class BallastBase
         "ballast-service",
         "Weight against overturning from service loads",
         "D = 2 SF Fa h / B",
-        new("D", "N", "total weight"), [new("SF", "", "safety factor, 1.5"), new("Fa", "N", "wind force by allowable stress"), new("h", "m", "its height above the roof"), new("B", "m", "side of the square base")],
+        new("D", "N", "total weight"),
+            [new("SF", "", "safety factor, 1.5"), new("Fa", "N", "wind force by allowable stress"),
+            new("h", "m", "its height above the roof"), new("B", "m", "side of the square base")],
         "roof-ballast", "safety factor 1.5; for comparison, the larger weight governs");
 
     /// <summary>The total weight that keeps the frame from turning over.</summary>
@@ -72,13 +79,15 @@ public static class BallastBase
     /// <param name="heightM">Its height above the roof [m], not negative; outside throws.</param>
     /// <param name="baseM">Side of the square base [m], above 0 to 20; outside throws.</param>
     /// <returns>Weight [N].</returns>
-    public static double OverturningN(double ultimateN, double heightM, double baseM) => 2 * Force(ultimateN) * Limit.AtLeast(heightM, 0, "height of the force in m") / Base(baseM);
+    public static double OverturningN(double ultimateN, double heightM, double baseM) =>
+        2 * Force(ultimateN) * Limit.AtLeast(heightM, 0, "height of the force in m") / Base(baseM);
 
     /// <summary>The total weight that keeps the frame from sliding.</summary>
     /// <param name="ultimateN">Ultimate wind force [N], not negative; outside throws.</param>
     /// <param name="friction">Friction, 0.05 to 1; outside throws.</param>
     /// <returns>Weight [N].</returns>
-    public static double SlidingN(double ultimateN, double friction = Friction) => Force(ultimateN) / Limit.Within(friction, 0.05, 1, "friction");
+    public static double SlidingN(double ultimateN, double friction = Friction) =>
+        Force(ultimateN) / Limit.Within(friction, 0.05, 1, "friction");
 
     /// <summary>The blocks that make up a weight.</summary>
     /// <param name="neededN">The larger of the two weights, with uplift of sails added [N], not negative; outside throws.</param>

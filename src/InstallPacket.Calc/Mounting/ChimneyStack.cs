@@ -23,7 +23,8 @@ public static class ChimneyStack
         "Stress at the foot of a chimney stack",
         "sigma = 6 (M + F h) / B^3 - rho g h, above 0 it tears plain masonry",
         new("sigma", "MPa", "net tension, should not be above 0"),
-        [new("M", "N m", "moment of the mast at the stack's top"), new("F", "N", "wind force of mast and antenna"), new("h", "m", "height of the stack"), new("B", "m", "side of the square stack"), new("rho", "kg/m3", "density of masonry")],
+        [new("M", "N m", "moment of the mast at the stack's top"), new("F", "N", "wind force of mast and antenna"),
+            new("h", "m", "height of the stack"), new("B", "m", "side of the square stack"), new("rho", "kg/m3", "density of masonry")],
         "project-notes", "mechanics of beams; a solid stack, flues make it worse", Provenance.Derived)
     {
         Method = v => FootTensionPa(v[0], v[1], v[3], v[2], v[4]) / 1e6,
@@ -33,7 +34,8 @@ public static class ChimneyStack
     /// <param name="momentNm">Moment of the mast [N m], not negative; outside throws.</param>
     /// <param name="spacingM">Between the straps [m], above 0 to 10; outside throws.</param>
     /// <returns>Pull [N].</returns>
-    public static double StrapLegN(double momentNm, double spacingM) => Moment(momentNm) / (2 * Limit.Between(spacingM, 0, 10, "spacing of the straps in m"));
+    public static double StrapLegN(double momentNm, double spacingM) =>
+        Moment(momentNm) / (2 * Limit.Between(spacingM, 0, 10, "spacing of the straps in m"));
 
     /// <summary>The net stress at the foot of a solid square stack.</summary>
     /// <param name="momentNm">Moment of the mast at the stack's top [N m], not negative; outside throws.</param>

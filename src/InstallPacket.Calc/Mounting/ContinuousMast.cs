@@ -21,7 +21,8 @@ public sealed record HeldMastForces(IReadOnlyList<double> MomentsNm, IReadOnlyLi
 }
 
 /// <summary>
-/// The theorem of three moments for a mast of one tube on supports that do not give. A ring of guys gives a little: the moment below it is then larger and the pull of the
+/// The theorem of three moments for a mast of one tube on supports that do not give. A ring of guys gives a little: the moment below it is
+/// then larger and the pull of the
 /// guys smaller than calculated.
 /// </summary>
 public static class ContinuousMast
@@ -32,7 +33,8 @@ public static class ContinuousMast
         "Moment of a mast held at several points, at a support",
         "M(i-1) L(i) + 2 M(i) (L(i) + L(i+1)) + M(i+1) L(i+1) = w (L(i)^3 + L(i+1)^3) / 4; M = 0 at the foot, F a + w a^2 / 2 at the highest support",
         new("M", "N m", "moment at the support"),
-        [new("z", "m", "height of the support"), new("F", "N", "force at the top"), new("a", "m", "free length"), new("w", "N/m", "line load")],
+        [new("z", "m", "height of the support"), new("F", "N", "force at the top"), new("a", "m", "free length"),
+            new("w", "N/m", "line load")],
         "project-notes", "mechanics of beams, rigid supports (theorem of three moments)", Provenance.Derived)
         .By<double>((moment, _) => moment);
 
@@ -42,7 +44,8 @@ public static class ContinuousMast
         "Force of a mast held at several points, at a support",
         "R(i) = w (L(i) + L(i+1)) / 2 + (M(i) - M(i-1)) / L(i) + (M(i) - M(i+1)) / L(i+1); above the highest support F + w a",
         new("R", "N", "force, positive against the wind"),
-        [new("z", "m", "height of the support"), new("F", "N", "force at the top"), new("a", "m", "free length"), new("w", "N/m", "line load")],
+        [new("z", "m", "height of the support"), new("F", "N", "force at the top"), new("a", "m", "free length"),
+            new("w", "N/m", "line load")],
         "project-notes", "mechanics of beams, rigid supports", Provenance.Derived)
         .By<double>((reaction, _) => reaction);
 
@@ -54,13 +57,15 @@ public static class ContinuousMast
         var (a, w) = (Limit.Within(mast.FreeM, 0, 100, "free length in m"), Limit.AtLeast(mast.LineLoadNPerM, 0, "line load in N/m"));
         var top = Limit.AtLeast(mast.TopN, 0, "force on the mast in N");
         var moments = Moments(spans, w, top * a + w * a * a / 2);
-        return new(moments, [.. spans.Select((l, i) => SpanMoment(l, w, moments[i], moments[i + 1]))], [.. moments.Select((_, i) => Reaction(i, spans, moments, w, top + w * a))]);
+        return new(moments, [.. spans.Select((l, i) => SpanMoment(l, w, moments[i], moments[i + 1]))],
+            [.. moments.Select((_, i) => Reaction(i, spans, moments, w, top + w * a))]);
     }
 
     private static double[] Spans(HeldMast mast)
     {
         Limit.AtLeast(mast.SupportsM.Count, 2, "count of supports");
-        return [.. mast.SupportsM.Skip(1).Zip(mast.SupportsM, (upper, lower) => Limit.Between(upper - lower, 0, 100, "distance of supports in m"))];
+        return [.. mast.SupportsM.Skip(1).Zip(mast.SupportsM, (upper, lower) =>
+            Limit.Between(upper - lower, 0, 100, "distance of supports in m"))];
     }
 
     // Three unknowns an equation, solved from the foot upwards and back (the matrix is tridiagonal and dominated by its diagonal).

@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Mounting;
 
-/// <summary>The simple European rule for antenna masts: fixed pressures, a moment the tube must bear, and limits beyond which a proof is asked for.</summary>
+/// <summary>The simple European rule for antenna masts: fixed pressures, a moment the tube must bear, and limits beyond which a proof is
+/// asked for.</summary>
 public static class EuropeanMastRule
 {
     /// <summary>Pressure up to <see cref="LowHeightM"/> [Pa], to which makers' antenna forces belong.</summary>
@@ -43,7 +44,8 @@ public static class EuropeanMastRule
         "mast-rule-tube-force",
         "Wind force on the mast by the simple European rule",
         "F = 1.2 q D L",
-        new("F", "N", "force, in the middle of the free length"), [new("q", "Pa", "pressure"), new("D", "m", "diameter"), new("L", "m", "free length")],
+        new("F", "N", "force, in the middle of the free length"),
+            [new("q", "Pa", "pressure"), new("D", "m", "diameter"), new("L", "m", "free length")],
         "en-60728-11", "shape factor of tubes");
 
     /// <summary>The force on the antenna.</summary>
@@ -79,7 +81,8 @@ public static class EuropeanMastRule
     /// <param name="freeM">Free length [m], not negative; outside throws.</param>
     /// <returns>Force [N].</returns>
     public static double TubeForceN(double pressurePa, double diameterM, double freeM) =>
-        TubeFactor * Limit.AtLeast(pressurePa, 0, "pressure in Pa") * Limit.Between(diameterM, 0, 1, "diameter in m") * Limit.AtLeast(freeM, 0, "free length in m");
+        TubeFactor * Limit.AtLeast(pressurePa, 0, "pressure in Pa") * Limit.Between(diameterM, 0, 1,
+            "diameter in m") * Limit.AtLeast(freeM, 0, "free length in m");
 
     /// <summary>The force on an antenna from its maker's figure.</summary>
     /// <param name="forceAt800PaN">Maker's force at 800 Pa [N], not negative; outside throws.</param>

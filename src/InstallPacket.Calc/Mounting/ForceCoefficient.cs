@@ -17,7 +17,8 @@ public sealed record ForceCoefficientRow(
 /// <summary>How strongly the wind pushes a shape. A maker's wind area or force governs where there is one.</summary>
 public static class ForceCoefficient
 {
-    /// <summary>Up to this product of diameter [m] and root of pressure [Pa] the wind flows slowly around a round part; every domestic mast and element.</summary>
+    /// <summary>Up to this product of diameter [m] and root of pressure [Pa] the wind flows slowly around a round part; every domestic
+    /// mast and element.</summary>
     public const double SlowLimit = 5.3;
 
     /// <summary>The coefficient of a table row.</summary>
@@ -45,7 +46,8 @@ public static class ForceCoefficient
     public static IReadOnlyList<string> Shapes => [.. All.Select(r => r.Shape).Distinct()];
 
     /// <summary>The coefficient of a shape that depends on its aspect.</summary>
-    /// <param name="shape"><c>round</c>, <c>round-fast</c>, <c>square-face</c>, <c>square-diagonal</c>, <c>flat</c>, <c>round-attached</c> or <c>dish</c>; else throws.</param>
+    /// <param name="shape"><c>round</c>, <c>round-fast</c>, <c>square-face</c>, <c>square-diagonal</c>, <c>flat</c>, <c>round-attached</c>
+    /// or <c>dish</c>; else throws.</param>
     /// <param name="aspect">Height to diameter, or long to short side, above 0; outside throws. Beyond the table its ends hold.</param>
     /// <param name="surface"><c>smooth</c>, <c>rough</c> or <c>very-rough</c> with <c>round-fast</c>, else empty.</param>
     /// <returns>Coefficient.</returns>
@@ -53,7 +55,8 @@ public static class ForceCoefficient
     {
         Limit.Between(aspect, 0, double.PositiveInfinity, "aspect (height to diameter)");
         var rows = All.Where(r => r.Shape == shape && r.Surface == surface && r.SolidityTo is null).OrderBy(r => r.Aspect).ToArray();
-        if (rows.Length == 0) throw new ArgumentOutOfRangeException(nameof(shape), $"{shape} {surface}".Trim(), "The table of force coefficients has no such shape.");
+        if (rows.Length == 0) throw new ArgumentOutOfRangeException(nameof(shape), $"{shape} {surface}".Trim(),
+            "The table of force coefficients has no such shape.");
         var above = Array.FindIndex(rows, r => r.Aspect >= aspect);
         if (above <= 0) return rows[above == 0 || rows.Length == 1 ? 0 : ^1].Cf;
         var (low, high) = (rows[above - 1], rows[above]);
@@ -67,7 +70,8 @@ public static class ForceCoefficient
     public static double OfLattice(string shape, double solidity)
     {
         var rows = All.Where(r => r.Shape == shape && r.SolidityTo is not null).OrderBy(r => r.SolidityTo).ToArray();
-        if (rows.Length == 0) throw new ArgumentOutOfRangeException(nameof(shape), shape, "The table of force coefficients has no such lattice.");
+        if (rows.Length == 0) throw new ArgumentOutOfRangeException(nameof(shape), shape,
+            "The table of force coefficients has no such lattice.");
         Limit.Within(solidity, 0, rows[^1].SolidityTo!.Value, "solidity");
         return (rows.FirstOrDefault(r => solidity < r.SolidityTo) ?? rows[^1]).Cf;
     }
@@ -93,7 +97,8 @@ public static class ForceCoefficient
     private static ForceCoefficientRow[] Load() =>
     [
         .. EmbeddedTable.Rows("Mounting/wind-force-coefficients.csv").Select(r => new ForceCoefficientRow(
-            r["shape"], r["surface"], Maybe(r["solidity_to"]), Maybe(r["aspect"]), CsvNumber.Of(r["cf"]), r["origin"], CsvProvenance.Of(r["provenance"]))),
+            r["shape"], r["surface"], Maybe(r["solidity_to"]), Maybe(r["aspect"]), CsvNumber.Of(r["cf"]), r["origin"],
+                CsvProvenance.Of(r["provenance"]))),
     ];
 
     private static double? Maybe(string cell) => cell.Length == 0 ? null : CsvNumber.Of(cell);

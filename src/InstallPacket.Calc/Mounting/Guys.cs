@@ -28,7 +28,9 @@ public static class Guys
         "guy-tension-midway",
         "Tension of two guys, wind midway between them",
         "T = H / (2 cos(180 deg / n) sin(phi))",
-        new("T", "N", "tension of each"), [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"), new("n", "", "guys in the set, 3 or 4")],
+        new("T", "N", "tension of each"),
+            [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"),
+            new("n", "", "guys in the set, 3 or 4")],
         "project-notes", "balance of forces; with three guys the same as in line with one", Provenance.Derived);
 
     /// <summary>The largest tension.</summary>
@@ -36,8 +38,11 @@ public static class Guys
         "guy-tension-worst",
         "Largest tension of a guy",
         "T = H / (sin(360 deg / n) sin(phi))",
-        new("T", "N", "tension"), [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"), new("n", "", "guys in the set, 3 or 4")],
-        "project-notes", "balance of forces; with three guys the wind 30 deg beside a guy pulls it 15 % harder than in line with it", Provenance.Derived)
+        new("T", "N", "tension"),
+            [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"),
+            new("n", "", "guys in the set, 3 or 4")],
+        "project-notes", "balance of forces; with three guys the wind 30 deg beside a guy pulls it 15 % harder than in line with it",
+            Provenance.Derived)
     {
         Method = v => WorstTensionN(v[0], v[1], (int)v[2]),
     };
@@ -55,7 +60,9 @@ public static class Guys
         "guy-compression-worst",
         "Largest push of the guys down the mast",
         "P = H / (cos(180 deg / n) tan(phi))",
-        new("P", "N", "compression"), [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"), new("n", "", "guys in the set, 3 or 4")],
+        new("P", "N", "compression"),
+            [new("H", "N", "push of the mast at the ring"), new("phi", "deg", "between guy and mast"),
+            new("n", "", "guys in the set, 3 or 4")],
         "project-notes", "two guys pull when the wind stands midway; twice the push of one with three guys", Provenance.Derived)
     {
         Method = v => WorstCompressionN(v[0], v[1], (int)v[2]),
@@ -66,7 +73,8 @@ public static class Guys
         "mast-euler",
         "Load at which the mast buckles",
         "Pe = pi^2 E I / (k L)^2",
-        new("Pe", "N", "buckling load"), [new("E I", "N m2", "stiffness"), new("L", "m", "between the supports"), new("k", "", "1 with both ends held")],
+        new("Pe", "N", "buckling load"),
+            [new("E I", "N m2", "stiffness"), new("L", "m", "between the supports"), new("k", "", "1 with both ends held")],
         "project-notes", "buckling after Euler", Provenance.Derived)
     {
         Method = v => Math.PI * Math.PI * v[0] / Math.Pow(v[2] * v[1], 2),
@@ -88,7 +96,8 @@ public static class Guys
         "guy-anchor-radius",
         "Distance of the guy's anchor from the mast",
         "r = hr tan(phi)",
-        new("r", "m", "distance on level ground"), [new("hr", "m", "height of the ring above the anchor"), new("phi", "deg", "between guy and mast")],
+        new("r", "m", "distance on level ground"),
+            [new("hr", "m", "height of the ring above the anchor"), new("phi", "deg", "between guy and mast")],
         "project-notes", "geometry", Provenance.Derived);
 
     /// <summary>The breaking strength.</summary>
@@ -110,7 +119,8 @@ public static class Guys
     /// <param name="angleDeg">Between guy and mast [deg], 1 to 89; outside throws.</param>
     /// <param name="guys">Guys in the set, 3 or 4; outside throws.</param>
     /// <returns>Tension [N].</returns>
-    public static double MidwayTensionN(double pushN, double angleDeg, int guys) => Push(pushN) / (2 * HalfAngleCos(guys) * Math.Sin(Radians(angleDeg)));
+    public static double MidwayTensionN(double pushN, double angleDeg, int guys) =>
+        Push(pushN) / (2 * HalfAngleCos(guys) * Math.Sin(Radians(angleDeg)));
 
     /// <summary>The largest tension of a guy, whichever way the wind comes; the one to choose wire and anchors by.</summary>
     /// <param name="pushN">Push of the mast at the ring [N], not negative; outside throws.</param>
@@ -131,7 +141,8 @@ public static class Guys
     /// <param name="angleDeg">Between guy and mast [deg], 1 to 89; outside throws.</param>
     /// <param name="guys">Guys in the set, 3 or 4; outside throws.</param>
     /// <returns>Compression [N]; weight and pretension come on top.</returns>
-    public static double WorstCompressionN(double pushN, double angleDeg, int guys) => 2 * CompressionN(MidwayTensionN(pushN, angleDeg, guys), angleDeg);
+    public static double WorstCompressionN(double pushN, double angleDeg, int guys) =>
+        2 * CompressionN(MidwayTensionN(pushN, angleDeg, guys), angleDeg);
 
     /// <summary>The load at which the mast buckles between its supports.</summary>
     /// <param name="section">Cross-section.</param>
@@ -152,7 +163,8 @@ public static class Guys
     /// <param name="ringHeightM">Height of the ring above the anchor [m], not negative; outside throws.</param>
     /// <param name="angleDeg">Between guy and mast [deg], 1 to 89; outside throws.</param>
     /// <returns>Distance [m].</returns>
-    public static double AnchorRadiusM(double ringHeightM, double angleDeg) => Limit.AtLeast(ringHeightM, 0, "height of the ring in m") * Math.Tan(Radians(angleDeg));
+    public static double AnchorRadiusM(double ringHeightM, double angleDeg) =>
+        Limit.AtLeast(ringHeightM, 0, "height of the ring in m") * Math.Tan(Radians(angleDeg));
 
     /// <summary>The least breaking strength of a guy.</summary>
     /// <param name="tensionN">Tension [N], not negative; outside throws.</param>
@@ -163,7 +175,8 @@ public static class Guys
 
     private static double Tension(double tensionN) => Limit.AtLeast(tensionN, 0, "tension of the guy in N");
 
-    private static double Radians(double angleDeg) => Limit.Within(angleDeg, 1, 89, "angle between guy and mast in degrees") * Math.PI / 180;
+    private static double Radians(double angleDeg) =>
+        Limit.Within(angleDeg, 1, 89, "angle between guy and mast in degrees") * Math.PI / 180;
 
     private static double HalfAngleCos(int guys) => Math.Cos(Math.PI / Limit.Within(guys, 3, 4, "count of guys"));
 }

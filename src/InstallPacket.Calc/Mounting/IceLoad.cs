@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Mounting;
 
-/// <summary>Ice on a round part. Thickness and the wind that goes with it come from the ice map for the site; neither is ever guessed.</summary>
+/// <summary>Ice on a round part. Thickness and the wind that goes with it come from the ice map for the site; neither is ever
+/// guessed.</summary>
 public static class IceLoad
 {
     /// <summary>Density of glaze [kg/m3].</summary>
@@ -14,7 +15,8 @@ public static class IceLoad
         "ice-weight",
         "Weight of ice on a round part",
         "w = pi t (D + t) rho g",
-        new("w", "N/m", "weight per metre"), [new("D", "m", "diameter"), new("t", "m", "radial thickness"), new("rho", "kg/m3", "density of ice")],
+        new("w", "N/m", "weight per metre"),
+            [new("D", "m", "diameter"), new("t", "m", "radial thickness"), new("rho", "kg/m3", "density of ice")],
         "asce-7-ice", "least density of glaze 56 lb/ft3; the area is plain geometry");
 
     /// <summary>The diameter for the wind.</summary>
@@ -31,7 +33,8 @@ public static class IceLoad
     /// <param name="densityKgM3">Density of ice [kg/m3], 100 to 920; outside throws.</param>
     /// <returns>Weight [N/m].</returns>
     public static double WeightNPerM(double diameterM, double thicknessM, double densityKgM3 = GlazeKgM3) =>
-        Math.PI * Thickness(thicknessM) * (Diameter(diameterM) + thicknessM) * Limit.Within(densityKgM3, 100, 920, "density of ice in kg/m3") * StandardGravity.MS2;
+        Math.PI * Thickness(thicknessM) * (Diameter(diameterM) + thicknessM) * Limit.Within(densityKgM3, 100, 920,
+            "density of ice in kg/m3") * StandardGravity.MS2;
 
     /// <summary>The diameter for the wind.</summary>
     /// <param name="diameterM">Diameter [m], above 0 to 10; outside throws.</param>

@@ -33,7 +33,9 @@ public static class MastBending
         "mast-moment",
         "Moment of the mast at the upper bracket",
         "M = sum(F h) + w a^2 / 2",
-        new("M", "N m", "moment"), [new("F", "N", "force of an antenna"), new("h", "m", "its height above the bracket"), new("w", "N/m", "line load"), new("a", "m", "free length")],
+        new("M", "N m", "moment"),
+            [new("F", "N", "force of an antenna"), new("h", "m", "its height above the bracket"), new("w", "N/m", "line load"),
+            new("a", "m", "free length")],
         "project-notes", Mechanics, Provenance.Derived)
         .By<MastCase>((mast, _) => MomentNm(mast));
 
@@ -42,7 +44,8 @@ public static class MastBending
         "mast-lower-reaction",
         "Force at the lower bracket",
         "Rb = M / b + wb b / 2",
-        new("Rb", "N", "force, opposite to the upper one"), [new("M", "N m", "moment"), new("b", "m", "between the brackets"), new("wb", "N/m", "wind between the brackets")],
+        new("Rb", "N", "force, opposite to the upper one"),
+            [new("M", "N m", "moment"), new("b", "m", "between the brackets"), new("wb", "N/m", "wind between the brackets")],
         "project-notes", Mechanics + "; wind between the brackets would relieve this one and is added on the safe side", Provenance.Derived)
         .By<MastCase>((mast, _) => LowerReactionN(mast));
 
@@ -52,7 +55,8 @@ public static class MastBending
         "Force at the upper bracket",
         "Rt = sum(F) + w a + M / b + wb b / 2",
         new("Rt", "N", "force"),
-        [new("F", "N", "forces of the antennas"), new("w", "N/m", "line load"), new("a", "m", "free length"), new("M", "N m", "moment"), new("b", "m", "between the brackets"), new("wb", "N/m", "wind between the brackets")],
+        [new("F", "N", "forces of the antennas"), new("w", "N/m", "line load"), new("a", "m", "free length"), new("M", "N m", "moment"),
+            new("b", "m", "between the brackets"), new("wb", "N/m", "wind between the brackets")],
         "project-notes", Mechanics, Provenance.Derived)
         .By<MastCase>((mast, _) => UpperReactionN(mast));
 
@@ -62,7 +66,8 @@ public static class MastBending
         "Deflection of the mast's top",
         "delta = sum(F h^2 (h + b) / (3 E I) + F h (2 b + 3 h) (a - h) / (6 E I)) + w a^3 (4 b + 3 a) / (24 E I)",
         new("delta", "mm", "deflection"),
-        [new("F", "N", "force"), new("h", "m", "its height"), new("w", "N/m", "line load"), new("a", "m", "free length"), new("b", "m", "between the brackets"), new("E I", "N m2", "stiffness")],
+        [new("F", "N", "force"), new("h", "m", "its height"), new("w", "N/m", "line load"), new("a", "m", "free length"),
+            new("b", "m", "between the brackets"), new("E I", "N m2", "stiffness")],
         "project-notes", Mechanics, Provenance.Derived)
         .By<BentMast>((bent, _) => 1000 * TipDeflectionM(bent.Mast, bent.Tube, bent.ModulusPa));
 
@@ -72,27 +77,31 @@ public static class MastBending
         "Tilt of the mast's top",
         "theta = sum(F h (2 b + 3 h) / (6 E I)) + w a^2 (a + b) / (6 E I)",
         new("theta", "deg", "tilt"),
-        [new("F", "N", "force"), new("h", "m", "its height"), new("w", "N/m", "line load"), new("a", "m", "free length"), new("b", "m", "between the brackets"), new("E I", "N m2", "stiffness")],
+        [new("F", "N", "force"), new("h", "m", "its height"), new("w", "N/m", "line load"), new("a", "m", "free length"),
+            new("b", "m", "between the brackets"), new("E I", "N m2", "stiffness")],
         "project-notes", Mechanics, Provenance.Derived)
         .By<BentMast>((bent, _) => TipSlopeRad(bent.Mast, bent.Tube, bent.ModulusPa) * 180 / Math.PI);
 
     /// <summary>The moment at the upper bracket, the largest of the mast.</summary>
     /// <param name="mast">The case; outside its limits throws.</param>
     /// <returns>Moment [N m].</returns>
-    public static double MomentNm(MastCase mast) => Checked(mast).Loads.Sum(l => l.ForceN * l.HeightM) + mast.LineLoadNPerM * mast.FreeM * mast.FreeM / 2;
+    public static double MomentNm(MastCase mast) => Checked(mast).Loads.Sum(l => l.ForceN * l.HeightM)
+        + mast.LineLoadNPerM * mast.FreeM * mast.FreeM / 2;
 
     /// <summary>The force at the lower bracket; it pushes against the wind's direction at the upper one.</summary>
     /// <param name="mast">The case, with a spacing above 0; outside its limits throws.</param>
     /// <param name="heldLineLoadNPerM">Wind on the mast between the brackets [N/m], not negative; outside throws.</param>
     /// <returns>Force [N].</returns>
-    public static double LowerReactionN(MastCase mast, double heldLineLoadNPerM = 0) => MomentNm(mast) / Spacing(mast) + Held(mast, heldLineLoadNPerM);
+    public static double LowerReactionN(MastCase mast, double heldLineLoadNPerM = 0) => MomentNm(mast) / Spacing(mast)
+        + Held(mast, heldLineLoadNPerM);
 
     /// <summary>The force at the upper bracket.</summary>
     /// <param name="mast">The case, with a spacing above 0; outside its limits throws.</param>
     /// <param name="heldLineLoadNPerM">Wind on the mast between the brackets [N/m], not negative; outside throws.</param>
     /// <returns>Force [N].</returns>
     public static double UpperReactionN(MastCase mast, double heldLineLoadNPerM = 0) =>
-        Checked(mast).Loads.Sum(l => l.ForceN) + mast.LineLoadNPerM * mast.FreeM + MomentNm(mast) / Spacing(mast) + Held(mast, heldLineLoadNPerM);
+        Checked(mast).Loads.Sum(l => l.ForceN) + mast.LineLoadNPerM * mast.FreeM + MomentNm(mast) / Spacing(mast)
+            + Held(mast, heldLineLoadNPerM);
 
     /// <summary>The deflection of the top.</summary>
     /// <param name="mast">The case; outside its limits throws.</param>
@@ -103,11 +112,13 @@ public static class MastBending
     {
         var (a, b, stiffness) = (Checked(mast).FreeM, mast.SpacingM, MastSway.StiffnessNm2(section, modulusPa));
         var forces = mast.Loads.Sum(l =>
-            l.ForceN * l.HeightM * l.HeightM * (l.HeightM + b) / (3 * stiffness) + l.ForceN * l.HeightM * (2 * b + 3 * l.HeightM) * (a - l.HeightM) / (6 * stiffness));
+            l.ForceN * l.HeightM * l.HeightM * (l.HeightM + b) / (3 * stiffness)
+                + l.ForceN * l.HeightM * (2 * b + 3 * l.HeightM) * (a - l.HeightM) / (6 * stiffness));
         return forces + mast.LineLoadNPerM * Math.Pow(a, 3) * (4 * b + 3 * a) / (24 * stiffness);
     }
 
-    /// <summary>The tilt of the top, which turns a beam that looks along the wind up or down. Judge it at a service gust, not at the design gust.</summary>
+    /// <summary>The tilt of the top, which turns a beam that looks along the wind up or down. Judge it at a service gust, not at the
+    /// design gust.</summary>
     /// <param name="mast">The case; outside its limits throws.</param>
     /// <param name="section">Cross-section.</param>
     /// <param name="modulusPa">Modulus of elasticity [Pa], 1e9 to 1e12; outside throws.</param>
@@ -115,7 +126,8 @@ public static class MastBending
     public static double TipSlopeRad(MastCase mast, MastSection section, double modulusPa)
     {
         var (a, b, stiffness) = (Checked(mast).FreeM, mast.SpacingM, MastSway.StiffnessNm2(section, modulusPa));
-        return (mast.Loads.Sum(l => l.ForceN * l.HeightM * (2 * b + 3 * l.HeightM)) + mast.LineLoadNPerM * a * a * (a + b)) / (6 * stiffness);
+        return (mast.Loads.Sum(l => l.ForceN * l.HeightM * (2 * b + 3 * l.HeightM))
+            + mast.LineLoadNPerM * a * a * (a + b)) / (6 * stiffness);
     }
 
     private static MastCase Checked(MastCase mast)
@@ -133,5 +145,6 @@ public static class MastBending
 
     private static double Spacing(MastCase mast) => Limit.Between(mast.SpacingM, 0, 100, "bracket spacing in m");
 
-    private static double Held(MastCase mast, double heldLineLoadNPerM) => Limit.AtLeast(heldLineLoadNPerM, 0, "line load in N/m") * mast.SpacingM / 2;
+    private static double Held(MastCase mast, double heldLineLoadNPerM) =>
+        Limit.AtLeast(heldLineLoadNPerM, 0, "line load in N/m") * mast.SpacingM / 2;
 }

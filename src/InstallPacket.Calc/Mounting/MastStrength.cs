@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Mounting;
 
-/// <summary>The moment a mast may bear, by allowable stress: compare it with loads from <see cref="AllowableStress"/>. A pass is no certificate.</summary>
+/// <summary>The moment a mast may bear, by allowable stress: compare it with loads from <see cref="AllowableStress"/>. A pass is no
+/// certificate.</summary>
 public static class MastStrength
 {
     private const double SteelSafety = 1.67;
@@ -74,7 +75,8 @@ public static class MastStrength
     public static double AllowableNm(MastSection section, MastMaterial material, bool welded = false)
     {
         if (material.IsAluminium) return AluminiumNm(section, material.YieldPa, welded);
-        return IsThin(section, material.YieldPa, material.ModulusPa) ? ElasticNm(section, material.YieldPa) : PlasticNm(section, material.YieldPa);
+        return IsThin(section, material.YieldPa, material.ModulusPa) ? ElasticNm(section, material.YieldPa)
+            : PlasticNm(section, material.YieldPa);
     }
 
     /// <summary>True when the wall is so thin that it may dent before it yields.</summary>
@@ -114,7 +116,8 @@ public static class MastStrength
     /// <param name="momentNm">Moment [N m], not negative; outside throws.</param>
     /// <param name="allowableNm">Allowable moment [N m], above 0; outside throws.</param>
     /// <returns>Pure number; above 1 the mast fails.</returns>
-    public static double Utilisation(double momentNm, double allowableNm) => Moment(momentNm) / Limit.Between(allowableNm, 0, 1e9, "allowable moment in N m");
+    public static double Utilisation(double momentNm, double allowableNm) =>
+        Moment(momentNm) / Limit.Between(allowableNm, 0, 1e9, "allowable moment in N m");
 
     private static double Moment(double momentNm) => Limit.AtLeast(momentNm, 0, "moment in N m");
 

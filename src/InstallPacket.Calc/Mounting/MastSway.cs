@@ -19,7 +19,9 @@ public static class MastSway
         "mast-frequency",
         "First frequency of the mast",
         "f1 = sqrt(3 E I / (L^3 (mt + 0.2427 m L))) / (2 pi)",
-        new("f1", "Hz", "frequency"), [new("E I", "N m2", "stiffness"), new("L", "m", "free length"), new("mt", "kg", "mass at the top"), new("m", "kg/m", "mass of the mast")],
+        new("f1", "Hz", "frequency"),
+            [new("E I", "N m2", "stiffness"), new("L", "m", "free length"), new("mt", "kg", "mass at the top"),
+            new("m", "kg/m", "mass of the mast")],
         "project-notes", "mechanics of beams, fixed at the upper bracket", Provenance.Derived)
         .By<SwayingMast>((tube, v) => FirstFrequencyHz(tube.Section, tube.Material, v[1], v[2]));
 

@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Mounting;
 
-/// <summary>What wall brackets, plates and tripods hand to their fixings. Fixings in masonry take their capacity from the anchor's approval.</summary>
+/// <summary>What wall brackets, plates and tripods hand to their fixings. Fixings in masonry take their capacity from the anchor's
+/// approval.</summary>
 public static class MountReactions
 {
     private const string Balance = "balance of forces and moments";
@@ -36,7 +37,8 @@ public static class MountReactions
         "Pull of the bolts from wind along the wall",
         "T = R e / g",
         new("T", "N", "pull"),
-        [new("R", "N", "force of the bracket"), new("e", "m", "standoff from the wall"), new("g", "m", "lever: between the bolts across, or from bolts in one upright line to the plate's edge")],
+        [new("R", "N", "force of the bracket"), new("e", "m", "standoff from the wall"),
+            new("g", "m", "lever: between the bolts across, or from bolts in one upright line to the plate's edge")],
         "project-notes", Balance, Provenance.Derived)
     {
         Method = v => AlongWallPullN(v[0], v[1], v[2]),
@@ -47,7 +49,9 @@ public static class MountReactions
         "mount-plate-bolt",
         "Pull of a bolt from a moment on its plate",
         "Ti = M yi / sum(n y^2)",
-        new("Ti", "N", "pull of a bolt"), [new("M", "N m", "moment"), new("yi", "m", "its distance from the pressed edge"), new("n", "", "bolts in a row"), new("y", "m", "distance of a row")],
+        new("Ti", "N", "pull of a bolt"),
+            [new("M", "N m", "moment"), new("yi", "m", "its distance from the pressed edge"), new("n", "", "bolts in a row"),
+            new("y", "m", "distance of a row")],
         "project-notes", Balance + ", the plate turns about its pressed edge", Provenance.Derived);
 
     /// <summary>The tripod, one foot upwind.</summary>
@@ -55,7 +59,8 @@ public static class MountReactions
         "mount-tripod-one",
         "Pull of a tripod's foot, one foot upwind",
         "T = M / (1.5 r) - W / 3",
-        new("T", "N", "pull, negative when it presses"), [new("M", "N m", "moment"), new("r", "m", "radius of the feet"), new("W", "N", "weight")],
+        new("T", "N", "pull, negative when it presses"),
+            [new("M", "N m", "moment"), new("r", "m", "radius of the feet"), new("W", "N", "weight")],
         "project-notes", Balance, Provenance.Derived)
     {
         Method = v => TripodOnePullN(v[0], v[1], v[2]),
@@ -66,7 +71,8 @@ public static class MountReactions
         "mount-tripod-two",
         "Pull of each of two feet of a tripod upwind",
         "T = M / (3 r) - W / 3",
-        new("T", "N", "pull of each, negative when it presses"), [new("M", "N m", "moment"), new("r", "m", "radius of the feet"), new("W", "N", "weight")],
+        new("T", "N", "pull of each, negative when it presses"),
+            [new("M", "N m", "moment"), new("r", "m", "radius of the feet"), new("W", "N", "weight")],
         "project-notes", Balance, Provenance.Derived);
 
     /// <summary>The thrust of a tripod's foot.</summary>
@@ -97,7 +103,8 @@ public static class MountReactions
     /// <summary>The pull from wind along the wall.</summary>
     /// <param name="reactionN">Force of the bracket [N], not negative; outside throws.</param>
     /// <param name="standoffM">Standoff from the wall [m], 0 to 5; outside throws.</param>
-    /// <param name="leverM">Between the bolts across the wall; with bolts in one upright line only from them to the plate's edge [m], above 0 to 5; outside throws.</param>
+    /// <param name="leverM">Between the bolts across the wall; with bolts in one upright line only from them to the plate's edge [m],
+    /// above 0 to 5; outside throws.</param>
     /// <returns>Pull [N], of the one upwind bolt or of all in the line together.</returns>
     public static double AlongWallPullN(double reactionN, double standoffM, double leverM) =>
         Reaction(reactionN) * Standoff(standoffM) / Limit.Between(leverM, 0, 5, "lever of the bolts in m");
@@ -109,7 +116,8 @@ public static class MountReactions
     public static IReadOnlyList<double> PlateBoltsN(double momentNm, IReadOnlyList<BoltRow> rows)
     {
         Limit.Within(rows.Count, 1, 100, "count of bolt rows");
-        var sum = rows.Sum(r => Limit.Within(r.Bolts, 1, 100, "count of bolts") * Math.Pow(Limit.Between(r.FromEdgeM, 0, 5, "distance from the edge in m"), 2));
+        var sum = rows.Sum(r =>
+            Limit.Within(r.Bolts, 1, 100, "count of bolts") * Math.Pow(Limit.Between(r.FromEdgeM, 0, 5, "distance from the edge in m"), 2));
         return [.. rows.Select(r => Moment(momentNm) * r.FromEdgeM / sum)];
     }
 
@@ -118,21 +126,24 @@ public static class MountReactions
     /// <param name="radiusM">Radius of the feet [m], above 0 to 10; outside throws.</param>
     /// <param name="weightN">Weight [N], not negative; outside throws.</param>
     /// <returns>Pull [N]; negative when the foot still presses.</returns>
-    public static double TripodOnePullN(double momentNm, double radiusM, double weightN) => Moment(momentNm) / (1.5 * Radius(radiusM)) - Weight(weightN) / 3;
+    public static double TripodOnePullN(double momentNm, double radiusM, double weightN) =>
+        Moment(momentNm) / (1.5 * Radius(radiusM)) - Weight(weightN) / 3;
 
     /// <summary>The pull of each of the two feet upwind of a tripod.</summary>
     /// <param name="momentNm">Moment at the feet [N m], not negative; outside throws.</param>
     /// <param name="radiusM">Radius of the feet [m], above 0 to 10; outside throws.</param>
     /// <param name="weightN">Weight [N], not negative; outside throws.</param>
     /// <returns>Pull [N]; negative when the feet still press.</returns>
-    public static double TripodTwoPullN(double momentNm, double radiusM, double weightN) => Moment(momentNm) / (3 * Radius(radiusM)) - Weight(weightN) / 3;
+    public static double TripodTwoPullN(double momentNm, double radiusM, double weightN) =>
+        Moment(momentNm) / (3 * Radius(radiusM)) - Weight(weightN) / 3;
 
     /// <summary>The push of the one foot downwind of a tripod.</summary>
     /// <param name="momentNm">Moment at the feet [N m], not negative; outside throws.</param>
     /// <param name="radiusM">Radius of the feet [m], above 0 to 10; outside throws.</param>
     /// <param name="weightN">Weight [N], not negative; outside throws.</param>
     /// <returns>Push on the roof [N].</returns>
-    public static double TripodThrustN(double momentNm, double radiusM, double weightN) => Moment(momentNm) / (1.5 * Radius(radiusM)) + Weight(weightN) / 3;
+    public static double TripodThrustN(double momentNm, double radiusM, double weightN) => Moment(momentNm) / (1.5 * Radius(radiusM))
+        + Weight(weightN) / 3;
 
     private static double Reaction(double reactionN) => Limit.AtLeast(reactionN, 0, "force of the bracket in N");
 

@@ -32,7 +32,9 @@ public static class PowerLineDistance
         "power-line-beyond-fall",
         "Distance to power lines beyond the fall of the mast",
         "d = Rf + c",
-        new("d", "m", "horizontal distance"), [new("Rf", "m", "radius within which mast and antenna can fall"), new("c", "m", "distance to keep from the line, 10 ft up to 50 kV")],
+        new("d", "m", "horizontal distance"),
+            [new("Rf", "m", "radius within which mast and antenna can fall"),
+            new("c", "m", "distance to keep from the line, 10 ft up to 50 kV")],
         "osha-1926-1408", "Table A, 10 ft up to 50 kV, added to the fall", Provenance.Derived);
 
     /// <summary>The wanted distance.</summary>
@@ -41,7 +43,9 @@ public static class PowerLineDistance
         "Distance from the mast to the nearest power line",
         "d = max(2 (La + Lm), Rf + c)",
         new("d", "m", "horizontal distance"),
-        [new("La", "m", "length of the antenna"), new("Lm", "m", "length of the mast"), new("Rf", "m", "radius within which mast and antenna can fall"), new("c", "m", "distance to keep from the line, 10 ft up to 50 kV")],
+        [new("La", "m", "length of the antenna"), new("Lm", "m", "length of the mast"),
+            new("Rf", "m", "radius within which mast and antenna can fall"),
+            new("c", "m", "distance to keep from the line, 10 ft up to 50 kV")],
         "project-notes", "the larger of the antenna sheet's rule and 10 ft beyond the fall", Provenance.Derived)
     {
         Method = v => RequiredM(v[0], v[1], v[2], v[3]),

@@ -23,7 +23,8 @@ public static class RoundMember
         "eurocode-reynolds",
         "Reynolds number of a tube in the wind",
         "Re = b v / 15e-6, v = sqrt(2 qp / rho)",
-        new("Re", "", "Reynolds number"), [new("b", "m", "diameter"), new("qp", "Pa", "peak pressure"), new("rho", "kg/m3", "density of air")],
+        new("Re", "", "Reynolds number"),
+            [new("b", "m", "diameter"), new("qp", "Pa", "peak pressure"), new("rho", "kg/m3", "density of air")],
         "en-1991-1-4", "7.9; recalled", Provenance.Memory);
 
     /// <summary>The coefficient without end effect.</summary>
@@ -48,7 +49,8 @@ public static class RoundMember
         "Wind force on a tube",
         "F = cf0 psi qp b l",
         new("F", "N", "characteristic force"),
-        [new("cf0", "", "force coefficient"), new("psi", "", "end effect"), new("qp", "Pa", "peak pressure"), new("b", "m", "diameter"), new("l", "m", "length")],
+        [new("cf0", "", "force coefficient"), new("psi", "", "end effect"), new("qp", "Pa", "peak pressure"), new("b", "m", "diameter"),
+            new("l", "m", "length")],
         "en-1991-1-4", "5.3 with cs cd = 1; recalled, and two published calculation reports are met by it", Provenance.Memory);
 
     /// <summary>The velocity that belongs to a peak pressure.</summary>

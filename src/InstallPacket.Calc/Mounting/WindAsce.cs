@@ -18,13 +18,15 @@ public static class WindAsce
     /// <summary>Least factor in exposure B where the floor is taken.</summary>
     public const double LeastKzB = 0.70;
 
-    /// <summary>Directionality of the mast with its antenna, taken once for the whole; our choice, the value read for round chimneys.</summary>
+    /// <summary>Directionality of the mast with its antenna, taken once for the whole; our choice, the value read for round
+    /// chimneys.</summary>
     public const double DirectionalityKd = 0.95;
 
     /// <summary>Directionality of a lattice framework; read.</summary>
     public const double LatticeKd = 0.85;
 
-    /// <summary>Gust effect of a rigid object that is permitted; read. It contains an averaging over size that a small object does not have.</summary>
+    /// <summary>Gust effect of a rigid object that is permitted; read. It contains an averaging over size that a small object does not
+    /// have.</summary>
     public const double RigidGustEffect = 0.85;
 
     /// <summary>Gust effect taken here for a small stiff object; our choice on the safe side.</summary>
@@ -42,7 +44,8 @@ public static class WindAsce
         "Wind exposure factor at a height",
         "Kz = c (max(z, 4.572) / zg)^(2 / alpha); in exposure B not below 0.70 where the floor is taken",
         new("Kz", "", "exposure factor"),
-        [new("z", "m", "height above ground"), new("c", "", "coefficient of the edition"), new("zg", "m", "gradient height"), new("alpha", "", "exponent")],
+        [new("z", "m", "height above ground"), new("c", "", "coefficient of the edition"), new("zg", "m", "gradient height"),
+            new("alpha", "", "exponent")],
         "asce-7-16", "profile of the exposures; 7-22 has constants of its own")
         .By<WindExposure>((at, v) => Kz(AsceEdition.Asce716, at, v[0]));
 
@@ -60,7 +63,8 @@ public static class WindAsce
         "Velocity pressure of the wind",
         "q = 0.613 Kz Kzt Kd Ke V^2",
         new("q", "Pa", "velocity pressure, ultimate"),
-        [new("V", "m/s", "3-second gust"), new("Kz", "", "exposure"), new("Kd", "", "directionality"), new("Kzt", "", "hills"), new("Ke", "", "elevation")],
+        [new("V", "m/s", "3-second gust"), new("Kz", "", "exposure"), new("Kd", "", "directionality"), new("Kzt", "", "hills"),
+            new("Ke", "", "elevation")],
         "asce-7-16", "velocity pressure; 7-22 puts Kd into the force, the product is the same")
     {
         Method = v => VelocityPressurePa(v[0], v[1], v[2], v[3], v[4]),

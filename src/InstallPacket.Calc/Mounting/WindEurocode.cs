@@ -4,7 +4,8 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Calc.Mounting;
 
 /// <summary>
-/// Wind pressure by the European wind standard with its recommended values; national annexes change them. The speed is the 10-minute mean at
+/// Wind pressure by the European wind standard with its recommended values; national annexes change them. The speed is the 10-minute mean
+/// at
 /// 10 m over category II from the national map; it has no default.
 /// </summary>
 public static class WindEurocode
@@ -25,7 +26,8 @@ public static class WindEurocode
         "eurocode-basic-velocity",
         "Basic wind velocity",
         "vb = cdir cseason vb0",
-        new("vb", "m/s", "basic velocity"), [new("vb0", "m/s", "fundamental value of the map"), new("cdir", "", "direction"), new("cseason", "", "season")],
+        new("vb", "m/s", "basic velocity"),
+            [new("vb0", "m/s", "fundamental value of the map"), new("cdir", "", "direction"), new("cseason", "", "season")],
         "en-1991-1-4", "4.2" + Recalled, Provenance.Memory);
 
     /// <summary>The basic pressure.</summary>
@@ -42,7 +44,8 @@ public static class WindEurocode
         "Mean wind velocity at a height",
         "vm = cr co vb, cr = kr ln(max(z, zmin) / z0), kr = 0.19 (z0 / 0.05)^0.07",
         new("vm", "m/s", "mean velocity"),
-        [new("vb", "m/s", "basic velocity"), new("z", "m", "height above ground"), new("z0", "m", "roughness length"), new("zmin", "m", "least height"), new("co", "", "hills")],
+        [new("vb", "m/s", "basic velocity"), new("z", "m", "height above ground"), new("z0", "m", "roughness length"),
+            new("zmin", "m", "least height"), new("co", "", "hills")],
         "en-1991-1-4", "4.3" + Recalled, Provenance.Memory)
         .By<TerrainCategory>((terrain, v) => MeanVelocityMS(terrain, v[1], v[0]));
 
@@ -52,7 +55,8 @@ public static class WindEurocode
         "Turbulence intensity",
         "Iv = kI / (co ln(max(z, zmin) / z0))",
         new("Iv", "", "turbulence intensity"),
-        [new("z", "m", "height above ground"), new("z0", "m", "roughness length"), new("zmin", "m", "least height"), new("co", "", "hills"), new("kI", "", "turbulence factor")],
+        [new("z", "m", "height above ground"), new("z0", "m", "roughness length"), new("zmin", "m", "least height"),
+            new("co", "", "hills"), new("kI", "", "turbulence factor")],
         "en-1991-1-4", "4.4" + Recalled, Provenance.Memory)
         .By<TerrainCategory>((terrain, v) => Turbulence(terrain, v[0]));
 
@@ -61,7 +65,8 @@ public static class WindEurocode
         "eurocode-peak-pressure",
         "Peak velocity pressure",
         "qp = (1 + 7 Iv) rho vm^2 / 2",
-        new("qp", "Pa", "peak pressure"), [new("Iv", "", "turbulence intensity"), new("vm", "m/s", "mean velocity"), new("rho", "kg/m3", "density of air")],
+        new("qp", "Pa", "peak pressure"),
+            [new("Iv", "", "turbulence intensity"), new("vm", "m/s", "mean velocity"), new("rho", "kg/m3", "density of air")],
         "en-1991-1-4", "4.5" + Recalled, Provenance.Memory)
     {
         Method = v => (1 + 7 * v[0]) * v[2] * v[1] * v[1] / 2,
@@ -127,8 +132,10 @@ public static class WindEurocode
     /// <param name="hills">Factor of hills co, 1 to 2; outside throws.</param>
     /// <param name="densityKgM3">Density of air [kg/m3], 0.5 to 1.5; outside throws.</param>
     /// <returns>Pressure [Pa], characteristic value.</returns>
-    public static double PeakPressurePa(TerrainCategory terrain, double heightM, double basicMS, double hills = 1, double densityKgM3 = AirDensityKgM3) =>
-        (1 + 7 * Turbulence(terrain, heightM, hills)) * 0.5 * Density(densityKgM3) * Math.Pow(MeanVelocityMS(terrain, heightM, basicMS, hills), 2);
+    public static double PeakPressurePa(TerrainCategory terrain, double heightM, double basicMS, double hills = 1,
+        double densityKgM3 = AirDensityKgM3) =>
+        (1 + 7 * Turbulence(terrain, heightM, hills)) * 0.5 * Density(densityKgM3) * Math.Pow(MeanVelocityMS(terrain, heightM, basicMS,
+            hills), 2);
 
     /// <summary>The exposure factor ce.</summary>
     /// <param name="peakPa">Peak pressure [Pa], not negative; outside throws.</param>
@@ -138,7 +145,8 @@ public static class WindEurocode
         Limit.AtLeast(peakPa, 0, "peak pressure in Pa") / Limit.Between(basicPa, 0, 1e6, "basic pressure in Pa");
 
     private static double LogHeight(TerrainCategory terrain, double heightM) =>
-        Math.Log(Math.Max(Limit.Within(heightM, 0, GreatestHeightM, "height above ground in m"), terrain.LeastHeightM) / terrain.RoughnessM);
+        Math.Log(Math.Max(Limit.Within(heightM, 0, GreatestHeightM, "height above ground in m"),
+            terrain.LeastHeightM) / terrain.RoughnessM);
 
     private static double Density(double densityKgM3) => Limit.Within(densityKgM3, 0.5, 1.5, "density of air in kg/m3");
 

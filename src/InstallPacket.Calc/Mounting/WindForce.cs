@@ -24,7 +24,8 @@ public static class WindForce
         "wind-force",
         "Wind force on an antenna",
         "F = q G EPA",
-        new("F", "N", "force"), [new("q", "Pa", "velocity pressure"), new("G", "", "gust effect"), new("EPA", "m2", "effective projected area, sum of Cf A")],
+        new("F", "N", "force"),
+            [new("q", "Pa", "velocity pressure"), new("G", "", "gust effect"), new("EPA", "m2", "effective projected area, sum of Cf A")],
         "asce-7-10", "wind force on other structures")
     {
         Method = v => ForceN(v[0], v[1], v[2]),
@@ -35,7 +36,9 @@ public static class WindForce
         "wind-line-load",
         "Wind load along the mast",
         "w = q G Cf D",
-        new("w", "N/m", "line load"), [new("q", "Pa", "velocity pressure"), new("G", "", "gust effect"), new("Cf", "", "force coefficient"), new("D", "m", "diameter")],
+        new("w", "N/m", "line load"),
+            [new("q", "Pa", "velocity pressure"), new("G", "", "gust effect"), new("Cf", "", "force coefficient"),
+            new("D", "m", "diameter")],
         "asce-7-10", "wind force on other structures, per metre of mast")
     {
         Method = v => LineLoadNPerM(v[0], v[1], v[2], v[3]),
@@ -46,7 +49,8 @@ public static class WindForce
         "wind-scaled-force",
         "Wind force from the maker's force at another speed",
         "F = F0 (V / V0)^2",
-        new("F", "N", "force"), [new("F0", "N", "maker's force"), new("V", "m/s", "speed wanted"), new("V0", "m/s", "speed of the maker's figure")],
+        new("F", "N", "force"),
+            [new("F0", "N", "maker's force"), new("V", "m/s", "speed wanted"), new("V0", "m/s", "speed of the maker's figure")],
         "project-notes", "pressure grows with the square of the speed", Provenance.Derived);
 
     /// <summary>The area of parts.</summary>
@@ -54,7 +58,8 @@ public static class WindForce
         "antenna-bars-area",
         "Effective area of the bars of an antenna",
         "EPA = sum(n d l Cf), nothing shades another",
-        new("EPA", "m2", "effective projected area"), [new("n", "", "how many"), new("d", "m", "width"), new("l", "m", "length"), new("Cf", "", "force coefficient")],
+        new("EPA", "m2", "effective projected area"),
+            [new("n", "", "how many"), new("d", "m", "width"), new("l", "m", "length"), new("Cf", "", "force coefficient")],
         "project-notes", "outline of the antenna, when the maker gives no area", Provenance.Derived)
     {
         Method = v => BarsM2([new((int)v[0], v[1], v[2], v[3])]),
@@ -65,7 +70,8 @@ public static class WindForce
         "antenna-area-at-angle",
         "Effective area of an antenna in wind from an angle",
         "EPA = EPA_N cos(theta)^2 + EPA_T sin(theta)^2; design with the larger of EPA_N and EPA_T",
-        new("EPA", "m2", "effective projected area"), [new("EPA_N", "m2", "wind along the boom"), new("EPA_T", "m2", "wind across it"), new("theta", "deg", "from the boom")],
+        new("EPA", "m2", "effective projected area"),
+            [new("EPA_N", "m2", "wind along the boom"), new("EPA_T", "m2", "wind across it"), new("theta", "deg", "from the boom")],
         "tia-222", "area of appurtenances; recalled", Provenance.Memory)
     {
         Method = v => AtAngleM2(v[0], v[1], v[2]),
@@ -101,7 +107,8 @@ public static class WindForce
     /// <param name="bars">Elements for wind along the boom; boom and clamp for wind across it.</param>
     /// <returns>Area [m2].</returns>
     public static double BarsM2(IEnumerable<AntennaBars> bars) => bars.Sum(b =>
-        Limit.AtLeast(b.Count, 1, "count of bars") * Limit.Between(b.WidthM, 0, 10, "width in m") * Limit.Between(b.LengthM, 0, 100, "length in m") * Cf(b.Cf));
+        Limit.AtLeast(b.Count, 1, "count of bars") * Limit.Between(b.WidthM, 0, 10, "width in m") * Limit.Between(b.LengthM, 0, 100,
+            "length in m") * Cf(b.Cf));
 
     /// <summary>The effective area in wind from an angle.</summary>
     /// <param name="alongM2">With wind along the boom [m2], not negative; outside throws.</param>
@@ -111,14 +118,16 @@ public static class WindForce
     public static double AtAngleM2(double alongM2, double acrossM2, double fromBoomDeg)
     {
         var (sin, cos) = Math.SinCos(Limit.Within(fromBoomDeg, -360, 360, "angle from the boom in degrees") * Math.PI / 180);
-        return Limit.AtLeast(alongM2, 0, "area along the boom in m2") * cos * cos + Limit.AtLeast(acrossM2, 0, "area across the boom in m2") * sin * sin;
+        return Limit.AtLeast(alongM2, 0, "area along the boom in m2") * cos * cos
+            + Limit.AtLeast(acrossM2, 0, "area across the boom in m2") * sin * sin;
     }
 
     /// <summary>The effective area to design with, whichever way the wind comes.</summary>
     /// <param name="alongM2">With wind along the boom [m2], not negative; outside throws.</param>
     /// <param name="acrossM2">With wind across the boom [m2], not negative; outside throws.</param>
     /// <returns>Area [m2].</returns>
-    public static double GreatestM2(double alongM2, double acrossM2) => Math.Max(AtAngleM2(alongM2, acrossM2, 0), AtAngleM2(alongM2, acrossM2, 90));
+    public static double GreatestM2(double alongM2, double acrossM2) =>
+        Math.Max(AtAngleM2(alongM2, acrossM2, 0), AtAngleM2(alongM2, acrossM2, 90));
 
     private static double Pressure(double pressurePa) => Limit.AtLeast(pressurePa, 0, "velocity pressure in Pa");
 

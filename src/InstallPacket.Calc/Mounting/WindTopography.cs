@@ -46,8 +46,10 @@ public static class WindTopography
         "Parts of the wind factor for hills",
         "K1 = k H / Lh, K2 = max(0, 1 - |x| / (mu Lh)), K3 = exp(-gamma z / Lh); above H / Lh = 0.5 K1 takes 0.5 and Lh is 2 H",
         new("K1 K2 K3", "", "product of the parts"),
-        [new("H", "m", "height of the hill"), new("Lh", "m", "distance to half its height"), new("x", "m", "from the crest"), new("z", "m", "height above ground")],
-        "asce-7-22", "constants k, mu and gamma by shape and exposure; no effect when H / Lh < 0.2 or the hill is below 15 ft (60 ft in exposure B)");
+        [new("H", "m", "height of the hill"), new("Lh", "m", "distance to half its height"), new("x", "m", "from the crest"),
+            new("z", "m", "height above ground")],
+        "asce-7-22",
+            "constants k, mu and gamma by shape and exposure; no effect when H / Lh < 0.2 or the hill is below 15 ft (60 ft in exposure B)");
 
     private static readonly Lazy<IReadOnlyDictionary<HillShape, Row>> Rows = new(Load);
 
@@ -63,7 +65,8 @@ public static class WindTopography
         Limit.Within(site.FromCrestM, -1e6, 1e6, "distance from the crest in m");
         Limit.AtLeast(heightM, 0, "height above ground in m");
         var slope = site.HeightM / site.HalfHeightDistanceM;
-        return slope < LeastSlope || site.HeightM < LeastHillM(exposure) ? 1 : Raised(site, Constants(site.Shape), exposure, slope, heightM);
+        return slope < LeastSlope || site.HeightM < LeastHillM(exposure) ? 1
+            : Raised(site, Constants(site.Shape), exposure, slope, heightM);
     }
 
     /// <summary>The factor from its three parts.</summary>
@@ -86,13 +89,15 @@ public static class WindTopography
         var lengthM = slope > GreatestSlope ? 2 * site.HeightM : site.HalfHeightDistanceM;
         var mu = site.FromCrestM > 0 ? row.MuDownwind : row.MuUpwind;
         return Factor(
-            row.K(exposure) * Math.Min(slope, GreatestSlope), Math.Max(0, 1 - Math.Abs(site.FromCrestM) / (mu * lengthM)), Math.Exp(-row.Gamma * heightM / lengthM));
+            row.K(exposure) * Math.Min(slope, GreatestSlope), Math.Max(0, 1 - Math.Abs(site.FromCrestM) / (mu * lengthM)),
+                Math.Exp(-row.Gamma * heightM / lengthM));
     }
 
     private static Dictionary<HillShape, Row> Load() => EmbeddedTable.Rows("Mounting/wind-topography.csv").ToDictionary(
         r => r["feature"] switch { "ridge" => HillShape.Ridge, "escarpment" => HillShape.Escarpment, _ => HillShape.Hill },
         r => new Row(
-            CsvNumber.Of(r["b"]), CsvNumber.Of(r["c"]), CsvNumber.Of(r["d"]), CsvNumber.Of(r["gamma"]), CsvNumber.Of(r["mu_upwind"]), CsvNumber.Of(r["mu_downwind"])));
+            CsvNumber.Of(r["b"]), CsvNumber.Of(r["c"]), CsvNumber.Of(r["d"]), CsvNumber.Of(r["gamma"]), CsvNumber.Of(r["mu_upwind"]),
+                CsvNumber.Of(r["mu_downwind"])));
 
     internal sealed record Row(double B, double C, double D, double Gamma, double MuUpwind, double MuDownwind)
     {

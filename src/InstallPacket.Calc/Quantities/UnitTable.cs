@@ -52,7 +52,8 @@ public static class UnitTable
     /// <param name="unit">Name of the unit; empty for a pure number.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such unit.</exception>
     public static double Factor(string unit) => unit.Length == 0 ? 1
-        : Units.Values.SelectMany(u => u).FirstOrDefault(u => u.Name == unit && u.Offset == 0)?.Factor ?? throw new ArgumentOutOfRangeException(nameof(unit), unit, "No such unit.");
+        : Units.Values.SelectMany(u => u).FirstOrDefault(u => u.Name == unit && u.Offset == 0)?.Factor
+            ?? throw new ArgumentOutOfRangeException(nameof(unit), unit, "No such unit.");
 
     /// <summary>The unit names of a dimension as a phrase: <c>m, cm, mm or ft</c>.</summary>
     public static string Names(Dimension dimension)

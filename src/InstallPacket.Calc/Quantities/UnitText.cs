@@ -28,7 +28,8 @@ public readonly record struct UnitReading(double Value, UnitProblem Problem, str
 /// <summary>Reads and prints values with units: dot decimals, no thousands marks, unit always written.</summary>
 public static partial class UnitText
 {
-    /// <summary>Reads <c>4.5 m</c>, <c>14 ft 6 in</c>, <c>6 1/2 in</c>, <c>1/4 in</c>, <c>-83 dBm</c> and the like. Only feet may have a second part, and only inches; a sign in front holds for both.</summary>
+    /// <summary>Reads <c>4.5 m</c>, <c>14 ft 6 in</c>, <c>6 1/2 in</c>, <c>1/4 in</c>, <c>-83 dBm</c> and the like. Only feet may have a
+    /// second part, and only inches; a sign in front holds for both.</summary>
     /// <param name="text">What the author wrote.</param>
     /// <param name="dimension">What it must measure.</param>
     public static UnitReading Read(string text, Dimension dimension)
@@ -40,7 +41,8 @@ public static partial class UnitText
         for (var parts = 0; rest.Length > 0 || parts == 0; parts++)
         {
             var match = Part().Match(rest);
-            if (!match.Success || Bottom(match) == 0 || (parts > 0 && match.Groups["sign"].Success)) return new(0, UnitProblem.NotANumber, rest);
+            if (!match.Success || Bottom(match) == 0 || (parts > 0 && match.Groups["sign"].Success)) return new(0, UnitProblem.NotANumber,
+                rest);
             var before = unit;
             unit = match.Groups["unit"].Value.Trim();
             rest = rest[match.Length..].Trim();
@@ -74,7 +76,8 @@ public static partial class UnitText
         : char.IsAsciiDigit(rest[0]) ? new(0, UnitProblem.NotANumber, rest)
         : new(0, UnitProblem.UnitUnknown, rest.Split(' ')[0]);
 
-    private static double Bottom(Match match) => match.Groups["bottom"].Success ? double.Parse(match.Groups["bottom"].Value, CultureInfo.InvariantCulture) : 1;
+    private static double Bottom(Match match) => match.Groups["bottom"].Success
+        ? double.Parse(match.Groups["bottom"].Value, CultureInfo.InvariantCulture) : 1;
 
     private static double Number(Match match)
     {

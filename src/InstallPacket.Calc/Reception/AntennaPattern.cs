@@ -38,7 +38,8 @@ public static class AntennaPattern
     public static double Exponent(double halfPowerBeamwidthDeg)
     {
         if (!(halfPowerBeamwidthDeg is > 0 and < 180))
-            throw new ArgumentOutOfRangeException(nameof(halfPowerBeamwidthDeg), halfPowerBeamwidthDeg, "A beamwidth lies between 0 and 180 degrees.");
+            throw new ArgumentOutOfRangeException(nameof(halfPowerBeamwidthDeg), halfPowerBeamwidthDeg,
+                "A beamwidth lies between 0 and 180 degrees.");
         return Math.Log(0.5) / Math.Log(Math.Cos(Degrees.ToRadians(halfPowerBeamwidthDeg / 2)));
     }
 }

@@ -3,7 +3,8 @@ namespace InstallPacket.Calc.Reception;
 /// <summary>The noise bandwidth that goes with a transmission system.</summary>
 /// <remarks>
 /// ATSC 1.0 is counted in the whole 6 MHz channel although its filter is 5.38 MHz wide: the published planning chain pairs its C/N with
-/// -106.2 dBm, the noise of 6 MHz, and the two belong together (0.47 dB on the safe side). ATSC 3.0 is counted the same way for the same safety.
+/// -106.2 dBm, the noise of 6 MHz, and the two belong together (0.47 dB on the safe side). ATSC 3.0 is counted the same way for the same
+/// safety.
 /// </remarks>
 public static class Bandwidth
 {

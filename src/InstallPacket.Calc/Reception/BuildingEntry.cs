@@ -40,7 +40,8 @@ public static class BuildingEntry
         "Loss into a building not exceeded with a probability",
         "L = 10 log10(10^(A/10) + 10^(B/10) + 10^(-0.3)); A = (u + v l) Q + Lh + 0.212 |e|; B = (y + z l) Q + w + x l; l = log10(f)",
         new("L", "dB", "loss"),
-        [new("f", "GHz", "frequency, 0.08 to 100"), new("Lh", "dB", "median loss on a level path"), new("e", "deg", "elevation of the path at the wall"),
+        [new("f", "GHz", "frequency, 0.08 to 100"), new("Lh", "dB", "median loss on a level path"),
+            new("e", "deg", "elevation of the path at the wall"),
             new("Q", "", "normal deviate of the probability")],
         "itu-p2109", "u, v, w, x, y, z: traditional 9.6, 2.0, 9.1, -3.0, 4.5, -2.0; thermally efficient 13.5, 3.8, 27.8, -2.9, 9.4, -2.1");
 
@@ -67,9 +68,11 @@ public static class BuildingEntry
         return DecibelSum.TotalDbm([a, b, -3]);
     }
 
-    private static double LogGHz(double frequencyMHz) => Math.Log10(Limit.Within(frequencyMHz, LowestMHz, HighestMHz, "frequency in MHz") / 1000);
+    private static double LogGHz(double frequencyMHz) =>
+        Math.Log10(Limit.Within(frequencyMHz, LowestMHz, HighestMHz, "frequency in MHz") / 1000);
 
-    private static Coefficients Of(BuildingKind kind) => Kinds.Value[kind == BuildingKind.Traditional ? "traditional" : "thermally efficient"];
+    private static Coefficients Of(BuildingKind kind) =>
+        Kinds.Value[kind == BuildingKind.Traditional ? "traditional" : "thermally efficient"];
 
     private sealed record Coefficients(double R, double S, double T, double U, double V, double W, double X, double Y, double Z)
     {

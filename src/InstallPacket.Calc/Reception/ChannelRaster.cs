@@ -49,10 +49,12 @@ public static class ChannelRaster
         return Math.Abs(a.UpperMHz - b.LowerMHz) < 1e-6 || Math.Abs(b.UpperMHz - a.LowerMHz) < 1e-6;
     }
 
-    /// <summary>How many channels one lies above another, counted by frequency: across a gap in the raster there is no such number.</summary>
+    /// <summary>How many channels one lies above another, counted by frequency: across a gap in the raster there is no such
+    /// number.</summary>
     /// <param name="wanted">The channel counted from.</param>
     /// <param name="other">The other one.</param>
-    /// <returns>Channels, negative below, 0 for the same frequency; null when the widths differ or the distance is not a whole number of channels.</returns>
+    /// <returns>Channels, negative below, 0 for the same frequency; null when the widths differ or the distance is not a whole number of
+    /// channels.</returns>
     public static int? Offset(TvChannel wanted, TvChannel other)
     {
         ArgumentNullException.ThrowIfNull(wanted);

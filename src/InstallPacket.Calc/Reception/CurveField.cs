@@ -16,7 +16,8 @@ public enum CurveBand
 }
 
 /// <summary>Share of places and of time for which a field is exceeded; half of the places in each case.</summary>
-[SuppressMessage("Naming", "CA1707", Justification = "F(50,90) is the name of the curve in the trade; without the line it reads as one number.")]
+[SuppressMessage("Naming", "CA1707",
+    Justification = "F(50,90) is the name of the curve in the trade; without the line it reads as one number.")]
 public enum CurvePercent
 {
     /// <summary>Half of the time.</summary>

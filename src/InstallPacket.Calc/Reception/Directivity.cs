@@ -23,8 +23,11 @@ public static class Directivity
         "directivity-beamwidths",
         "Directivity from the beamwidths in two planes",
         "D = 10 log10(k / (E H)), k = 41253 at most, 32400 usually, 26000 with side lobes",
-        new("D", "dBi", "directivity"), [new("E", "deg", "half-power beamwidth in one plane"), new("H", "deg", "half-power beamwidth in the other plane"), new("k", "deg^2", "solid angle factor")],
-        "project-notes", "41253 square degrees are the sphere; the other two factors are recalled from antenna handbooks", Provenance.Memory);
+        new("D", "dBi", "directivity"),
+            [new("E", "deg", "half-power beamwidth in one plane"), new("H", "deg", "half-power beamwidth in the other plane"),
+            new("k", "deg^2", "solid angle factor")],
+        "project-notes", "41253 square degrees are the sphere; the other two factors are recalled from antenna handbooks",
+            Provenance.Memory);
 
     /// <summary>Directivity of the pattern model.</summary>
     public static readonly Formula CosineFormula = new(
@@ -32,7 +35,8 @@ public static class Directivity
         "Directivity of a power of the cosine",
         "D = 10 log10(2 (n + 1))",
         new("D", "dBi", "directivity"), [new("n", "", "exponent of the power pattern")],
-        "project-notes", "integral of the pattern over the forward half space, the same in all planes, nothing to the rear", Provenance.Derived);
+        "project-notes", "integral of the pattern over the forward half space, the same in all planes, nothing to the rear",
+            Provenance.Derived);
 
     /// <summary>Directivity from two beamwidths.</summary>
     /// <param name="onePlaneDeg">Half-power beamwidth in one plane [deg], above 0 and below 180; outside throws.</param>
@@ -47,7 +51,8 @@ public static class Directivity
     }
 
     /// <summary>Directivity of the pattern model.</summary>
-    /// <param name="exponent">Exponent of the power pattern, not negative, see <see cref="AntennaPattern.Exponent"/>; outside throws.</param>
+    /// <param name="exponent">Exponent of the power pattern, not negative, see <see cref="AntennaPattern.Exponent"/>; outside
+    /// throws.</param>
     /// <returns>Directivity [dBi].</returns>
     public static double OfCosineDbi(double exponent) => 10 * Math.Log10(2 * (Limit.AtLeast(exponent, 0, "exponent") + 1));
 

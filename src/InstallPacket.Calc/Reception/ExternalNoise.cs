@@ -20,7 +20,8 @@ public enum NoiseEnvironment
 
 /// <summary>The noise the antenna brings in from outside.</summary>
 /// <remarks>
-/// The man-made lines were measured with short vertical antennas near the ground and hold to 250 MHz; for a horizontal antenna on a roof they are on the safe side.
+/// The man-made lines were measured with short vertical antennas near the ground and hold to 250 MHz; for a horizontal antenna on a roof
+/// they are on the safe side.
 /// </remarks>
 public static class ExternalNoise
 {
@@ -28,7 +29,8 @@ public static class ExternalNoise
     public const double ManMadeLimitMHz = 250;
 
     private static readonly Lazy<IReadOnlyDictionary<string, (double C, double D)>> Lines = new(() =>
-        EmbeddedTable.Rows("Reception/external-noise.csv").ToDictionary(r => r["environment"], r => (CsvNumber.Of(r["c"]), CsvNumber.Of(r["d"]))));
+        EmbeddedTable.Rows("Reception/external-noise.csv").ToDictionary(r => r["environment"], r =>
+            (CsvNumber.Of(r["c"]), CsvNumber.Of(r["d"]))));
 
     /// <summary>One line of the noise chart.</summary>
     public static readonly Formula LineFormula = new(
@@ -44,11 +46,13 @@ public static class ExternalNoise
         "External noise figure, man-made and galactic together",
         "Fa = 10 log10(10^(Fm/10) + 10^(Fg/10)) up to 250 MHz; 0 dB above",
         new("Fa", "dB", "external noise over k T0 B"), [new("Fm", "dB", "man-made"), new("Fg", "dB", "galactic")],
-        "project-notes", "power sum of independent sources; 0 dB at UHF, where a cold sky is not credible on a terrestrial path", Provenance.Derived);
+        "project-notes", "power sum of independent sources; 0 dB at UHF, where a cold sky is not credible on a terrestrial path",
+            Provenance.Derived);
 
     /// <summary>Man-made noise.</summary>
     /// <param name="environment">Surroundings.</param>
-    /// <param name="frequencyMHz">Frequency [MHz], 0.3 to <see cref="ManMadeLimitMHz"/>; outside throws: the line is not extrapolated.</param>
+    /// <param name="frequencyMHz">Frequency [MHz], 0.3 to <see cref="ManMadeLimitMHz"/>; outside throws: the line is not
+    /// extrapolated.</param>
     /// <returns>Noise figure [dB].</returns>
     public static double ManMadeDb(NoiseEnvironment environment, double frequencyMHz)
     {
@@ -68,7 +72,8 @@ public static class ExternalNoise
     /// <returns>Noise figure [dB].</returns>
     public static double GalacticDb(double frequencyMHz)
     {
-        if (!(frequencyMHz >= 10)) throw new ArgumentOutOfRangeException(nameof(frequencyMHz), frequencyMHz, "The galactic line holds above 10 MHz.");
+        if (!(frequencyMHz >= 10)) throw new ArgumentOutOfRangeException(nameof(frequencyMHz), frequencyMHz,
+            "The galactic line holds above 10 MHz.");
         return Line("galactic", frequencyMHz);
     }
 

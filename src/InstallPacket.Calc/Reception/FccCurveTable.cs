@@ -55,7 +55,8 @@ internal sealed class FccCurveTable
         {
             for (var j = 0; j < columns.Length; j++) field[i, j] = CsvNumber.Of(rows[i][columns[j]]);
         }
-        return new FccCurveTable([.. rows.Select(r => CsvNumber.Of(r["distance_km"]))], [.. columns.Select(c => CsvNumber.Of(c[1..^1]))], field);
+        return new FccCurveTable([.. rows.Select(r => CsvNumber.Of(r["distance_km"]))], [.. columns.Select(c => CsvNumber.Of(c[1..^1]))],
+            field);
     }
 
     private static CurveBand Band(string text) => text switch

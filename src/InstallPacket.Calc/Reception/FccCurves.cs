@@ -49,7 +49,8 @@ public static class FccCurves
         Title = "Distance to a field strength contour",
         Equation = "greatest d with E(d) >= Ec, E from the curves",
         Result = new("d", "km", "distance"),
-        Inputs = [new("f", "MHz", "frequency"), new("P", "kW", "effective radiated power"), new("h", "m", "antenna height above average terrain"), new("Ec", "dB(uV/m)", "field at the contour")],
+        Inputs = [new("f", "MHz", "frequency"), new("P", "kW", "effective radiated power"),
+            new("h", "m", "antenna height above average terrain"), new("Ec", "dB(uV/m)", "field at the contour")],
     };
 
     /// <summary>The field from the curves.</summary>

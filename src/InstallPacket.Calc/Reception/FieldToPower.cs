@@ -22,5 +22,6 @@ public static class FieldToPower
     /// <param name="gainDbd">Antenna gain in the direction of the transmitter [dBd].</param>
     /// <param name="frequencyMHz">Frequency [MHz], above 0; outside throws.</param>
     /// <returns>Power [dBm].</returns>
-    public static double Dbm(double fieldDbuVm, double gainDbd, double frequencyMHz) => fieldDbuVm + gainDbd + DipoleFactor.Kd(frequencyMHz);
+    public static double Dbm(double fieldDbuVm, double gainDbd, double frequencyMHz) => fieldDbuVm + gainDbd
+        + DipoleFactor.Kd(frequencyMHz);
 }

@@ -40,7 +40,8 @@ public static class Interference
         "effective-cn",
         "Carrier over noise and interference together",
         "C/(N+I) = -10 log10(10^(-(C/N)/10) + sum of 10^(-(D/U)i/10))",
-        new("C/(N+I)", "dB", "ratio"), [new("C/N", "dB", "carrier-to-noise ratio"), new("(D/U)i", "dB", "ratio to each noise-like disturber")],
+        new("C/(N+I)", "dB", "ratio"),
+            [new("C/N", "dB", "carrier-to-noise ratio"), new("(D/U)i", "dB", "ratio to each noise-like disturber")],
         "project-notes", "noise and interference add in power", Provenance.Derived)
     {
         Method = v => EffectiveCnDb(v[0], [v[1]]),
@@ -52,7 +53,8 @@ public static class Interference
         "Ratio of the wanted to another channel at the tuner",
         "D/U = (Ed + Gd) - (Eu + Gu)",
         new("D/U", "dB", "ratio"),
-        [new("Ed", "dB(uV/m)", "field of the wanted channel"), new("Gd", "dBd", "antenna gain towards it"), new("Eu", "dB(uV/m)", "field of the other one"),
+        [new("Ed", "dB(uV/m)", "field of the wanted channel"), new("Gd", "dBd", "antenna gain towards it"),
+            new("Eu", "dB(uV/m)", "field of the other one"),
             new("Gu", "dBd", "antenna gain towards that")],
         "project-notes", "fields and gains of nearly equal frequencies", Provenance.Derived);
 
@@ -62,7 +64,8 @@ public static class Interference
         "Ratio to the splatter of a station on an adjacent channel",
         "D/I = D/U - s",
         new("D/I", "dB", "ratio to the splatter, which counts as noise"),
-        [new("D/U", "dB", "ratio to the station itself"), new("s", "dB", "its splatter over its own power; 8-VSB -46.5 through the receiver's filter")],
+        [new("D/U", "dB", "ratio to the station itself"),
+            new("s", "dB", "its splatter over its own power; 8-VSB -46.5 through the receiver's filter")],
         "atsc-mask", "mask of the transmitter; the figure was read in an article", Provenance.Read);
 
     /// <summary>The least ratio by the American co-channel rule.</summary>
@@ -88,7 +91,8 @@ public static class Interference
 
     /// <summary>Carrier over noise and all interference together.</summary>
     /// <param name="cnDb">Carrier-to-noise ratio [dB]; not a number throws.</param>
-    /// <param name="duDb">Ratio to each noise-like disturber [dB]: stations of the same channel, splatter, intermodulation; may be empty.</param>
+    /// <param name="duDb">Ratio to each noise-like disturber [dB]: stations of the same channel, splatter, intermodulation; may be
+    /// empty.</param>
     /// <returns>Ratio [dB], never above the carrier-to-noise ratio.</returns>
     public static double EffectiveCnDb(double cnDb, IEnumerable<double> duDb)
     {

@@ -14,7 +14,8 @@ public readonly record struct BeatCount(int TwoTone, int Triple);
 
 /// <summary>The products of third order that many channels make in one amplifier.</summary>
 /// <remarks>
-/// Every product is counted whole in the channel on whose centre it falls. The products of digital channels are three channels wide, so a part of each
+/// Every product is counted whole in the channel on whose centre it falls. The products of digital channels are three channels wide, so a
+/// part of each
 /// lands in the neighbours; and what falls between the channels of a broken raster is not counted.
 /// </remarks>
 public sealed class Intermodulation
@@ -29,8 +30,10 @@ public sealed class Intermodulation
         "Products of third order in a channel",
         "P = 10 log10(sum of 10^((2 PA + PB)/10) over 2A - B + 4 sum of 10^((PA + PB + PC)/10) over A + B - C) - 2 OIP3",
         new("P", "dBm", "all products in the channel, at the output"),
-        [new("OIP3", "dBm", "output intercept point of third order"), new("n2", "", "products 2A - B"), new("n3", "", "products A + B - C")],
-        "project-notes", "third-order amplifier, products of independent channels add in power, a triple is 6 dB above a pair", Provenance.Derived);
+        [new("OIP3", "dBm", "output intercept point of third order"), new("n2", "", "products 2A - B"),
+            new("n3", "", "products A + B - C")],
+        "project-notes", "third-order amplifier, products of independent channels add in power, a triple is 6 dB above a pair",
+            Provenance.Derived);
 
     /// <summary>The products of equal channels.</summary>
     public static readonly Formula EqualCarriersFormula = new(
@@ -38,7 +41,8 @@ public sealed class Intermodulation
         "Products of third order of equal channels",
         "P3 = 3 P - 2 OIP3 + 10 log10(n2 + 4 n3)",
         new("P3", "dBm", "all products in the channel, at the output"),
-        [new("P", "dBm", "each channel at the output"), new("OIP3", "dBm", "output intercept point of third order"), new("n2", "", "products 2A - B"), new("n3", "", "products A + B - C")],
+        [new("P", "dBm", "each channel at the output"), new("OIP3", "dBm", "output intercept point of third order"),
+            new("n2", "", "products 2A - B"), new("n3", "", "products A + B - C")],
         "project-notes", "the same with equal levels", Provenance.Derived);
 
     /// <summary>The count of products.</summary>
@@ -115,7 +119,8 @@ public sealed class Intermodulation
             for (var j = i + 1; j < _carriers.Length; j++)
             {
                 var (other, otherMilliwatts) = _carriers[j];
-                if (other != k && _milliwatts.TryGetValue(a + other - k, out var c)) (triples, sum) = (triples + 1, sum + 4 * aMilliwatts * otherMilliwatts * c);
+                if (other != k && _milliwatts.TryGetValue(a + other - k, out var c)) (triples, sum) = (triples + 1, sum
+                    + 4 * aMilliwatts * otherMilliwatts * c);
             }
         }
         return (pairs, triples, sum);

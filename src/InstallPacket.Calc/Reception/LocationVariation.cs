@@ -5,7 +5,8 @@ namespace InstallPacket.Calc.Reception;
 /// <summary>How much the field differs between places near each other, by the planning recommendations.</summary>
 public static class LocationVariation
 {
-    /// <summary>Spread of a digital broadband channel over places somewhere in a neighbourhood [dB], the value of GE06 and BT.2033.</summary>
+    /// <summary>Spread of a digital broadband channel over places somewhere in a neighbourhood [dB], the value of GE06 and
+    /// BT.2033.</summary>
     public const double DigitalSigmaDb = 5.5;
 
     /// <summary>The spread within a small square.</summary>
@@ -21,7 +22,8 @@ public static class LocationVariation
         "location-correction",
         "Correction from half to a share of the places",
         "Cl = mu sigma, mu = normal deviate of the share",
-        new("Cl", "dB", "how much more the median must be"), [new("p", "", "share of the places"), new("sigma", "dB", "spread between places")],
+        new("Cl", "dB", "how much more the median must be"),
+            [new("p", "", "share of the places"), new("sigma", "dB", "spread between places")],
         "itu-bt2033", "location correction factor");
 
     /// <summary>The standard deviation within a small square.</summary>
@@ -39,5 +41,6 @@ public static class LocationVariation
     /// <param name="share">Share of places to be served, 1e-6 to 1 - 1e-6; outside throws.</param>
     /// <param name="sigmaDb">Spread between places [dB], not negative; outside throws.</param>
     /// <returns>Correction [dB], negative below one half.</returns>
-    public static double CorrectionDb(double share, double sigmaDb) => Probability.Quantile(share) * Limit.AtLeast(sigmaDb, 0, "spread in dB");
+    public static double CorrectionDb(double share, double sigmaDb) =>
+        Probability.Quantile(share) * Limit.AtLeast(sigmaDb, 0, "spread in dB");
 }

@@ -13,7 +13,8 @@ public static class MinimumField
         "minimum-input",
         "Least power at the receiver's input",
         "Ps = C/N + F + 10 log10(k T0 B)",
-        new("Ps", "dBW", "least power"), [new("C/N", "dB", "required ratio"), new("F", "dB", "noise figure"), new("B", "MHz", "noise bandwidth")],
+        new("Ps", "dBW", "least power"),
+            [new("C/N", "dB", "required ratio"), new("F", "dB", "noise figure"), new("B", "MHz", "noise bandwidth")],
         "itu-bt2033", "receiver noise input power and minimum receiver signal input power");
 
     /// <summary>The aperture of the antenna.</summary>
@@ -29,7 +30,8 @@ public static class MinimumField
         "minimum-flux",
         "Least power flux density at the antenna",
         "phi = Ps - Aa + Lf",
-        new("phi", "dB(W/m^2)", "least flux density"), [new("Ps", "dBW", "least power"), new("Aa", "dB(m^2)", "effective aperture"), new("Lf", "dB", "loss of the feeder")],
+        new("phi", "dB(W/m^2)", "least flux density"),
+            [new("Ps", "dBW", "least power"), new("Aa", "dB(m^2)", "effective aperture"), new("Lf", "dB", "loss of the feeder")],
         "itu-bt2033", "minimum power flux density");
 
     /// <summary>The least field.</summary>

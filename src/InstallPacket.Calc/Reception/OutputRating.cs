@@ -10,7 +10,8 @@ public static class OutputRating
         "oip3-from-rating",
         "Output intercept point from a two-tone rating",
         "OIP3 = U + R / 2",
-        new("OIP3", "dBm", "output intercept point of third order"), [new("U", "dBm", "rated output of each of two tones"), new("R", "dB", "ratio to their products at that output")],
+        new("OIP3", "dBm", "output intercept point of third order"),
+            [new("U", "dBm", "rated output of each of two tones"), new("R", "dB", "ratio to their products at that output")],
         "project-notes", "products of third order rise three times as fast as the tones", Provenance.Derived);
 
     /// <summary>The reduction by total power.</summary>

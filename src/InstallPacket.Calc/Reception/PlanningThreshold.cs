@@ -11,7 +11,8 @@ public static class PlanningThreshold
         "Threshold field of a reference installation",
         "E = C/N - Kd - G + L + Nt + Ns",
         new("E", "dB(uV/m)", "threshold field"),
-        [new("C/N", "dB", "required carrier-to-noise ratio"), new("Kd", "dBm - dB(uV/m)", "dipole factor at the frequency"), new("G", "dBd", "antenna gain"),
+        [new("C/N", "dB", "required carrier-to-noise ratio"), new("Kd", "dBm - dB(uV/m)", "dipole factor at the frequency"),
+            new("G", "dBd", "antenna gain"),
             new("L", "dB", "loss of the downlead"), new("Nt", "dBm", "thermal noise"), new("Ns", "dB", "noise figure of the receiver")],
         "ised-bpr-10", "appendix 8; its term Ka is the change of Kd with frequency");
 
@@ -32,7 +33,8 @@ public static class PlanningThreshold
     /// <param name="noiseFigureDb">Noise figure of the receiver [dB].</param>
     /// <returns>Field strength [dB(uV/m)].</returns>
     public static double FieldDbuVm(
-        double requiredCnDb, double dipoleFactorDb, double antennaGainDbd, double downleadLossDb, double thermalNoiseDbm, double noiseFigureDb) =>
+        double requiredCnDb, double dipoleFactorDb, double antennaGainDbd, double downleadLossDb, double thermalNoiseDbm,
+            double noiseFigureDb) =>
         requiredCnDb - dipoleFactorDb - antennaGainDbd + downleadLossDb + thermalNoiseDbm + noiseFigureDb;
 
     /// <summary>The dipole adjustment of the UHF threshold.</summary>

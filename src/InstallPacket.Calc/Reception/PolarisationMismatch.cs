@@ -11,7 +11,8 @@ public static class PolarisationMismatch
         "polarisation-mismatch",
         "Loss by a turned plane of polarisation",
         "L = -10 log10(cos(a)^2 + sin(a)^2 10^(-X/10))",
-        new("L", "dB", "loss"), [new("a", "deg", "angle between the planes"), new("X", "dB", "cross-polar ratio of the antenna in that direction")],
+        new("L", "dB", "loss"),
+            [new("a", "deg", "angle between the planes"), new("X", "dB", "cross-polar ratio of the antenna in that direction")],
         "project-notes", "projection of the field on the antenna", Provenance.Derived)
     {
         Method = v => LossDb(v[0], v[1]),
@@ -27,18 +28,21 @@ public static class PolarisationMismatch
 
     /// <summary>The loss between two linear polarisations.</summary>
     /// <param name="angleDeg">Angle between the planes [deg], any turn.</param>
-    /// <param name="crossPolarDb">Cross-polar ratio of the antenna [dB], not negative, infinite for an ideal one; outside throws. 16 to 20 dB are usual.</param>
+    /// <param name="crossPolarDb">Cross-polar ratio of the antenna [dB], not negative, infinite for an ideal one; outside throws. 16 to 20
+    /// dB are usual.</param>
     /// <returns>Loss [dB], at most the cross-polar ratio.</returns>
     public static double LossDb(double angleDeg, double crossPolarDb)
     {
-        if (!(crossPolarDb >= 0)) throw new ArgumentOutOfRangeException(nameof(crossPolarDb), crossPolarDb, "A cross-polar ratio is not negative.");
+        if (!(crossPolarDb >= 0)) throw new ArgumentOutOfRangeException(nameof(crossPolarDb), crossPolarDb,
+            "A cross-polar ratio is not negative.");
         if (!double.IsFinite(angleDeg)) throw new ArgumentOutOfRangeException(nameof(angleDeg), angleDeg, "The angle is no number.");
         var (sin, cos) = Degrees.SinCos(angleDeg);
         return Math.Max(0, -10 * Math.Log10(cos * cos + sin * sin * Math.Pow(10, -crossPolarDb / 10)));
     }
 
     /// <summary>The loss of a linear antenna on a circular or elliptical wave.</summary>
-    /// <param name="powerIsPerPlane">True when the station's power is given for the plane of the antenna, false for the total of both.</param>
+    /// <param name="powerIsPerPlane">True when the station's power is given for the plane of the antenna, false for the total of
+    /// both.</param>
     /// <returns>Loss [dB].</returns>
     public static double CircularDb(bool powerIsPerPlane) => powerIsPerPlane ? 0 : 10 * Math.Log10(2);
 }

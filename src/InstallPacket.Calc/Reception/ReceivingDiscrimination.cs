@@ -30,7 +30,8 @@ public sealed record ReceivingDiscrimination(
     /// <summary>The band of a frequency.</summary>
     /// <param name="frequencyMHz">Frequency [MHz].</param>
     /// <returns>The band, or null outside the three.</returns>
-    public static ReceivingDiscrimination? Find(double frequencyMHz) => All.FirstOrDefault(b => frequencyMHz >= b.LowestMHz && frequencyMHz <= b.HighestMHz);
+    public static ReceivingDiscrimination? Find(double frequencyMHz) =>
+        All.FirstOrDefault(b => frequencyMHz >= b.LowestMHz && frequencyMHz <= b.HighestMHz);
 
     /// <summary>The gain off the axis in the antenna's own polarisation.</summary>
     /// <param name="offAxisDeg">Angle from the axis [deg], any sign and turn.</param>

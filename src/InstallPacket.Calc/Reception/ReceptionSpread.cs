@@ -28,7 +28,8 @@ public readonly record struct ReceptionSpread(double LocationDb, double TimeDb, 
         "time-spread",
         "Spread of the field over time",
         "sigma = (E50 - E90) / 1.28",
-        new("sigma", "dB", "standard deviation"), [new("E50", "dB(uV/m)", "field for half of the time"), new("E90", "dB(uV/m)", "field for nine tenths of the time")],
+        new("sigma", "dB", "standard deviation"),
+            [new("E50", "dB(uV/m)", "field for half of the time"), new("E90", "dB(uV/m)", "field for nine tenths of the time")],
         "project-notes", "1.28 is the normal deviate of nine tenths", Provenance.Derived);
 
     // The deviate as the notes round it, so that the working can be followed by hand.
@@ -65,7 +66,8 @@ public readonly record struct ReceptionSpread(double LocationDb, double TimeDb, 
     public static double TimeSigmaDb(double half50DbuVm, double most90DbuVm) =>
         Limit.AtLeast(half50DbuVm - most90DbuVm, 0, "difference of the fields in dB") / NineTenths;
 
-    /// <summary>The chance that a margin holds under this spread. Channels of one site go together: their chances must not be multiplied.</summary>
+    /// <summary>The chance that a margin holds under this spread. Channels of one site go together: their chances must not be
+    /// multiplied.</summary>
     /// <param name="marginDb">Predicted median less requirement [dB].</param>
     /// <returns>Chance, 0 to 1; throws when no part spreads.</returns>
     public double ChanceOf(double marginDb) => Probability.OfMargin(marginDb, TotalDb);

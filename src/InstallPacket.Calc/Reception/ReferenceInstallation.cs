@@ -10,7 +10,8 @@ namespace InstallPacket.Calc.Reception;
 /// <param name="GainDbd">Antenna gain [dBd].</param>
 /// <param name="FeederLossDb">Loss of the feeder [dB].</param>
 /// <param name="Provenance">How the two are known.</param>
-public sealed record ReferenceInstallation(string Plan, double LowestMHz, double HighestMHz, double GainDbd, double FeederLossDb, Provenance Provenance)
+public sealed record ReferenceInstallation(string Plan, double LowestMHz, double HighestMHz, double GainDbd, double FeederLossDb,
+    Provenance Provenance)
 {
     // Where planners change from band IV to band V; recalled.
     private const double BandVMHz = 582;
@@ -23,8 +24,10 @@ public sealed record ReferenceInstallation(string Plan, double LowestMHz, double
         "planning-gain",
         "Antenna gain assumed in European planning",
         "G = G0 + 10 log10(f / f0); band IV 10 dBd at 500 MHz, band V 12 dBd at 800 MHz; band III 7 dBd throughout",
-        new("G", "dBd", "gain"), [new("f", "MHz", "frequency"), new("G0", "dBd", "gain at the reference"), new("f0", "MHz", "frequency of the reference")],
-        "ge06", "fixed reception, gain with its change by frequency; the notes give the equation without its document, which is recalled", Provenance.Memory);
+        new("G", "dBd", "gain"),
+            [new("f", "MHz", "frequency"), new("G0", "dBd", "gain at the reference"), new("f0", "MHz", "frequency of the reference")],
+        "ge06", "fixed reception, gain with its change by frequency; the notes give the equation without its document, which is recalled",
+            Provenance.Memory);
 
     /// <summary>The loss by height.</summary>
     public static readonly Formula HeightLossFormula = new(
@@ -65,7 +68,8 @@ public sealed record ReferenceInstallation(string Plan, double LowestMHz, double
     private static ReferenceInstallation[] Load() =>
     [
         .. EmbeddedTable.Rows("Reception/reference-installation.csv").Select(r => new ReferenceInstallation(
-            r["plan"], CsvNumber.Of(r["lower_mhz"]), CsvNumber.Of(r["upper_mhz"]), CsvNumber.Of(r["gain_dbd"]), CsvNumber.Of(r["feeder_loss_db"]),
+            r["plan"], CsvNumber.Of(r["lower_mhz"]), CsvNumber.Of(r["upper_mhz"]), CsvNumber.Of(r["gain_dbd"]),
+                CsvNumber.Of(r["feeder_loss_db"]),
             CsvProvenance.Of(r["provenance"]))),
     ];
 }

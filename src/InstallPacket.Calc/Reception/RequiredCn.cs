@@ -43,7 +43,8 @@ public static class RequiredCn
         foreach (var choice in Choices)
         {
             if (choice.System != system || (choice.Modulation.Length > 0 && choice.Modulation != modulation)) continue;
-            var row = rows.FirstOrDefault(r => choice.Fits(r) && r.Modulation == modulation && (r.CodeRate == codeRate || system == "ATSC 1.0"));
+            var row = rows.FirstOrDefault(r => choice.Fits(r) && r.Modulation == modulation
+                && (r.CodeRate == codeRate || system == "ATSC 1.0"));
             if (row is not null)
                 return row with { AddedDb = choice.AddedDb, AddedFor = choice.Why, Provenance = Weaker(row.Provenance, choice.Provenance) };
         }
@@ -59,7 +60,8 @@ public static class RequiredCn
             0, "", r["source"], CsvProvenance.Of(r["provenance"]))),
     ];
 
-    private sealed record Choice(string System, string Modulation, string Channel, string Edition, double AddedDb, string Why, Provenance Provenance)
+    private sealed record Choice(string System, string Modulation, string Channel, string Edition, double AddedDb, string Why,
+        Provenance Provenance)
     {
         public bool Fits(RequiredCnRow row) =>
             row.System == System && row.Channel == Channel && row.SourceText.Contains(Edition, StringComparison.Ordinal);

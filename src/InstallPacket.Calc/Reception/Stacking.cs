@@ -20,7 +20,8 @@ public static class Stacking
         "stacking-spacing",
         "Useful spacing of stacked antennas",
         "s = lambda / (2 sin(w / 2))",
-        new("s", "m", "spacing"), [new("lambda", "m", "wavelength"), new("w", "deg", "half-power beamwidth of one antenna in the plane of stacking")],
+        new("s", "m", "spacing"),
+            [new("lambda", "m", "wavelength"), new("w", "deg", "half-power beamwidth of one antenna in the plane of stacking")],
         "project-notes", "reception, section 10", Provenance.Memory);
 
     /// <summary>The direction in which two antennas hear nothing.</summary>
@@ -45,7 +46,8 @@ public static class Stacking
 
     /// <summary>The useful spacing; closer antennas share what they catch, wider ones hear to the sides.</summary>
     /// <param name="wavelengthM">Wavelength [m], above 0; outside throws.</param>
-    /// <param name="halfPowerBeamwidthDeg">Beamwidth of one antenna in the plane of stacking [deg], above 0 and below 180; outside throws.</param>
+    /// <param name="halfPowerBeamwidthDeg">Beamwidth of one antenna in the plane of stacking [deg], above 0 and below 180; outside
+    /// throws.</param>
     /// <returns>Spacing [m].</returns>
     public static double SpacingM(double wavelengthM, double halfPowerBeamwidthDeg)
     {

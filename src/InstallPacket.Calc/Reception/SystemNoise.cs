@@ -10,7 +10,8 @@ public static class SystemNoise
         "system-noise-figure",
         "System noise figure at the antenna terminals",
         "Fs = 10 log10(10^(Fa/10) - 1 + 10^(Fc/10))",
-        new("Fs", "dB", "system noise figure"), [new("Fa", "dB", "external noise figure"), new("Fc", "dB", "noise figure of the chain from the antenna terminals on")],
+        new("Fs", "dB", "system noise figure"),
+            [new("Fa", "dB", "external noise figure"), new("Fc", "dB", "noise figure of the chain from the antenna terminals on")],
         "itu-p372", "definition of the system noise factor, lossless antenna, all at 290 K; as in the reference notes", Provenance.Derived)
     {
         Method = v => FigureDb(v[0], v[1]),
@@ -18,7 +19,8 @@ public static class SystemNoise
 
     /// <summary>The system noise figure.</summary>
     /// <param name="externalFactorDb">External noise figure [dB over k T0 B].</param>
-    /// <param name="chainNoiseFigureDb">Noise figure of the chain, referred to the antenna terminals [dB], not negative; outside throws.</param>
+    /// <param name="chainNoiseFigureDb">Noise figure of the chain, referred to the antenna terminals [dB], not negative; outside
+    /// throws.</param>
     /// <returns>Noise figure [dB]; below 0 dB when a quiet sky meets a quiet amplifier.</returns>
     public static double FigureDb(double externalFactorDb, double chainNoiseFigureDb)
     {

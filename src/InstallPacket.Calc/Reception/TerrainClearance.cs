@@ -33,13 +33,15 @@ public static class TerrainClearance
         "Clearance angle at the receiving antenna",
         "theta = largest of atan((h - h0) / d) over the first 16 km, not beyond the transmitter",
         new("theta", "deg", "above the horizontal, without curvature of the earth"),
-        [new("h0", "m", "antenna above sea level"), new("h", "m", "ground above sea level at the point that governs"), new("d", "m", "its distance")],
+        [new("h0", "m", "antenna above sea level"), new("h", "m", "ground above sea level at the point that governs"),
+            new("d", "m", "its distance")],
         "itu-p1546-6", "definition of the terrain clearance angle")
         .By<ClearanceAngle>((angle, _) => angle.AngleDeg);
 
     /// <summary>The correction of the field.</summary>
     /// <param name="frequencyMHz">Frequency [MHz], 30 to 4000; outside throws.</param>
-    /// <param name="angleDeg">Clearance angle [deg], -90 to 90, otherwise throws; counted within <see cref="LeastDeg"/> to <see cref="MostDeg"/>.</param>
+    /// <param name="angleDeg">Clearance angle [deg], -90 to 90, otherwise throws; counted within <see cref="LeastDeg"/> to
+    /// <see cref="MostDeg"/>.</param>
     /// <returns>Change of the field [dB], hardly above 0.</returns>
     public static double CorrectionDb(double frequencyMHz, double angleDeg)
     {
@@ -49,7 +51,8 @@ public static class TerrainClearance
     }
 
     /// <summary>The clearance angle over a profile.</summary>
-    /// <param name="profile">Ground from the transmitter, at its start, to the receiver, at its end; a step above <see cref="ReachM"/> throws.</param>
+    /// <param name="profile">Ground from the transmitter, at its start, to the receiver, at its end; a step above <see cref="ReachM"/>
+    /// throws.</param>
     /// <param name="antennaM">Receiving antenna above ground [m], not negative; outside throws.</param>
     /// <returns>Angle [deg] and the point that governs.</returns>
     public static ClearanceAngle Angle(TerrainProfile profile, double antennaM)

@@ -18,7 +18,8 @@ public sealed class TransmitterPattern
         "Pattern of a directional transmitter toward the house",
         "g = g1 + (g2 - g1) (b - b1) / (b2 - b1)",
         new("g", "dB", "gain relative to the strongest direction"),
-        [new("b", "deg", "true bearing from the transmitter to the house"), new("b1", "deg", "point of the pattern before it"), new("g1", "dB", "gain there"),
+        [new("b", "deg", "true bearing from the transmitter to the house"), new("b1", "deg", "point of the pattern before it"),
+            new("g1", "dB", "gain there"),
             new("b2", "deg", "point of the pattern after it"), new("g2", "dB", "gain there")],
         "project-notes", "straight line between the points of the pattern, around the circle", Provenance.Derived)
     {
@@ -38,13 +39,15 @@ public sealed class TransmitterPattern
     };
 
     /// <summary>Makes a pattern.</summary>
-    /// <param name="points">True bearing [deg], 0 up to but not 360, each once; gain [dB], not above 0. At least two points; otherwise throws.</param>
+    /// <param name="points">True bearing [deg], 0 up to but not 360, each once; gain [dB], not above 0. At least two points; otherwise
+    /// throws.</param>
     public TransmitterPattern(IEnumerable<(double BearingDeg, double GainDb)> points)
     {
         Points = [.. points.OrderBy(p => p.BearingDeg)];
         if (Points.Count < FewestPoints) throw new ArgumentException("A pattern has at least two points.", nameof(points));
         if (Points.Any(p => p is not { BearingDeg: >= 0 and < 360, GainDb: <= 0 } || !double.IsFinite(p.GainDb)))
-            throw new ArgumentException("A point of a pattern has a bearing from 0 to below 360 degrees and a gain of at most 0 dB.", nameof(points));
+            throw new ArgumentException("A point of a pattern has a bearing from 0 to below 360 degrees and a gain of at most 0 dB.",
+                nameof(points));
         if (Points.Zip(Points.Skip(1)).Any(p => p.First.BearingDeg == p.Second.BearingDeg))
             throw new ArgumentException("A pattern states each bearing once.", nameof(points));
     }
@@ -55,7 +58,8 @@ public sealed class TransmitterPattern
     /// <summary>The two points between which a bearing lies, and the gain there.</summary>
     /// <param name="bearingDeg">True bearing from the transmitter [deg], any turn; must be a number.</param>
     /// <returns>
-    /// The bearing folded into 0 to below 360; the points before and after it, whose bearings may lie below 0 or from 360 on, where the line
+    /// The bearing folded into 0 to below 360; the points before and after it, whose bearings may lie below 0 or from 360 on, where the
+    /// line
     /// passes north; the gain [dB].
     /// </returns>
     public PatternSpan Toward(double bearingDeg)
@@ -85,4 +89,5 @@ public sealed class TransmitterPattern
 /// <param name="Before">Bearing [deg] and gain [dB] of the point before it.</param>
 /// <param name="After">The same of the point after it.</param>
 /// <param name="GainDb">Gain at the bearing [dB].</param>
-public readonly record struct PatternSpan(double BearingDeg, (double BearingDeg, double GainDb) Before, (double BearingDeg, double GainDb) After, double GainDb);
+public readonly record struct PatternSpan(double BearingDeg, (double BearingDeg, double GainDb) Before,
+    (double BearingDeg, double GainDb) After, double GainDb);

@@ -10,7 +10,8 @@ namespace InstallPacket.Calc.Reception;
 public readonly record struct VegetationLoss(double LowDb, double HighDb, bool BelowMeasured, Provenance Provenance)
 {
     /// <summary>The same trees where the path over their tops costs less than the path through them.</summary>
-    /// <param name="edgeDb">Loss over the edge of the trees taken as a screen [dB], see <see cref="Siting.KnifeEdge.LossDb"/>; negative throws.</param>
+    /// <param name="edgeDb">Loss over the edge of the trees taken as a screen [dB], see <see cref="Siting.KnifeEdge.LossDb"/>; negative
+    /// throws.</param>
     /// <returns>The range with both ends capped.</returns>
     public VegetationLoss CappedBy(double edgeDb) =>
         this with { LowDb = Vegetation.ScreenCapDb(LowDb, edgeDb), HighDb = Vegetation.ScreenCapDb(HighDb, edgeDb) };
@@ -35,7 +36,8 @@ public static class Vegetation
         "vegetation-weissberger",
         "Loss through dry trees in leaf",
         "L = 0.45 f^0.284 d up to 14 m, 1.33 f^0.284 d^0.588 up to 400 m",
-        new("L", "dB", "loss beyond that of the open path"), [new("f", "GHz", "frequency, 0.23 to 95"), new("d", "m", "way through the trees")],
+        new("L", "dB", "loss beyond that of the open path"),
+            [new("f", "GHz", "frequency, 0.23 to 95"), new("d", "m", "way through the trees")],
         "weissberger-1982", "modified exponential decay, both branches; they differ by 0.4 % at 14 m")
     {
         Method = v => WeissbergerDb(1000 * v[0], v[1]),
@@ -46,7 +48,8 @@ public static class Vegetation
         "vegetation-early-itu",
         "Loss through trees, earlier form",
         "L = 0.2 f^0.3 d^0.6",
-        new("L", "dB", "loss beyond that of the open path"), [new("f", "MHz", "frequency"), new("d", "m", "way through the trees, up to 400")],
+        new("L", "dB", "loss beyond that of the open path"),
+            [new("f", "MHz", "frequency"), new("d", "m", "way through the trees, up to 400")],
         "itu-early-vegetation", "recalled; mostly the most pessimistic of the three", Provenance.Memory)
     {
         Method = v => EarlyDb(v[0], v[1]),
@@ -107,7 +110,8 @@ public static class Vegetation
         var woodland = WoodlandLoss.Db(frequencyMHz, depthM);
         var inLeaf = frequencyMHz >= InLeafLowestMHz;
         var other = inLeaf ? WeissbergerDb(frequencyMHz, depthM) : EarlyDb(frequencyMHz, depthM);
-        return new(Math.Min(woodland, other), Math.Max(woodland, other), frequencyMHz < WoodlandLoss.LowestMeasuredMHz, inLeaf ? Provenance.Read : Provenance.Memory);
+        return new(Math.Min(woodland, other), Math.Max(woodland, other), frequencyMHz < WoodlandLoss.LowestMeasuredMHz, inLeaf
+            ? Provenance.Read : Provenance.Memory);
     }
 
     /// <summary>What a loss measured on bare trees becomes in leaf.</summary>

@@ -13,7 +13,8 @@ public static class WoodlandLoss
 
     private static readonly Lazy<(double MHz, double Gamma, double Most)[]> Measured = new(() =>
     [
-        .. EmbeddedTable.Rows("Reception/vegetation-p833.csv").Select(r => (CsvNumber.Of(r["freq_mhz"]), CsvNumber.Of(r["gamma_db_per_m"]), CsvNumber.Of(r["am_db"]))),
+        .. EmbeddedTable.Rows("Reception/vegetation-p833.csv").Select(r =>
+            (CsvNumber.Of(r["freq_mhz"]), CsvNumber.Of(r["gamma_db_per_m"]), CsvNumber.Of(r["am_db"]))),
     ]);
 
     /// <summary>The loss.</summary>
@@ -31,7 +32,9 @@ public static class WoodlandLoss
         "Constants of the woodland loss at a frequency",
         "log y = log y1 + (log y2 - log y1) (log f - log f1) / (log f2 - log f1), y = gamma and y = Am",
         new("y", "dB/m or dB", "gamma or Am"), [new("f", "MHz", "frequency")],
-        "project-notes", "straight in both logarithms between the five measured frequencies of P.833; the first line goes on below 105.9 MHz", Provenance.Derived);
+        "project-notes",
+            "straight in both logarithms between the five measured frequencies of P.833; the first line goes on below 105.9 MHz",
+            Provenance.Derived);
 
     /// <summary>Lowest measured frequency [MHz]; below, the first line goes on.</summary>
     public static double LowestMeasuredMHz => Measured.Value[0].MHz;

@@ -23,7 +23,8 @@ public static class BendTangent
     public static double LengthM(double bendRadiusM, double turnDeg)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(bendRadiusM);
-        if (!(turnDeg is >= 0 and < 180)) throw new ArgumentOutOfRangeException(nameof(turnDeg), turnDeg, "The change of direction lies from 0 to below 180 degrees.");
+        if (!(turnDeg is >= 0 and < 180)) throw new ArgumentOutOfRangeException(nameof(turnDeg), turnDeg,
+            "The change of direction lies from 0 to below 180 degrees.");
         return bendRadiusM * Math.Tan(turnDeg * Math.PI / 360);
     }
 }

@@ -10,7 +10,9 @@ public static class ConduitFill
         "conduit-fill",
         "Share of a conduit that its cables fill",
         "p = 100 sum(d^2) / D^2",
-        new("p", "%", "share of the inside"), [new("n", "", "cables"), new("sum(d^2)", "m2", "sum of the squares of the outside diameters"), new("D", "m", "inside diameter")],
+        new("p", "%", "share of the inside"),
+            [new("n", "", "cables"), new("sum(d^2)", "m2", "sum of the squares of the outside diameters"),
+            new("D", "m", "inside diameter")],
         "project-notes", "areas of circles", Provenance.Derived)
         .By<IReadOnlyList<double>>((cables, v) => SharePct(v[2], cables));
 

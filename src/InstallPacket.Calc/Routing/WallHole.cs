@@ -43,7 +43,8 @@ public static class WallHole
 
     private static double Radians(double slopeDeg)
     {
-        if (!(slopeDeg is >= 0 and < 90)) throw new ArgumentOutOfRangeException(nameof(slopeDeg), slopeDeg, "The slope lies from 0 to below 90 degrees.");
+        if (!(slopeDeg is >= 0 and < 90)) throw new ArgumentOutOfRangeException(nameof(slopeDeg), slopeDeg,
+            "The slope lies from 0 to below 90 degrees.");
         return slopeDeg * Math.PI / 180;
     }
 }

@@ -14,8 +14,10 @@ public static class EffectiveEarth
         "Elevation angle over the curved earth",
         "theta = d / ae; el = atan2((ae + h) cos(theta) - (ae + h0), (ae + h) sin(theta)), ae = 4/3 x 6371 km",
         new("el", "deg", "above the local horizontal"),
-        [new("h0", "m", "own height above the datum"), new("h", "m", "height of the other point"), new("d", "m", "distance along the earth")],
-        "project-notes", "effective earth (radius: Rec. ITU-R P.526 section 1)", Provenance.Derived) { Method = v => ElevationAngleDeg(v[0], v[1], v[2]) };
+        [new("h0", "m", "own height above the datum"), new("h", "m", "height of the other point"),
+            new("d", "m", "distance along the earth")],
+        "project-notes", "effective earth (radius: Rec. ITU-R P.526 section 1)", Provenance.Derived) { Method = v =>
+            ElevationAngleDeg(v[0], v[1], v[2]) };
 
     /// <summary>The bulge of the earth.</summary>
     public static readonly Formula BulgeFormula = new(
@@ -62,7 +64,8 @@ public static class EffectiveEarth
     /// <param name="distanceToOneEndM">Distance to one end [m].</param>
     /// <param name="distanceToOtherEndM">Distance to the other end [m].</param>
     /// <returns>Bulge [m].</returns>
-    public static double BulgeM(double distanceToOneEndM, double distanceToOtherEndM) => distanceToOneEndM * distanceToOtherEndM / (2 * RadiusM);
+    public static double BulgeM(double distanceToOneEndM, double distanceToOtherEndM) =>
+        distanceToOneEndM * distanceToOtherEndM / (2 * RadiusM);
 
     /// <summary>The height of the ray above an edge on the path.</summary>
     /// <param name="ownHeightM">Height of the near end [m].</param>

@@ -41,7 +41,8 @@ public static class Geodesic
 
     /// <summary>Length and bearings of the shortest line between two points.</summary>
     /// <remarks>
-    /// Good to about 15 nanometres. At equal points the bearing has no meaning; at exactly opposite points two lines are equally short and one is returned.
+    /// Good to about 15 nanometres. At equal points the bearing has no meaning; at exactly opposite points two lines are equally short and
+    /// one is returned.
     /// </remarks>
     /// <param name="lat1Deg">Latitude of the first point [deg], -90 to 90; outside throws.</param>
     /// <param name="lon1Deg">Longitude of the first point [deg], any turn.</param>
@@ -72,6 +73,7 @@ public static class Geodesic
 
     private static void CheckLatitude(double latitudeDeg, string name)
     {
-        if (!(Math.Abs(latitudeDeg) <= 90)) throw new ArgumentOutOfRangeException(name, latitudeDeg, "A latitude lies between -90 and 90 degrees.");
+        if (!(Math.Abs(latitudeDeg) <= 90)) throw new ArgumentOutOfRangeException(name, latitudeDeg,
+            "A latitude lies between -90 and 90 degrees.");
     }
 }

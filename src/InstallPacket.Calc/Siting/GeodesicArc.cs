@@ -67,7 +67,8 @@ internal readonly struct GeodesicArc
         double y1 = _sinAlpha0 * p.SinBeta1, y2 = _sinAlpha0 * p.SinBeta2;
         (_sinSigma1, _cosSigma1) = Degrees.Normalise(p.SinBeta1, x1);
         (_sinSigma2, _cosSigma2) = Degrees.Normalise(p.SinBeta2, x2);
-        _sigma12 = Math.Atan2(Math.Max(0, _cosSigma1 * _sinSigma2 - _sinSigma1 * _cosSigma2), _cosSigma1 * _cosSigma2 + _sinSigma1 * _sinSigma2);
+        _sigma12 = Math.Atan2(Math.Max(0, _cosSigma1 * _sinSigma2 - _sinSigma1 * _cosSigma2), _cosSigma1 * _cosSigma2
+            + _sinSigma1 * _sinSigma2);
         (_sinOmega12, _cosOmega12) = (Math.Max(0, x1 * y2 - y1 * x2), x1 * x2 + y1 * y2);
     }
 
@@ -75,7 +76,8 @@ internal readonly struct GeodesicArc
 
     public Direction Alpha2 { get; }
 
-    public double DistanceM() => Wgs84.B * _series.A1 * (_sigma12 + _series.B1(_sinSigma2, _cosSigma2) - _series.B1(_sinSigma1, _cosSigma1));
+    public double DistanceM() =>
+        Wgs84.B * _series.A1 * (_sigma12 + _series.B1(_sinSigma2, _cosSigma2) - _series.B1(_sinSigma1, _cosSigma1));
 
     /// <summary>By how much the trial misses the wanted longitude, and how fast that changes with the starting azimuth.</summary>
     public (double Error, double Slope) LongitudeError(PointPair p)

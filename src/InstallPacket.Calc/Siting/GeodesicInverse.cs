@@ -1,7 +1,8 @@
 namespace InstallPacket.Calc.Siting;
 
 /// <summary>
-/// The inverse problem: two points give distance and bearings. Newton's method on the starting azimuth inside a bracket, so that it cannot fail.
+/// The inverse problem: two points give distance and bearings. Newton's method on the starting azimuth inside a bracket, so that it cannot
+/// fail.
 /// </summary>
 internal static class GeodesicInverse
 {

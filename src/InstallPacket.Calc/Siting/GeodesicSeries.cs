@@ -3,7 +3,8 @@ namespace InstallPacket.Calc.Siting;
 /// <summary>
 /// The order-6 expansions of one geodesic in its small parameter q. The coefficients are those of Karney (2013)
 /// as polynomials in q and the third flattening n. The 600 check lines prove the distance terms up to
-/// the fourth order and the longitude terms, which enter times f, up to the third (a change there makes the tests fail). What the higher ones
+/// the fourth order and the longitude terms, which enter times f, up to the third (a change there makes the tests fail). What the higher
+/// ones
 /// add on this earth is below a micrometre; they rest on the comparison with a published implementation alone.
 /// </summary>
 internal readonly struct GeodesicSeries
@@ -29,8 +30,10 @@ internal readonly struct GeodesicSeries
         _d = [0, q / 2 - 9 * q3 / 32 + 205 * q5 / 1536, 5 * q2 / 16 - 37 * q4 / 96 + 1335 * q6 / 4096, 29 * q3 / 96 - 75 * q5 / 128,
             539 * q4 / 1536 - 2391 * q6 / 2560, 3467 * q5 / 7680, 38081 * q6 / 61440];
         _c3 = [0,
-            (0.25 - N / 4) * q + (1 / 8.0 - N * N / 8) * q2 + (3 / 64.0 + 3 * N / 64 - N * N / 64) * q3 + (5 / 128.0 + N / 64) * q4 + 3 / 128.0 * q5,
-            (1 / 16.0 - 3 * N / 32 + N * N / 32) * q2 + (3 / 64.0 - N / 32 - 3 * N * N / 64) * q3 + (3 / 128.0 + N / 128) * q4 + 5 / 256.0 * q5,
+            (0.25 - N / 4) * q + (1 / 8.0 - N * N / 8) * q2 + (3 / 64.0 + 3 * N / 64 - N * N / 64) * q3 + (5 / 128.0 + N / 64) * q4
+                + 3 / 128.0 * q5,
+            (1 / 16.0 - 3 * N / 32 + N * N / 32) * q2 + (3 / 64.0 - N / 32 - 3 * N * N / 64) * q3 + (3 / 128.0 + N / 128) * q4
+                + 5 / 256.0 * q5,
             (5 / 192.0 - 3 * N / 64 + 5 * N * N / 192) * q3 + (3 / 128.0 - 5 * N / 192) * q4 + 7 / 512.0 * q5,
             (7 / 512.0 - 7 * N / 256) * q4 + 7 / 512.0 * q5,
             21 / 2560.0 * q5];

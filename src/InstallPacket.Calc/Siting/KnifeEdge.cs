@@ -11,7 +11,8 @@ public static class KnifeEdge
         "Diffraction parameter of an edge",
         "nu = h sqrt((2 / lambda) (1 / d1 + 1 / d2))",
         new("nu", "", "diffraction parameter"),
-        [new("h", "m", "height of the edge above the ray"), new("lambda", "m", "wavelength"), new("d1", "m", "distance to one end"), new("d2", "m", "distance to the other end")],
+        [new("h", "m", "height of the edge above the ray"), new("lambda", "m", "wavelength"), new("d1", "m", "distance to one end"),
+            new("d2", "m", "distance to the other end")],
         "itu-p526", "section 4.1", Provenance.Memory) { Method = v => ParameterNu(v[0], v[1], v[2], v[3]) };
 
     /// <summary>The loss over an edge.</summary>

@@ -57,7 +57,8 @@ public sealed class MagneticCoefficients
 
     private static int Index(int n, int m) => n * (n + 1) / 2 + m;
 
-    private static MagneticCoefficients Of(string name, double epoch, double sigmaTerm, IReadOnlyList<IReadOnlyDictionary<string, string>> rows)
+    private static MagneticCoefficients Of(string name, double epoch, double sigmaTerm, IReadOnlyList<IReadOnlyDictionary<string,
+        string>> rows)
     {
         var model = new MagneticCoefficients(name, epoch, sigmaTerm, rows.Max(r => CsvNumber.Whole(r["n"])));
         foreach (var row in rows)

@@ -24,7 +24,8 @@ public static class MagneticModel
         "Magnetic declination, east positive",
         "D = atan2(Y, X); X, Y = gradient of the degree-12 spherical harmonic potential at (phi, lambda, h), coefficients g + (t - t0) gdot",
         new("D", "deg", "angle from true north to magnetic north"),
-        [new("phi", "deg", "latitude"), new("lambda", "deg", "longitude, east positive"), new("h", "km", "height"), new("t", "yr", "date as decimal year")],
+        [new("phi", "deg", "latitude"), new("lambda", "deg", "longitude, east positive"), new("h", "km", "height"),
+            new("t", "yr", "date as decimal year")],
         "wmm-2025", "technical report, equations of the model (seen in extract; proved by its test values)")
     {
         Method = v => At(v[0], v[1], v[2], v[3]).DeclinationDeg,
@@ -68,8 +69,10 @@ public static class MagneticModel
     public static MagneticField At(MagneticCoefficients model, double latDeg, double lonDeg, double heightKm, double decimalYear)
     {
         ArgumentNullException.ThrowIfNull(model);
-        if (!(Math.Abs(latDeg) <= 90)) throw new ArgumentOutOfRangeException(nameof(latDeg), latDeg, "A latitude lies between -90 and 90 degrees.");
-        if (!(heightKm is >= -1 and <= 850)) throw new ArgumentOutOfRangeException(nameof(heightKm), heightKm, "The model holds from -1 to 850 km.");
+        if (!(Math.Abs(latDeg) <= 90)) throw new ArgumentOutOfRangeException(nameof(latDeg), latDeg,
+            "A latitude lies between -90 and 90 degrees.");
+        if (!(heightKm is >= -1 and <= 850)) throw new ArgumentOutOfRangeException(nameof(heightKm), heightKm,
+            "The model holds from -1 to 850 km.");
         var place = Geocentric.Of(latDeg, heightKm);
         var functions = new LegendreTable(place.Sin, place.Cos, model.Degree);
         var years = decimalYear - model.EpochYear;
@@ -85,7 +88,8 @@ public static class MagneticModel
     private static double SigmaDeg(double horizontalNT, double termNT) => Math.Sqrt(0.26 * 0.26 + Math.Pow(termNT / horizontalNT, 2));
 
     // Equation (4): the three geocentric components; each (a/r)^(n+2) is carried along.
-    private static Vector Sum(int degree, double lonDeg, Geocentric place, LegendreTable f, Func<int, int, (double G, double H)> coefficient)
+    private static Vector Sum(int degree, double lonDeg, Geocentric place, LegendreTable f, Func<int, int,
+        (double G, double H)> coefficient)
     {
         double x = 0, y = 0, z = 0;
         var ratio = MagneticRadiusKm / place.RadiusKm;

@@ -21,7 +21,8 @@ public static class SunPosition
         "az = atan2(sin HA, cos HA sin lat - tan dec cos lat) + 180; HA = (UTC minutes + EoT + 4 lon) / 4 - 180",
         new("az", "deg", "clockwise from true north"),
         [new("lat", "deg", "latitude"), new("lon", "deg", "longitude, east positive"), new("t", "h UTC", "time of day")],
-        "noaa-solar", "solar calculator equations", Provenance.Memory).By<DateTimeOffset>((instant, v) => At(v[0], v[1], instant).AzimuthDeg);
+        "noaa-solar", "solar calculator equations", Provenance.Memory).By<DateTimeOffset>((instant, v) =>
+            At(v[0], v[1], instant).AzimuthDeg);
 
     /// <summary>The sun seen from a place at an instant; good to 0.02 degrees from 1950 to 2050.</summary>
     /// <param name="latDeg">Latitude [deg], -90 to 90; outside throws.</param>
@@ -30,7 +31,8 @@ public static class SunPosition
     /// <returns>Bearing and elevation.</returns>
     public static SunAngles At(double latDeg, double lonDeg, DateTimeOffset instant)
     {
-        if (!(Math.Abs(latDeg) <= 90)) throw new ArgumentOutOfRangeException(nameof(latDeg), latDeg, "A latitude lies between -90 and 90 degrees.");
+        if (!(Math.Abs(latDeg) <= 90)) throw new ArgumentOutOfRangeException(nameof(latDeg), latDeg,
+            "A latitude lies between -90 and 90 degrees.");
         var utc = instant.UtcDateTime;
         var julianDay = (utc - DateTime.UnixEpoch).TotalDays + 2440587.5;
         var (declination, equationOfTimeMin) = Sun((julianDay - 2451545) / 36525);

@@ -27,7 +27,8 @@ public record Formula(
     string Place,
     Provenance Provenance = Provenance.Read)
 {
-    /// <summary>The method: the inputs in the order and the units of <see cref="Inputs"/> to the result in its unit; null where no planner applies it.</summary>
+    /// <summary>The method: the inputs in the order and the units of <see cref="Inputs"/> to the result in its unit; null where no planner
+    /// applies it.</summary>
     public Func<double[], double>? Method { get; init; }
 
     /// <summary>The same formula with a method that needs more than the listed inputs.</summary>

@@ -16,5 +16,6 @@ public static class ProvenanceWord
     };
 
     /// <summary>The mark of a word; null when it is none.</summary>
-    public static Provenance? Read(string word) => Enum.GetValues<Provenance>().Where(p => Of(p) == word).Select(p => (Provenance?)p).FirstOrDefault();
+    public static Provenance? Read(string word) =>
+        Enum.GetValues<Provenance>().Where(p => Of(p) == word).Select(p => (Provenance?)p).FirstOrDefault();
 }

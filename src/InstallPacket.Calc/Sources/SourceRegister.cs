@@ -14,5 +14,6 @@ public static class SourceRegister
         All.FirstOrDefault(s => s.Id == id) ?? throw new KeyNotFoundException($"No source '{id}' in sources.csv.");
 
     private static Source[] Load() =>
-        [.. EmbeddedTable.Rows("Sources/sources.csv").Select(r => new Source(r["id"], r["title"], r["publisher"], r["edition"], r["used_for"]))];
+        [.. EmbeddedTable.Rows("Sources/sources.csv").Select(r =>
+            new Source(r["id"], r["title"], r["publisher"], r["edition"], r["used_for"]))];
 }

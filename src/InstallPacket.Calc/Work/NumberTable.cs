@@ -28,13 +28,15 @@ public static class NumberTables
     public static readonly NumberTable Woodland = new("woodland", "itu-p833", Provenance.Read, "Reception/vegetation-p833.csv");
 
     /// <summary>Strengths of mast materials; the file names the source of each group of rows.</summary>
-    public static readonly NumberTable TubeMaterials = new("tube-materials", "project-notes", Provenance.Memory, "Mounting/tube-materials.csv");
+    public static readonly NumberTable TubeMaterials = new("tube-materials", "project-notes", Provenance.Memory,
+        "Mounting/tube-materials.csv");
 
     /// <summary>Constants of the wind profile of the United States.</summary>
     public static readonly NumberTable WindExposure = new("wind-exposure", "asce-7-16", Provenance.Read, "Mounting/wind-exposure.csv");
 
     /// <summary>Terrain categories of the European wind.</summary>
-    public static readonly NumberTable EurocodeTerrain = new("eurocode-terrain", "en-1991-1-4", Provenance.Read, "Mounting/eurocode-terrain.csv");
+    public static readonly NumberTable EurocodeTerrain = new("eurocode-terrain", "en-1991-1-4", Provenance.Read,
+        "Mounting/eurocode-terrain.csv");
 
     /// <summary>Specific gravity of timber.</summary>
     public static readonly NumberTable WoodSpecificGravity =
@@ -53,7 +55,8 @@ public static class NumberTables
     public static readonly NumberTable TimberClasses = new("timber-classes", "en-338", Provenance.Memory);
 
     /// <summary>Resistivity of soils.</summary>
-    public static readonly NumberTable SoilResistivity = new("soil-resistivity", "project-notes", Provenance.Memory, "Bonding/soil-resistivity.csv");
+    public static readonly NumberTable SoilResistivity = new("soil-resistivity", "project-notes", Provenance.Memory,
+        "Bonding/soil-resistivity.csv");
 
     /// <summary>Factors of the place of a house for lightning.</summary>
     public static readonly NumberTable ExposureToLightning = new("exposure-to-lightning", "nfpa-780", Provenance.Read);
@@ -67,7 +70,8 @@ public static class NumberTables
     /// <summary>All tables.</summary>
     public static IReadOnlyList<NumberTable> All { get; } =
     [
-        Channels, NoiseBandwidth, CnThresholds, Vegetation, Woodland, TubeMaterials, WindExposure, EurocodeTerrain, WoodSpecificGravity, LagScrews,
+        Channels, NoiseBandwidth, CnThresholds, Vegetation, Woodland, TubeMaterials, WindExposure, EurocodeTerrain, WoodSpecificGravity,
+            LagScrews,
         WoodScrews, TimberModification, TimberClasses, SoilResistivity, ExposureToLightning, Resistivity, Hours,
     ];
 }

@@ -5,7 +5,8 @@ using System.Text;
 namespace InstallPacket.Calc.Work;
 
 /// <summary>
-/// What a formula is applied to: a name (<c>R3</c>), a set phrase (<c>upper support</c>), or names in a form (<c>kes-21 at O2</c>). Written as an
+/// What a formula is applied to: a name (<c>R3</c>), a set phrase (<c>upper support</c>), or names in a form (<c>kes-21 at O2</c>).
+/// Written as an
 /// interpolated string, it keeps form and names apart, so that another language can say it. Equal by its text.
 /// </summary>
 [InterpolatedStringHandler]

@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Calc.Work;
 
 /// <summary>
-/// A number that knows where it comes from: a row of the workings, a key of the job, a figure of a part, a number of the plan, or a named constant.
+/// A number that knows where it comes from: a row of the workings, a key of the job, a figure of a part, a number of the plan, or a named
+/// constant.
 /// It stands wherever a plain number stands.
 /// </summary>
 /// <param name="number">The number, in the unit that its user names.</param>

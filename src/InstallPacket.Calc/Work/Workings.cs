@@ -19,7 +19,8 @@ public sealed class Workings
     /// <param name="subject">What it is applied to; one formula has one row a subject.</param>
     /// <param name="inputs">The inputs, in the order and the units of the formula.</param>
     /// <returns>The row, which is the result too.</returns>
-    /// <exception cref="InvalidOperationException">The same formula was applied to the same subject with other inputs: a bug of the planner.</exception>
+    /// <exception cref="InvalidOperationException">The same formula was applied to the same subject with other inputs: a bug of the
+    /// planner.</exception>
     public Row Apply(Formula formula, Subject subject, params Term[] inputs)
     {
         ArgumentNullException.ThrowIfNull(formula);
@@ -34,7 +35,8 @@ public sealed class Workings
     /// <param name="subject">What it is applied to.</param>
     /// <param name="inputs">The inputs, in the order and the units of the formula.</param>
     /// <returns>The row, which is the result too.</returns>
-    /// <exception cref="InvalidOperationException">The same formula was applied to the same subject with other inputs: a bug of the planner.</exception>
+    /// <exception cref="InvalidOperationException">The same formula was applied to the same subject with other inputs: a bug of the
+    /// planner.</exception>
     public Row Apply<TCase>(Formula<TCase> formula, TCase data, Subject subject, params Term[] inputs)
     {
         ArgumentNullException.ThrowIfNull(formula);

@@ -3,7 +3,8 @@ using InstallPacket.Packets;
 namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>build</c>: reads, plans and writes the packets of all jobs.</summary>
-internal sealed class BuildCommand(ITerminal terminal, JobOptions options, string? themeFolder, string outFolder, bool strict, bool force = false)
+internal sealed class BuildCommand(ITerminal terminal, JobOptions options, string? themeFolder, string outFolder, bool strict,
+    bool force = false)
 {
     // As long as a run under way in the same folder is waited for.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
@@ -24,7 +25,8 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
         tiles.Save();
         output.WriteFile(new("index.html", IndexPage(theme, files, output, results)));
         foreach (var font in theme.WebFonts) output.WriteFile(new(font.Key, font.Value));
-        return results.Any(r => r.State is "stale" or "not built") || set.SharedFindings.Any(f => f.Severity == Severity.Stop) ? ExitCode.JobFailed
+        return results.Any(r => r.State is "stale" or "not built") || set.SharedFindings.Any(f => f.Severity == Severity.Stop)
+            ? ExitCode.JobFailed
             : strict && results.Any(r => r.State == "stopped") ? ExitCode.JobFailed : ExitCode.Done;
     }
 
@@ -49,7 +51,8 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
 
     private static byte[] IndexPage(Theme theme, IJobFiles files, OutputFolder output, PacketResult[] results)
     {
-        var rows = JobReader.JobIds(files).Select(id => results.FirstOrDefault(r => r.Id == id) ?? PacketResult.NotAsked(id, PacketManifest.Of(output.PacketFolder(id))));
+        var rows = JobReader.JobIds(files).Select(id => results.FirstOrDefault(r => r.Id == id)
+            ?? PacketResult.NotAsked(id, PacketManifest.Of(output.PacketFolder(id))));
         return new IndexBuilder(theme).Build([.. rows.Select(r => new IndexRow(r.Id, r.Title, r.Date, r.State, r.Summary))]);
     }
 

@@ -15,9 +15,11 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
         var now = PlannedJob.All(files, options.Only).Jobs;
         if (themeFolder is not null && !Directory.Exists(themeFolder)) return Refuse($"there is no folder {themeFolder}");
         terminal.Out.WriteLine($"# Changes since {from}");
-        if (themeFolder is not null) List("The theme differs; packets are printed anew", GitRevision.Changed(themeFolder, from).Select(Cell));
+        if (themeFolder is not null) List("The theme differs; packets are printed anew",
+            GitRevision.Changed(themeFolder, from).Select(Cell));
         // Both plans read the tiles that are here now, so that a changed tile shows in neither.
-        List("Elevation tiles differ; every number that depends on them may differ too", GitRevision.Changed(options.Jobs, from).Where(TerrainTiles.IsTile).Select(Cell));
+        List("Elevation tiles differ; every number that depends on them may differ too",
+            GitRevision.Changed(options.Jobs, from).Where(TerrainTiles.IsTile).Select(Cell));
         foreach (var id in before.Concat(now).Select(j => j.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
             Print(id, before.FirstOrDefault(j => j.Id == id), now.FirstOrDefault(j => j.Id == id));
         return now.Any(j => j.Plan is null) ? ExitCode.JobFailed : ExitCode.Done;
@@ -58,7 +60,8 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
         foreach (var line in lines) terminal.Out.WriteLine("- " + line);
     }
 
-    private static string Finding(Finding f, JobUnits units) => $"**{FindingPrinter.Word(f.Severity)}** {f.Id}: {Cell(ConsoleWords.Spoken(f, units).Found)}";
+    private static string Finding(Finding f, JobUnits units) =>
+        $"**{FindingPrinter.Word(f.Severity)}** {f.Id}: {Cell(ConsoleWords.Spoken(f, units).Found)}";
 
     private static string Cell(string text) => text.Replace("\\", "\\\\").Replace("|", "\\|").Replace("<", "\\<").ReplaceLineEndings(" ");
 

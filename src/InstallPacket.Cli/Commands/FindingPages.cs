@@ -10,7 +10,8 @@ internal static class FindingPages
 
     /// <summary>Identifiers of all findings that have a page.</summary>
     public static IReadOnlyList<string> Ids =>
-        [.. Here.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal)).Select(n => n[Prefix.Length..^3]).Order(StringComparer.Ordinal)];
+        [.. Here.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal)).Select(n =>
+            n[Prefix.Length..^3]).Order(StringComparer.Ordinal)];
 
     /// <summary>The page of a finding, or null.</summary>
     public static string? Of(string id)
@@ -20,5 +21,6 @@ internal static class FindingPages
     }
 
     /// <summary>All findings, a line each.</summary>
-    public static string List() => string.Concat(Ids.Select(id => $"{id,-28} {Of(id)!.Split('\n').First(l => l.Length > 0 && l[0] != '#')}\n"));
+    public static string List() =>
+        string.Concat(Ids.Select(id => $"{id,-28} {Of(id)!.Split('\n').First(l => l.Length > 0 && l[0] != '#')}\n"));
 }

@@ -14,11 +14,13 @@ namespace InstallPacket.Cli.Commands;
 /// <param name="Problem">A fault that is no finding; empty otherwise.</param>
 /// <param name="Unchanged">Whether nothing had to be done.</param>
 internal sealed record PacketResult(
-    string Id, string Title, string Date, string State, string Summary, IReadOnlyList<Finding> Findings, JobUnits Units, string Problem, bool Unchanged)
+    string Id, string Title, string Date, string State, string Summary, IReadOnlyList<Finding> Findings, JobUnits Units, string Problem,
+        bool Unchanged)
 {
     /// <summary>A job that this run was not asked to build.</summary>
     public static PacketResult NotAsked(string id, PacketManifest? manifest) =>
-        new(id, manifest?.Title ?? id, manifest?.Date ?? "", manifest?.State ?? "not built", manifest?.Findings ?? "", [], JobUnits.Unknown, "", true);
+        new(id, manifest?.Title ?? id, manifest?.Date ?? "", manifest?.State ?? "not built", manifest?.Findings ?? "", [],
+            JobUnits.Unknown, "", true);
 }
 
 /// <summary>Builds and writes one packet.</summary>
@@ -28,11 +30,14 @@ internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output, In
     {
         if (job.Unchanged is { } same) return new(job.Id, same.Title, same.Date, same.State, same.Findings, [], job.Units, "", true);
         if (job.Plan is not { } plan) return Failed(job, "");
-        if (OutputFolder.Takes(job.Id)) return Failed(job, $"the output folder has a file of its own called {job.Id}; rename the folder of the job");
-        if (output.IsForeign(job.Id)) return Failed(job, $"the folder {output.PacketFolder(job.Id)} holds something that is not a packet; it is left alone. Choose another --out");
+        if (OutputFolder.Takes(job.Id)) return Failed(job,
+            $"the output folder has a file of its own called {job.Id}; rename the folder of the job");
+        if (output.IsForeign(job.Id)) return Failed(job,
+            $"the folder {output.PacketFolder(job.Id)} holds something that is not a packet; it is left alone. Choose another --out");
         var state = plan.Stopped ? "stopped" : "planned";
         var placed = InputHash.Placed(job.Findings);
-        var manifest = new PacketManifest(plan.Job.Title, plan.Job.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), state,
+        var manifest = new PacketManifest(plan.Job.Title,
+            plan.Job.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), state,
             Summary.Count(job.Findings), inputs.Of(job.Id, placed), placed, []);
         try
         {
@@ -55,6 +60,7 @@ internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output, In
     private PacketResult Failed(PlannedJob job, string problem)
     {
         var earlier = PacketManifest.Of(output.PacketFolder(job.Id));
-        return new(job.Id, earlier?.Title ?? job.Id, earlier?.Date ?? "", earlier is null ? "not built" : "stale", Summary.Count(job.Findings), job.Findings, job.Units, problem, false);
+        return new(job.Id, earlier?.Title ?? job.Id, earlier?.Date ?? "", earlier is null ? "not built" : "stale",
+            Summary.Count(job.Findings), job.Findings, job.Units, problem, false);
     }
 }

@@ -4,7 +4,8 @@ using InstallPacket.Calc.Siting;
 namespace InstallPacket.Cli.Commands;
 
 /// <summary>
-/// <c>stations</c>: checks a station list of ours or the regulator's, lists the stations that are asked for, and saves them as a list of ours.
+/// <c>stations</c>: checks a station list of ours or the regulator's, lists the stations that are asked for, and saves them as a list of
+/// ours.
 /// </summary>
 internal sealed class StationsCommand(ITerminal terminal, StationsOptions options)
 {
@@ -17,7 +18,8 @@ internal sealed class StationsCommand(ITerminal terminal, StationsOptions option
         var file = new ListFile(options.File);
         if (file.File.State != FileState.Present) return Refuse(Unread(file.File.State));
         var foreign = RegulatorList.HasForm(file.File.Text);
-        if (!foreign && options.Status.Count > 0) return Refuse($"`--status` goes with the regulator's list; {options.File} has our columns and states no status");
+        if (!foreign
+            && options.Status.Count > 0) return Refuse($"`--status` goes with the regulator's list; {options.File} has our columns and states no status");
         var findings = new FindingList();
         var list = foreign ? RegulatorList.Read(file.File, filter, findings) : StationListReader.Read(file.File, filter, findings);
         new FindingPrinter(file, "").Print(terminal.Error, findings.Sorted);

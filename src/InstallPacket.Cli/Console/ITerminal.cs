@@ -17,5 +17,6 @@ internal sealed class SystemTerminal : ITerminal
 
     public TextWriter Error { get; } = Writer(System.Console.OpenStandardError());
 
-    private static StreamWriter Writer(Stream stream) => new(stream, new System.Text.UTF8Encoding(false)) { AutoFlush = true, NewLine = "\n" };
+    private static StreamWriter Writer(Stream stream) =>
+        new(stream, new System.Text.UTF8Encoding(false)) { AutoFlush = true, NewLine = "\n" };
 }

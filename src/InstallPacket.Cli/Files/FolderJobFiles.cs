@@ -15,7 +15,8 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
     public JobFile Read(string path, int maxBytes)
     {
         var root = folder;
-        if (!File.Exists(FullPath(folder, path)) && installed.Length > 0 && path.StartsWith("_shared/", StringComparison.Ordinal)) root = installed;
+        if (!File.Exists(FullPath(folder, path)) && installed.Length > 0
+            && path.StartsWith("_shared/", StringComparison.Ordinal)) root = installed;
         var full = FullPath(root, path);
         try
         {
@@ -44,7 +45,8 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
         var full = FullPath(folder, path);
         try
         {
-            return File.Exists(full) && !LeadsOut(folder, full) && new FileInfo(full).Length > 0 ? new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.Read, 1, FileOptions.RandomAccess) : null;
+            return File.Exists(full) && !LeadsOut(folder, full) && new FileInfo(full).Length > 0
+                ? new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.Read, 1, FileOptions.RandomAccess) : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -62,8 +64,10 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
     /// <summary>The symbolic links in the folder, which are not followed: a job must not reach other files of the machine.</summary>
     public IReadOnlyList<string> Links()
     {
-        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 4, AttributesToSkip = FileAttributes.System };
-        var all = new System.IO.Enumeration.FileSystemEnumerable<string>(folder, (ref System.IO.Enumeration.FileSystemEntry e) => e.ToFullPath(), options)
+        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 4,
+            AttributesToSkip = FileAttributes.System };
+        var all = new System.IO.Enumeration.FileSystemEnumerable<string>(folder, (ref System.IO.Enumeration.FileSystemEntry e) =>
+            e.ToFullPath(), options)
         {
             ShouldIncludePredicate = (ref System.IO.Enumeration.FileSystemEntry e) => e.Attributes.HasFlag(FileAttributes.ReparsePoint),
             ShouldRecursePredicate = (ref System.IO.Enumeration.FileSystemEntry e) => !e.Attributes.HasFlag(FileAttributes.ReparsePoint),
@@ -75,8 +79,10 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
     {
         var full = FullPath(root, below);
         if (!Directory.Exists(full)) return [];
-        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 4, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.System };
-        return [.. Directory.EnumerateFiles(full, "*", options).Select(p => Path.GetRelativePath(root, p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 4,
+            AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.System };
+        return [.. Directory.EnumerateFiles(full, "*", options).Select(p =>
+            Path.GetRelativePath(root, p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
     }
 
     private static string FullPath(string root, string path) => Path.GetFullPath(Path.Combine(root, path.Length == 0 ? "." : path));

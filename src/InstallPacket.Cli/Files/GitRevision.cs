@@ -14,7 +14,8 @@ internal static class GitRevision
         var (code, output, error) = Run(jobsFolder, "rev-parse", "--verify", "--quiet", "--end-of-options", revision + "^{commit}");
         if (code != 0) return (null, error.Length > 0 ? error : $"git knows no revision `{revision}` in {jobsFolder}");
         var commit = System.Text.Encoding.ASCII.GetString(output).Trim();
-        (code, output, error) = Run(jobsFolder, "archive", "--format=tar", commit, "--", ".", ":(exclude,glob)**/*.hgt", ":(exclude,glob)**/*.hgt.zip", ":(exclude,glob)**/*.tif", ":(exclude,glob)**/*.tiff");
+        (code, output, error) = Run(jobsFolder, "archive", "--format=tar", commit, "--", ".", ":(exclude,glob)**/*.hgt",
+            ":(exclude,glob)**/*.hgt.zip", ":(exclude,glob)**/*.tif", ":(exclude,glob)**/*.tiff");
         if (code != 0) return (null, error);
         return (new TarJobFiles(new MemoryStream(output), InstalledData.Jobs, new FolderJobFiles(jobsFolder, "")), "");
     }
@@ -29,7 +30,8 @@ internal static class GitRevision
         return [.. Lines(changed.Output).Concat(Lines(added.Output)).Order(StringComparer.Ordinal)];
     }
 
-    private static string[] Lines(byte[] output) => System.Text.Encoding.UTF8.GetString(output).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+    private static string[] Lines(byte[] output) =>
+        System.Text.Encoding.UTF8.GetString(output).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     private static (int Code, byte[] Output, string Error) Run(string folder, params string[] arguments)
     {

@@ -6,7 +6,8 @@ using InstallPacket.Packets;
 namespace InstallPacket.Cli.Files;
 
 /// <summary>
-/// One hash over everything that a packet is made from: program, theme, shared data, the job's own files. Of a shared parts file only what it says
+/// One hash over everything that a packet is made from: program, theme, shared data, the job's own files. Of a shared parts file only what
+/// it says
 /// counts, so that a remark in it rebuilds nothing, unless a finding of the packet names a line of it.
 /// </summary>
 /// <param name="files">The author's files.</param>
@@ -31,12 +32,14 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
 
     /// <summary>The shared files of which findings name a line, in order.</summary>
     public static IReadOnlyList<string> Placed(IEnumerable<Finding> findings) =>
-        [.. findings.Select(f => f.At.File).Where(f => f.StartsWith(Parts + "/", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        [.. findings.Select(f => f.At.File).Where(f =>
+            f.StartsWith(Parts + "/", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     private static byte[] Common(IJobFiles files, Theme theme, TileHashes tiles)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var assembly in new[] { typeof(InputHash), typeof(PacketBuilder), typeof(SvgPainter), typeof(Plans.Plan), typeof(Job), typeof(Calc.Quantities.Level) })
+        foreach (var assembly in new[] { typeof(InputHash), typeof(PacketBuilder), typeof(SvgPainter), typeof(Plans.Plan), typeof(Job),
+            typeof(Calc.Quantities.Level) })
             hash.AppendData(assembly.Assembly.ManifestModule.ModuleVersionId.ToByteArray());
         foreach (var (path, bytes) in theme.Files.OrderBy(f => f.Key, StringComparer.Ordinal))
         {

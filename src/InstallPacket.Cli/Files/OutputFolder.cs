@@ -3,8 +3,10 @@ using InstallPacket.Packets;
 namespace InstallPacket.Cli.Files;
 
 /// <summary>
-/// Writes packets so that a reader never sees half of one: the new packet is written and flushed in a folder of the program, and takes the place
-/// of the old one in two renames; if the program dies between them, the next run puts the old packet back. One run at a time works in an output
+/// Writes packets so that a reader never sees half of one: the new packet is written and flushed in a folder of the program, and takes the
+/// place
+/// of the old one in two renames; if the program dies between them, the next run puts the old packet back. One run at a time works in an
+/// output
 /// folder. Only what the program wrote itself is ever moved or deleted.
 /// </summary>
 internal sealed class OutputFolder : IDisposable
@@ -142,7 +144,8 @@ internal sealed class OutputFolder : IDisposable
 
     private static void KeepOthers(string place, string half)
     {
-        var own = (PacketManifest.Of(place)?.Files ?? []).Select(f => f.Path).Append(PacketManifest.FileName).ToHashSet(StringComparer.Ordinal);
+        var own = (PacketManifest.Of(place)?.Files ?? []).Select(f =>
+            f.Path).Append(PacketManifest.FileName).ToHashSet(StringComparer.Ordinal);
         if (own.Count == 1) return; // an older manifest names no files: all of them are the program's
         foreach (var file in Directory.EnumerateFiles(place, "*", SearchOption.AllDirectories))
         {

@@ -13,7 +13,8 @@ namespace InstallPacket.Cli.Files;
 /// <param name="Inputs">Hash of everything it was made from.</param>
 /// <param name="Placed">Shared files of which findings name a line.</param>
 /// <param name="Files">The files of the packet, this one left out.</param>
-internal sealed record PacketManifest(string Title, string Date, string State, string Findings, string Inputs, IReadOnlyList<string> Placed, IReadOnlyList<ManifestFile> Files)
+internal sealed record PacketManifest(string Title, string Date, string State, string Findings, string Inputs,
+    IReadOnlyList<string> Placed, IReadOnlyList<ManifestFile> Files)
 {
     /// <summary>Its name in the packet folder.</summary>
     public const string FileName = "packet.json";
@@ -22,7 +23,8 @@ internal sealed record PacketManifest(string Title, string Date, string State, s
     {
         ["title"] = Title, ["date"] = Date, ["state"] = State, ["findings"] = Findings, ["inputs"] = Inputs,
         ["placed"] = new JsonArray([.. Placed.Select(p => (JsonNode)p)]),
-        ["files"] = new JsonArray([.. Files.Select(f => (JsonNode)new JsonObject { ["path"] = f.Path, ["size"] = f.Size, ["sha256"] = f.Sha256 })]),
+        ["files"] = new JsonArray([.. Files.Select(f =>
+            (JsonNode)new JsonObject { ["path"] = f.Path, ["size"] = f.Size, ["sha256"] = f.Sha256 })]),
     });
 
     /// <summary>Whether each file of the packet is there as it was written.</summary>
@@ -37,7 +39,8 @@ internal sealed record PacketManifest(string Title, string Date, string State, s
         {
             if (!File.Exists(path) || JsonNode.Parse(File.ReadAllText(path)) is not JsonObject o || o["inputs"] is null) return null;
             string Get(string key) => o[key]?.GetValue<string>() ?? "";
-            var files = (o["files"] as JsonArray ?? []).Select(f => new ManifestFile(f!["path"]!.GetValue<string>(), f["size"]!.GetValue<long>(), f["sha256"]!.GetValue<string>()));
+            var files = (o["files"] as JsonArray ?? []).Select(f =>
+                new ManifestFile(f!["path"]!.GetValue<string>(), f["size"]!.GetValue<long>(), f["sha256"]!.GetValue<string>()));
             var placed = (o["placed"] as JsonArray ?? []).Select(p => p!.GetValue<string>());
             return new(Get("title"), Get("date"), Get("state"), Get("findings"), Get("inputs"), [.. placed], [.. files]);
         }
@@ -54,7 +57,8 @@ internal sealed record PacketManifest(string Title, string Date, string State, s
 /// <param name="Sha256">Hash of its bytes.</param>
 internal sealed record ManifestFile(string Path, long Size, string Sha256)
 {
-    public static ManifestFile Of(OutputFile file) => new(file.Path, file.Bytes.Length, Convert.ToHexStringLower(SHA256.HashData(file.Bytes)));
+    public static ManifestFile Of(OutputFile file) =>
+        new(file.Path, file.Bytes.Length, Convert.ToHexStringLower(SHA256.HashData(file.Bytes)));
 
     /// <summary>Whether the file stands in a folder with these bytes.</summary>
     public bool IsIn(string folder)

@@ -4,7 +4,8 @@ using System.Text;
 namespace InstallPacket.Cli.Files;
 
 /// <summary>
-/// The author's files as they were at a revision: a tar archive in memory, with the installed parts behind it. Elevation tiles are those of today:
+/// The author's files as they were at a revision: a tar archive in memory, with the installed parts behind it. Elevation tiles are those
+/// of today:
 /// they are large, seldom kept in git, and the ground does not change with a job.
 /// </summary>
 internal sealed class TarJobFiles : IJobFiles
@@ -30,11 +31,13 @@ internal sealed class TarJobFiles : IJobFiles
     public JobFile Read(string path, int maxBytes)
     {
         if (!_files.TryGetValue(path, out var bytes))
-            return path.StartsWith("_shared/", StringComparison.Ordinal) ? _installed.Read(path, maxBytes) : new(path, FileState.Absent, "");
+            return path.StartsWith("_shared/", StringComparison.Ordinal) ? _installed.Read(path, maxBytes)
+                : new(path, FileState.Absent, "");
         if (bytes.Length > maxBytes) return new(path, FileState.TooLarge, "");
         try
         {
-            return new(path, FileState.Present, new UTF8Encoding(false, true).GetString(bytes).TrimStart('\uFEFF').ReplaceLineEndings("\n"));
+            return new(path, FileState.Present,
+                new UTF8Encoding(false, true).GetString(bytes).TrimStart('\uFEFF').ReplaceLineEndings("\n"));
         }
         catch (DecoderFallbackException)
         {
@@ -47,7 +50,9 @@ internal sealed class TarJobFiles : IJobFiles
     public IReadOnlyList<string> List(string folder)
     {
         var prefix = folder.Length == 0 ? "" : folder + "/";
-        string[] own = [.. _files.Keys.Where(p => p.StartsWith(prefix, StringComparison.Ordinal)).Concat(_today.List(folder).Where(TerrainTiles.IsTile)).Order(StringComparer.Ordinal)];
+        string[] own = [.. _files.Keys.Where(p =>
+            p.StartsWith(prefix,
+            StringComparison.Ordinal)).Concat(_today.List(folder).Where(TerrainTiles.IsTile)).Order(StringComparer.Ordinal)];
         return own.Length > 0 || !folder.StartsWith("_shared/", StringComparison.Ordinal) ? own : _installed.List(folder);
     }
 }

@@ -4,7 +4,8 @@ using System.Security.Cryptography;
 namespace InstallPacket.Cli.Files;
 
 /// <summary>
-/// Hashes of elevation tiles. A tile is large and seldom changes: its hash is kept in the output folder and asked for again only when size or time of
+/// Hashes of elevation tiles. A tile is large and seldom changes: its hash is kept in the output folder and asked for again only when size
+/// or time of
 /// the file differ.
 /// </summary>
 /// <param name="files">The author's files.</param>

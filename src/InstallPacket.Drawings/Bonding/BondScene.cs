@@ -3,7 +3,8 @@ using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Bonding;
 
-/// <summary>Draws the scene of the bonding sketch: mast, house, conductors, earth. Every thing has a fixed place, so that no two labels meet.</summary>
+/// <summary>Draws the scene of the bonding sketch: mast, house, conductors, earth. Every thing has a fixed place, so that no two labels
+/// meet.</summary>
 internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords words)
 {
     private const double GroundY = 104;
@@ -78,7 +79,8 @@ internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords wo
         canvas.Text(new(new(BlockX + 12, 63.5), plan.Say("bonding.block", ("block", _bonding.BlockElement)), TextMm));
         canvas.Line(Bond, new(BlockX + 4.5, 69.5), new(BlockX + 4.5, 87), new(Termination.Left, 87));
         Label(new(BlockX + 12, 74.5), Anchor.Start, 36, plan.Size(_bonding.ShieldSize), words.ShieldLength);
-        if (words.Power(BondWords.FromBlock) is { Length: > 0 } away) Power(new(106, 79), new(106, 86.2), new(109, 76), Anchor.Start, away, 22);
+        if (words.Power(BondWords.FromBlock) is { Length: > 0 } away) Power(new(106, 79), new(106, 86.2), new(109, 76), Anchor.Start, away,
+            22);
         Badge(canvas, new(BlockX + 4.5, 79), words.Number("shield"));
     }
 
@@ -90,7 +92,8 @@ internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords wo
             ? [start, new(DownX, 62), new(DownX, end), new(Termination.Left, end)] : [start, new(DownX, 62), new(DownX, end)]);
         canvas.Ring(start, 1.1, new(Ink.Accent, 0.5), Fill.Solid);
         Label(new(DownX - 3, 66), Anchor.End, 28, plan.Size(_bonding.MastSize), words.MastLength);
-        if (words.Power(BondWords.FromMast) is { Length: > 0 } away) Power(new(10, 86), new(DownX - 1, 86), new(4, 92), Anchor.Start, away, 26);
+        if (words.Power(BondWords.FromMast) is { Length: > 0 } away) Power(new(10, 86), new(DownX - 1, 86), new(4, 92), Anchor.Start, away,
+            26);
         Badge(canvas, new(DownX, 78), words.Number("mast"));
     }
 
@@ -139,9 +142,11 @@ internal sealed class BondScene(SheetCanvas canvas, SheetPlan plan, BondWords wo
 
     private void Label(PaperPoint at, Anchor anchor, double width, string size, string length)
     {
-        IReadOnlyList<string> lines = [.. TextWrap.Lines(size, TextMm, false, width, 4, canvas.Measure), .. length.Length > 0 ? [length] : Array.Empty<string>()];
+        IReadOnlyList<string> lines = [.. TextWrap.Lines(size, TextMm, false, width, 4, canvas.Measure), .. length.Length > 0 ? [length]
+            : Array.Empty<string>()];
         for (var i = 0; i < lines.Count; i++)
-            canvas.Text(new(new(at.X, at.Y + i * LeadMm), lines[i], TextMm, Anchor: anchor, Strong: i == lines.Count - 1 && length.Length > 0));
+            canvas.Text(new(new(at.X, at.Y + i * LeadMm), lines[i], TextMm, Anchor: anchor, Strong: i == lines.Count - 1
+                && length.Length > 0));
     }
 
     /// <summary>A power conductor beside the run: a crossed ring, an arrow, and how far it is.</summary>

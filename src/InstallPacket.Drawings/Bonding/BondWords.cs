@@ -25,7 +25,9 @@ internal sealed class BondWords
         _print = plan.Print;
         var b = plan.Bonding;
         if (HasMast)
-            Add("mast", plan.Say(b.Rod is null ? "bonding.mast-to-connection" : "bonding.mast-to-rod", ("size", plan.Size(b.MastSize)), ("length", MastLength),
+            Add("mast",
+                plan.Say(b.Rod is null ? "bonding.mast-to-connection" : "bonding.mast-to-rod", ("size", plan.Size(b.MastSize)),
+                ("length", MastLength),
                 ("least", Least(FromMast)), ("route", Route(FromMast))));
         if (HasShield)
             Add("shield", plan.Say("bonding.shield", ("block", b.BlockElement), ("size", plan.Size(b.ShieldSize)), ("length", ShieldLength),
@@ -34,7 +36,8 @@ internal sealed class BondWords
         Add("service", plan.Say("bonding.service-note", ("by", b.By)));
         if (b.Rod is not { } rod) return;
         Add("rod", plan.Say("bonding.rod", ("count", rod.Count), ("name", rod.Name), ("clamps", rod.Clamps)));
-        Add("jumper", rod.Jumper.Length > 0 ? plan.Say("bonding.jumper", ("jumper", JumperLabel), ("least", Least(Jumper))) : plan.Say("bonding.jumper-none"));
+        Add("jumper", rod.Jumper.Length > 0 ? plan.Say("bonding.jumper", ("jumper", JumperLabel), ("least", Least(Jumper)))
+            : plan.Say("bonding.jumper-none"));
     }
 
     public IReadOnlyList<BondEntry> Entries => _entries;
@@ -47,9 +50,11 @@ internal sealed class BondWords
 
     public string ShieldLength => _print.Length(_plan.Bonding.ShieldLengthM);
 
-    public string JumperLabel => _plan.Bonding.Rod is { JumperSize: { } size } rod ? $"{_plan.Size(size)}, {_print.Length(rod.JumperLengthM)}" : "";
+    public string JumperLabel => _plan.Bonding.Rod is { JumperSize: { } size } rod
+        ? $"{_plan.Size(size)}, {_print.Length(rod.JumperLengthM)}" : "";
 
-    public string RodLabel => _plan.Bonding.Rod is { LengthM: { } length } ? _plan.Say("bonding.rod-long", ("length", _print.Length(length))) : _plan.Say("bonding.rod-unknown");
+    public string RodLabel => _plan.Bonding.Rod is { LengthM: { } length }
+        ? _plan.Say("bonding.rod-long", ("length", _print.Length(length))) : _plan.Say("bonding.rod-unknown");
 
     public string Description => _plan.Say("bonding.description",
         ("entries", string.Join(" ", _entries.Select(e => _plan.Say("bonding.entry", ("number", e.Number), ("text", e.Text))))));
@@ -57,13 +62,15 @@ internal sealed class BondWords
     public int Number(string key) => _entries.First(e => e.Key == key).Number;
 
     /// <summary>Distance to the nearest power conductor in words; empty when unknown.</summary>
-    public string Power(string use) => Of(use)?.PowerDistanceM is { } distance ? _plan.Say("bonding.power", ("distance", _print.Length(distance))) : "";
+    public string Power(string use) => Of(use)?.PowerDistanceM is { } distance
+        ? _plan.Say("bonding.power", ("distance", _print.Length(distance))) : "";
 
     private BondRoutePlan? Of(string use) => _plan.Bonding.Routes.FirstOrDefault(r => r.Use == use);
 
     private void Add(string key, string text) => _entries.Add(new(_entries.Count + 1, key, text));
 
-    private string Least(string use) => _plan.Bonding.Sizes.FirstOrDefault(s => s.Use == use) is { } size ? _plan.Say("bonding.least", ("least", _plan.Size(size.Least))) : "";
+    private string Least(string use) => _plan.Bonding.Sizes.FirstOrDefault(s => s.Use == use) is { } size
+        ? _plan.Say("bonding.least", ("least", _plan.Size(size.Least))) : "";
 
     private string Route(string use)
     {
@@ -72,7 +79,8 @@ internal sealed class BondWords
         if (route.Bends is { } bends) words.Add(_plan.Say("bonding.bends", ("count", bends)));
         if (route.BendRadiusM is { } radius) words.Add(_plan.Say("bonding.radius", ("radius", _print.Small(radius))));
         if (route.Coils is { } coils) words.Add(_plan.Say("bonding.coils", ("count", coils)));
-        words.Add(route.PowerDistanceM is { } distance ? _plan.Say("bonding.from-power", ("distance", _print.Length(distance))) : _plan.Say("bonding.power-unknown"));
+        words.Add(route.PowerDistanceM is { } distance ? _plan.Say("bonding.from-power", ("distance", _print.Length(distance)))
+            : _plan.Say("bonding.power-unknown"));
         var text = _plan.List(words);
         return $" {char.ToUpperInvariant(text[0])}{text[1..]}.";
     }

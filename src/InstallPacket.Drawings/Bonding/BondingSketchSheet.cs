@@ -2,7 +2,8 @@ using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Bonding;
 
-/// <summary>The bonding from mast to earth, seen from the side: conductors with size and length, block, rod, termination, and what only licensed people touch.</summary>
+/// <summary>The bonding from mast to earth, seen from the side: conductors with size and length, block, rod, termination, and what only
+/// licensed people touch.</summary>
 public static class BondingSketchSheet
 {
     private const double WidthMm = 170;

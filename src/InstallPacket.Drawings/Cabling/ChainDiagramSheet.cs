@@ -33,7 +33,8 @@ public static class ChainDiagramSheet
     {
         var roots = ChainNode.Of(plan);
         if (roots.Count == 0) return null;
-        ChainLayout Of(ChainSetting setting) => ChainLayout.Of(roots, new(MarginMm, TopMm), WidthMm - MarginMm, node => ChainSize.Of(node, setting, plan, measure));
+        ChainLayout Of(ChainSetting setting) =>
+            ChainLayout.Of(roots, new(MarginMm, TopMm), WidthMm - MarginMm, node => ChainSize.Of(node, setting, plan, measure));
         var roomy = Of(ChainSetting.Roomy);
         return roomy.Bottom <= PageMm ? (ChainSetting.Roomy, roomy) : (ChainSetting.Dense, Of(ChainSetting.Dense));
     }
@@ -41,7 +42,9 @@ public static class ChainDiagramSheet
     private static IEnumerable<LegendEntry> Legend(SheetCanvas canvas, SheetPlan plan)
     {
         void Line(Pen pen, PaperPoint at) => canvas.Line(pen, at, new(at.X + FlowLegend.SampleMm, at.Y));
-        yield return new(plan.Cabling.Elements.Any(e => (e.From.Length > 0 && e.Run.Length == 0) || (e.Second.Length > 0 && e.SecondRun.Length == 0)) ? plan.Say("chain.cable-direct") : plan.Say("chain.cable"), at => Line(ChainPainter.Signal, at));
+        yield return new(plan.Cabling.Elements.Any(e => (e.From.Length > 0 && e.Run.Length == 0)
+            || (e.Second.Length > 0 && e.SecondRun.Length == 0)) ? plan.Say("chain.cable-direct") : plan.Say("chain.cable"), at =>
+            Line(ChainPainter.Signal, at));
         foreach (var feed in plan.Cabling.Feeds) yield return new(ChainWords.Supply(plan, feed), at => Line(ChainPainter.Supply, at));
     }
 }

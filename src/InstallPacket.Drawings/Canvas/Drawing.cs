@@ -93,7 +93,8 @@ public sealed record Circle(PaperPoint Centre, double RadiusMm, Pen Pen, Fill Fi
 /// <param name="Strong">Semibold.</param>
 /// <param name="TurnDeg">Clockwise turn about the point in degrees.</param>
 public sealed record Caption(
-    PaperPoint At, string Text, double SizeMm, Ink Ink = Ink.Line, Anchor Anchor = Anchor.Start, bool Strong = false, double TurnDeg = 0) : Shape;
+    PaperPoint At, string Text, double SizeMm, Ink Ink = Ink.Line, Anchor Anchor = Anchor.Start, bool Strong = false, double TurnDeg = 0)
+        : Shape;
 
 /// <summary>A figure: an immutable list of marks in millimetres on a sheet of stated size.</summary>
 /// <param name="Id">Kebab-case name, also the file name.</param>

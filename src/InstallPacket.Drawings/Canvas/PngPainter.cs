@@ -24,7 +24,8 @@ public static class PngPainter
     {
         fonts.Require(drawing);
         var scale = (float)(dpi / MillimetresPerInch);
-        var size = new SKImageInfo(Pixels(drawing.WidthMm, scale), Pixels(drawing.HeightMm, scale), SKColorType.Rgba8888, SKAlphaType.Opaque);
+        var size = new SKImageInfo(Pixels(drawing.WidthMm, scale), Pixels(drawing.HeightMm, scale), SKColorType.Rgba8888,
+            SKAlphaType.Opaque);
         using var surface = SKSurface.Create(size) ?? throw new InvalidOperationException($"figure '{drawing.Id}' is too large to paint");
         var faces = Loaded.GetValue(fonts, f => new Faces(f));
         var canvas = surface.Canvas;
@@ -39,7 +40,8 @@ public static class PngPainter
     {
         var pixels = Math.Ceiling(mm * scale);
         return pixels is >= 1 and <= MaximumPixels ? (int)pixels
-            : throw new ArgumentOutOfRangeException(nameof(mm), mm, FormattableString.Invariant($"the sheet must give 1 to {MaximumPixels} pixels"));
+            : throw new ArgumentOutOfRangeException(nameof(mm), mm,
+                FormattableString.Invariant($"the sheet must give 1 to {MaximumPixels} pixels"));
     }
 
     private static void PaintShape(SKCanvas canvas, Shape shape, Faces faces)

@@ -86,7 +86,8 @@ public static class SvgPainter
         if (fill == Fill.Solid) classes += " solid-" + Name(pen.Ink);
         if (fill == Fill.Tint) classes += " tint-" + Name(pen.Ink);
         if (fill == Fill.Paper) classes += " solid-paper";
-        return pen.WeightMm > 0 ? Invariant($"class=\"{classes}\" stroke-width=\"{Number(pen.WeightMm)}\"") : Invariant($"class=\"{classes}\"");
+        return pen.WeightMm > 0 ? Invariant($"class=\"{classes}\" stroke-width=\"{Number(pen.WeightMm)}\"")
+            : Invariant($"class=\"{classes}\"");
     }
 
     private static void AppendText(StringBuilder svg, Caption caption)
@@ -106,7 +107,8 @@ public static class SvgPainter
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 
     /// <summary>Two decimals are a hundredth of a millimetre; minus zero is folded so that equal drawings give equal text.</summary>
-    private static string Number(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture) is var s && s == "-0" ? "0" : s;
+    private static string Number(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture) is var s
+        && s == "-0" ? "0" : s;
 
     private static string Escape(string text)
     {

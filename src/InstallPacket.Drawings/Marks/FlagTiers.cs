@@ -44,12 +44,15 @@ internal sealed class FlagTiers
     public static FlagTiers Of(IReadOnlyList<Flag> flags, double left, double right, ITextMeasure measure)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThan(flags.Count, Most);
-        var order = flags.Select((f, i) => (Flag: f, i)).OrderBy(p => p.Flag.At.X).ThenBy(p => p.i).Select(p => Wrapped(p.Flag, measure)).ToArray();
+        var order = flags.Select((f, i) => (Flag: f, i)).OrderBy(p => p.Flag.At.X).ThenBy(p => p.i).Select(p =>
+            Wrapped(p.Flag, measure)).ToArray();
         var tiers = 1;
         while (tiers < order.Length && !Fit(order, tiers, right - left)) tiers++;
         var placed = order.Select((f, i) => f with { Tier = i % tiers }).ToArray();
         for (var t = 0; t < tiers; t++) Pack(placed, t, left, right);
-        return new(placed, [.. Enumerable.Range(0, tiers).Select(t => placed.Where(f => f.Tier == t).Select(f => f.Lines.Count * LeadMm).DefaultIfEmpty(0).Max())]);
+        return new(placed,
+            [.. Enumerable.Range(0, tiers).Select(t =>
+            placed.Where(f => f.Tier == t).Select(f => f.Lines.Count * LeadMm).DefaultIfEmpty(0).Max())]);
     }
 
     /// <summary>Draws labels and leaders above the upper edge of the chart.</summary>
@@ -60,7 +63,8 @@ internal sealed class FlagTiers
         {
             var top = Bottom(flag.Tier, chartTop) - flag.Lines.Count * LeadMm;
             for (var i = 0; i < flag.Lines.Count; i++)
-                canvas.Text(new(new(flag.Left, top + i * LeadMm + 2.7), flag.Lines[i], SizeMm, flag.Flag.Ink, Strong: flag.Flag.Strong && i < flag.Names));
+                canvas.Text(new(new(flag.Left, top + i * LeadMm + 2.7), flag.Lines[i], SizeMm, flag.Flag.Ink, Strong: flag.Flag.Strong
+                    && i < flag.Names));
         }
     }
 
@@ -73,14 +77,16 @@ internal sealed class FlagTiers
     }
 
     private static bool Fit(Placed[] flags, int tiers, double room) => Enumerable.Range(0, tiers).All(t =>
-        flags.Select((f, i) => (Tier: i % tiers, f.WidthMm)).Where(f => f.Tier >= t).Sum(f => (f.Tier == t ? f.WidthMm : SlotMm) + GapMm) <= room + GapMm);
+        flags.Select((f, i) => (Tier: i % tiers, f.WidthMm)).Where(f => f.Tier >= t).Sum(f => (f.Tier == t ? f.WidthMm : SlotMm)
+            + GapMm) <= room + GapMm);
 
     // Labels of this tier and the leaders that pass it, each as near to where it comes from as its neighbours let it.
     private static void Pack(Placed[] flags, int tier, double left, double right)
     {
         var here = flags.Where(f => f.Tier >= tier).ToArray();
         double Width(Placed f) => f.Tier == tier ? f.WidthMm : SlotMm;
-        var edges = ColumnStack.Tops([.. here.Select(f => (f.Way.Count == 0 ? f.Flag.At.X : f.Way[^1], Width(f)))], GapMm, left, right + GapMm);
+        var edges = ColumnStack.Tops([.. here.Select(f => (f.Way.Count == 0 ? f.Flag.At.X : f.Way[^1], Width(f)))], GapMm, left, right
+            + GapMm);
         for (var i = 0; i < here.Length; i++)
         {
             var from = here[i].Way.Count == 0 ? here[i].Flag.At.X : here[i].Way[^1];

@@ -9,6 +9,7 @@ internal static class HousePlace
     public static PointPlan? Antenna(SheetPlan plan)
     {
         var element = plan.Cabling.Elements.FirstOrDefault(e => e.Id == plan.Reception.AntennaId);
-        return plan.Routing.Points.FirstOrDefault(p => p.Name == element?.Point) ?? plan.Routing.Points.FirstOrDefault(p => p.Elements.Contains(plan.Reception.AntennaId));
+        return plan.Routing.Points.FirstOrDefault(p => p.Name == element?.Point)
+            ?? plan.Routing.Points.FirstOrDefault(p => p.Elements.Contains(plan.Reception.AntennaId));
     }
 }

@@ -45,7 +45,8 @@ internal sealed class LabelPlacer(PaperBox frame)
                 var at = Centre(point, deg, away, width, height);
                 var box = PaperBox.Around(at, width / 2, height / 2);
                 if (!Free(box.Grow(0.4))) continue;
-                var cost = away + 12 * _lines.Count(l => box.Grow(LineMm).CutBy(l.A, l.B)) + 6 * CrossedLabels(point, at) + 9 * Strangers(point, box);
+                var cost = away + 12 * _lines.Count(l => box.Grow(LineMm).CutBy(l.A, l.B)) + 6 * CrossedLabels(point, at)
+                    + 9 * Strangers(point, box);
                 if (cost < best.Cost) best = (cost, at);
             }
         }
@@ -58,7 +59,8 @@ internal sealed class LabelPlacer(PaperBox frame)
         _taken.Count(t => !t.CutBy(start, start with { X = start.X + 0.01 }) && t.CutBy(start, end));
 
     // Dots that a reader would take for the label's own, because they lie nearer to it.
-    private int Strangers(PaperPoint own, PaperBox box) => _marks.Count(m => Polar.Distance(m, own) > 0.5 && Reach(box, m) < Reach(box, own));
+    private int Strangers(PaperPoint own, PaperBox box) =>
+        _marks.Count(m => Polar.Distance(m, own) > 0.5 && Reach(box, m) < Reach(box, own));
 
     private static double Reach(PaperBox box, PaperPoint p) =>
         Polar.Distance(p, new(Math.Clamp(p.X, box.Left, box.Right), Math.Clamp(p.Y, box.Top, box.Bottom)));

@@ -13,7 +13,8 @@ internal static class Measures
         canvas.Line(pen, new(left, y), new(right, y));
         foreach (var x in new[] { left, right }) canvas.Line(pen, new(x, y - TickMm), new(x, y + TickMm));
         var wide = canvas.Measure.WidthMm(words, SizeMm) > right - left - 1;
-        canvas.Text(wide ? new Caption(new(right + 1.5, y + 1.1), words, SizeMm, ink) : new Caption(new((left + right) / 2, y - 1), words, SizeMm, ink, Anchor.Middle));
+        canvas.Text(wide ? new Caption(new(right + 1.5, y + 1.1), words, SizeMm, ink)
+            : new Caption(new((left + right) / 2, y - 1), words, SizeMm, ink, Anchor.Middle));
     }
 
     /// <summary>An upright measure without words; its note stands elsewhere.</summary>

@@ -22,7 +22,8 @@ internal readonly record struct PaperBox(double Left, double Top, double Right, 
     public bool CutBy(PaperPoint a, PaperPoint b)
     {
         var (from, to) = (0.0, 1.0);
-        foreach (var (move, room) in new[] { (a.X - b.X, a.X - Left), (b.X - a.X, Right - a.X), (a.Y - b.Y, a.Y - Top), (b.Y - a.Y, Bottom - a.Y) })
+        foreach (var (move, room) in new[] { (a.X - b.X, a.X - Left), (b.X - a.X, Right - a.X), (a.Y - b.Y, a.Y - Top),
+            (b.Y - a.Y, Bottom - a.Y) })
         {
             if (Math.Abs(move) < SlackMm)
             {

@@ -14,7 +14,8 @@ internal static class ScaleBar
     public static double Metres(double mmPerMetre, double mostMm, bool us)
     {
         var unit = us ? MetresPerFoot : 1;
-        return Rounds.Concat(us ? SmallFeet : SmallMetres).Where(r => r * unit * mmPerMetre <= mostMm).DefaultIfEmpty(Rounds[0]).Max() * unit;
+        return Rounds.Concat(us ? SmallFeet : SmallMetres).Where(r =>
+            r * unit * mmPerMetre <= mostMm).DefaultIfEmpty(Rounds[0]).Max() * unit;
     }
 
     /// <summary>Draws the bar from its left end; the caption stands right of it.</summary>

@@ -13,9 +13,11 @@ internal sealed class SheetCanvas(ITextMeasure measure)
 
     public void Area(Pen pen, Fill fill, params PaperPoint[] points) => _shapes.Add(new Polyline(points, pen, Closed: true, fill));
 
-    public void Box(PaperBox b, Pen pen, Fill fill) => Area(pen, fill, new(b.Left, b.Top), new(b.Right, b.Top), new(b.Right, b.Bottom), new(b.Left, b.Bottom));
+    public void Box(PaperBox b, Pen pen, Fill fill) =>
+        Area(pen, fill, new(b.Left, b.Top), new(b.Right, b.Top), new(b.Right, b.Bottom), new(b.Left, b.Bottom));
 
-    public void Ring(PaperPoint centre, double radius, Pen pen, Fill fill = Fill.None) => _shapes.Add(new Circle(centre, radius, pen, fill));
+    public void Ring(PaperPoint centre, double radius, Pen pen, Fill fill = Fill.None) =>
+        _shapes.Add(new Circle(centre, radius, pen, fill));
 
     public void Text(Caption caption) => _shapes.Add(caption);
 

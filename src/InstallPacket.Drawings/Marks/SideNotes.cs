@@ -22,7 +22,9 @@ internal static class SideNotes
     public static void Draw(SheetCanvas canvas, IReadOnlyList<SideNote> notes, PaperBox column, bool rightOfView)
     {
         var order = notes.Select((n, i) => (Note: n, i)).OrderBy(n => n.Note.At.Y).ThenBy(n => n.i)
-            .Select(n => n.Note with { Lines = [.. n.Note.Lines.SelectMany(l => TextWrap.Lines(l, SizeMm, n.Note.Strong, column.Width, 3, canvas.Measure))] }).ToArray();
+            .Select(n =>
+                n.Note with { Lines = [.. n.Note.Lines.SelectMany(l =>
+                TextWrap.Lines(l, SizeMm, n.Note.Strong, column.Width, 3, canvas.Measure))] }).ToArray();
         var tops = ColumnStack.Tops([.. order.Select(n => (n.At.Y, n.Lines.Count * LeadMm))], GapMm, column.Top, column.Bottom);
         for (var i = 0; i < order.Length; i++) Note(canvas, order[i], tops[i], column, rightOfView);
     }
@@ -36,7 +38,8 @@ internal static class SideNotes
         for (var k = 0; k < note.Lines.Count; k++)
         {
             var strong = note.Strong && k == 0;
-            canvas.Text(new(new(rightOfView ? column.Left : column.Right, top + k * LeadMm + 3.1), note.Lines[k], SizeMm, note.Ink, rightOfView ? Anchor.Start : Anchor.End, strong));
+            canvas.Text(new(new(rightOfView ? column.Left : column.Right, top + k * LeadMm + 3.1), note.Lines[k], SizeMm, note.Ink,
+                rightOfView ? Anchor.Start : Anchor.End, strong));
         }
     }
 }

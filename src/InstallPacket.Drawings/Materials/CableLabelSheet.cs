@@ -13,13 +13,15 @@ public static class CableLabelSheet
     /// <summary>Draws all sheets.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IEnumerable<Drawing?> DrawAll(SheetPlan plan, ITextMeasure measure) => plan.Materials.LabelSheets.Select(s => Draw(plan, s, measure));
+    public static IEnumerable<Drawing?> DrawAll(SheetPlan plan, ITextMeasure measure) =>
+        plan.Materials.LabelSheets.Select(s => Draw(plan, s, measure));
 
     private static Drawing Draw(SheetPlan plan, LabelSheetPlan sheet, ITextMeasure measure)
     {
         var canvas = new SheetCanvas(measure);
         var pieces = plan.Materials.Pieces.Skip(sheet.First - 1).Take(sheet.Count).ToArray();
-        canvas.Text(new(new(2, 6), TextWrap.Lines(plan.Say("labels.heading", ("job", plan.Job.Id)), 3.8, true, 110, 1, measure)[0], 3.8, Strong: true));
+        canvas.Text(new(new(2, 6), TextWrap.Lines(plan.Say("labels.heading", ("job", plan.Job.Id)), 3.8, true, 110, 1, measure)[0], 3.8,
+            Strong: true));
         canvas.Text(new(new(WidthMm - 2, 6), plan.Say("labels.fold"), 3.2, Anchor: Anchor.End));
         var painter = new LabelPainter(canvas, plan);
         var width = (WidthMm - 4 - GapMm) / 2;
@@ -29,8 +31,10 @@ public static class CableLabelSheet
             painter.Draw(pieces[i], new(2, top, 2 + width, top + RowMm), near: true);
             painter.Draw(pieces[i], new(2 + width + GapMm, top, WidthMm - 2, top + RowMm), near: false);
         }
-        var words = plan.Say("labels.what", ("count", pieces.Length), ("pieces", string.Join("; ", pieces.Select(p => plan.Say("labels.what-piece",
-            ("number", p.Number), ("run", plan.Name(p.Run)), ("from", plan.Name(p.From)), ("to", plan.Name(p.To)), ("length", plan.Print.Cable(p.LengthM)))))));
+        var words = plan.Say("labels.what", ("count", pieces.Length),
+            ("pieces", string.Join("; ", pieces.Select(p => plan.Say("labels.what-piece",
+            ("number", p.Number), ("run", plan.Name(p.Run)), ("from", plan.Name(p.From)), ("to", plan.Name(p.To)),
+                ("length", plan.Print.Cable(p.LengthM)))))));
         return new(sheet.Figure, plan.Say("labels.title"), words, WidthMm, TopMm + pieces.Length * (RowMm + GapMm), canvas.Shapes);
     }
 }

@@ -18,7 +18,8 @@ public static class CuttingPlanSheet
     {
         var canvas = new SheetCanvas(measure);
         double y = 2;
-        var cables = cutting.Cables.Select(c => (Cable: c, Strips: c.Strips.Where(s => s.Figure == figure).ToArray())).Where(c => c.Strips.Length > 0).ToArray();
+        var cables = cutting.Cables.Select(c => (Cable: c, Strips: c.Strips.Where(s => s.Figure == figure).ToArray())).Where(c =>
+            c.Strips.Length > 0).ToArray();
         foreach (var (cable, strips) in cables)
         {
             // One scale for each kind of cable: the longest strip of it fills the sheet.
@@ -31,7 +32,8 @@ public static class CuttingPlanSheet
             y += 2;
         }
         var legend = FlowLegend.Draw(canvas, Legend(canvas, plan), new(LeftMm, y + 2), WidthMm - LeftMm);
-        return new(figure, plan.Say("cutting.title"), CuttingWords.Of(plan, cables.SelectMany(c => c.Strips)), WidthMm, legend + 1, canvas.Shapes);
+        return new(figure, plan.Say("cutting.title"), CuttingWords.Of(plan, cables.SelectMany(c => c.Strips)), WidthMm, legend + 1,
+            canvas.Shapes);
     }
 
     private static IEnumerable<LegendEntry> Legend(SheetCanvas canvas, SheetPlan plan)

@@ -38,6 +38,7 @@ public static class AimCardSheet
         new PinPainter(canvas, ring, WidthMm).Draw(pins, spread, labels, tops);
         var footer = new AimFooter(canvas, ring, plan);
         footer.Draw(top + height + GapMm);
-        return new Drawing("aim-card", plan.Say("aim.title"), AimWords.Of(plan), WidthMm, top + height + GapMm + footer.HeightMm, canvas.Shapes);
+        return new Drawing("aim-card", plan.Say("aim.title"), AimWords.Of(plan), WidthMm, top + height + GapMm + footer.HeightMm,
+            canvas.Shapes);
     }
 }

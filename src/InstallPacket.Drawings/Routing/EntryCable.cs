@@ -15,7 +15,8 @@ internal static class EntryCable
         var rise = Math.Min(0, depth - 2 * radius);
         var low = new PaperPoint(hole.X - Math.Sqrt(4 * radius * radius - rise * rise), hole.Y + depth - radius);
         var toward = rise < 0 ? Polar.BearingDeg(low, over) : 90;
-        return [new(low.X - radius, top), .. Polar.Arc(low, radius, 270, toward - 270), .. Polar.Arc(over, radius, toward + 180, 180 - toward)];
+        return [new(low.X - radius, top), .. Polar.Arc(low, radius, 270, toward - 270),
+            .. Polar.Arc(over, radius, toward + 180, 180 - toward)];
     }
 
     /// <summary>Cable that comes up from below.</summary>

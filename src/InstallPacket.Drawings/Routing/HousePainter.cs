@@ -48,7 +48,8 @@ internal sealed class HousePainter(SheetCanvas canvas, SheetPlan plan)
         foreach (var room in plan.Routing.Rooms)
         {
             PaperPoint[] corners = [.. room.Corners.Select(c => view.At(c.RightM, c.UpM, 0))];
-            labels.Word(new((corners.Min(c => c.X) + corners.Max(c => c.X)) / 2, (corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2), room.Name);
+            labels.Word(new((corners.Min(c => c.X) + corners.Max(c => c.X)) / 2, (corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2),
+                room.Name);
         }
     }
 
@@ -57,7 +58,8 @@ internal sealed class HousePainter(SheetCanvas canvas, SheetPlan plan)
     {
         var r = plan.Routing;
         var middle = (left + right) / 2;
-        var (depth, width) = (r.Outline.Max(c => c.UpM) - r.Outline.Min(c => c.UpM), r.Outline.Max(c => c.RightM) - r.Outline.Min(c => c.RightM));
+        var (depth, width) = (r.Outline.Max(c => c.UpM) - r.Outline.Min(c => c.UpM),
+            r.Outline.Max(c => c.RightM) - r.Outline.Min(c => c.RightM));
         var slope = width > 0 ? Math.Min(depth, width) / 2 * (right - left) / width : 0;
         return (r.Roof, r.RidgeAlong) switch
         {
@@ -89,7 +91,8 @@ internal sealed class HousePainter(SheetCanvas canvas, SheetPlan plan)
             Height(view, labels, (left, right), words, plan.Say("route.ridge", ("height", print.Length(ridge))));
         }
         if (r.EavesM is not { } eaves) return;
-        canvas.Area(new(Ink.Line, 0.5), Fill.Tint, new(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
+        canvas.Area(new(Ink.Line, 0.5), Fill.Tint, new(left, ground), new(left, Level(eaves)), new(right, Level(eaves)),
+            new(right, ground));
         labels.Avoid(new PaperPoint(left, ground), new(left, Level(eaves)), new(right, Level(eaves)), new(right, ground));
         foreach (var floor in r.Storeys.Where(s => s.FloorM > 0 && s.FloorM < eaves))
             canvas.Line(new(Ink.Faint, 0.25, Dash.Dotted), new(left, Level(floor.FloorM)), new(right, Level(floor.FloorM)));

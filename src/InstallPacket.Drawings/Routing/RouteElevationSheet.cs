@@ -24,7 +24,8 @@ public static class RouteElevationSheet
             if (seen.Routing.Runs.Count == 0) continue;
             var scale = RouteScale.Of(seen.Routing, planToo: false);
             var frame = new PaperBox(1, y + TitleMm, WidthMm - 1, y + TitleMm + scale.ElevationHeight + 2 * RoomMm);
-            var from = plan.Say("route.side", ("side", plan.Say("route.sides." + side)), ("bearing", plan.True(PlanSide.BearingDeg(side, plan.Routing.PlanUpDeg))));
+            var from = plan.Say("route.side", ("side", plan.Say("route.sides." + side)),
+                ("bearing", plan.True(PlanSide.BearingDeg(side, plan.Routing.PlanUpDeg))));
             RouteSketchSheet.ElevationView(canvas, seen, scale, frame, from);
             words.Add(plan.Say("route.side-runs", ("side", from), ("runs", plan.List(seen.Routing.Runs.Select(r => r.Id)))));
             y = frame.Bottom;

@@ -15,7 +15,8 @@ internal sealed class RouteLegend(SheetCanvas canvas, SheetPlan plan)
             yield return new(plan.Say("route.entry"), at => ViewPainter.Entry(canvas, new(at.X + FlowLegend.SampleMm / 2, at.Y)));
         if (HousePlace.Antenna(plan) is null) yield break;
         yield return new(plan.Say("route.aim"), at => canvas.Arrow(at, new(at.X + 9, at.Y), 0.5, 2.8, Ink.Line));
-        yield return new(plan.Say("route.mast"), at => canvas.Box(new(at.X, at.Y - 1.3, at.X + FlowLegend.SampleMm, at.Y + 1.3), new(Ink.Line, 0.4), Fill.Paper));
+        yield return new(plan.Say("route.mast"), at =>
+            canvas.Box(new(at.X, at.Y - 1.3, at.X + FlowLegend.SampleMm, at.Y + 1.3), new(Ink.Line, 0.4), Fill.Paper));
     }
 
     /// <summary>The ways in which a run lies, in turn.</summary>

@@ -12,7 +12,8 @@ namespace InstallPacket.Drawings.Routing;
 /// <param name="TopM">Highest metre up the plan.</param>
 /// <param name="LowestM">Lowest height; the ground at most.</param>
 /// <param name="HighestM">Greatest height.</param>
-internal sealed record RouteScale(double MmPerMetre, double LeftM, double BottomM, double RightM, double TopM, double LowestM, double HighestM)
+internal sealed record RouteScale(double MmPerMetre, double LeftM, double BottomM, double RightM, double TopM, double LowestM,
+    double HighestM)
 {
     // Leaves room beside the house for the heights of eaves and ridge.
     private const double WidthMm = 122;
@@ -29,7 +30,8 @@ internal sealed record RouteScale(double MmPerMetre, double LeftM, double Bottom
         double[] heights = [0, .. r.Points.Select(p => p.HeightM), r.EavesM ?? 0, r.RidgeM ?? 0];
         var (width, depth, height) = (rights.Max() - rights.Min(), ups.Max() - ups.Min(), heights.Max() - heights.Min());
         // A job of no extent still gets a sheet: a metre stands in.
-        var scale = new[] { WidthMm / Math.Max(1, width), planToo ? PlanMm / Math.Max(1, depth) : double.PositiveInfinity, ElevationMm / Math.Max(1, height) }.Min();
+        var scale = new[] { WidthMm / Math.Max(1, width), planToo ? PlanMm / Math.Max(1, depth) : double.PositiveInfinity,
+            ElevationMm / Math.Max(1, height) }.Min();
         return new(scale, rights.Min(), ups.Min(), rights.Max(), ups.Max(), heights.Min(), heights.Max());
     }
 

@@ -2,7 +2,8 @@ using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Routing;
 
-/// <summary>Where the cables run: the house from above and from one side, at one scale, with every run and every part in its place.</summary>
+/// <summary>Where the cables run: the house from above and from one side, at one scale, with every run and every part in its
+/// place.</summary>
 public static class RouteSketchSheet
 {
     private const double WidthMm = 170;

@@ -4,7 +4,8 @@ namespace InstallPacket.Drawings.Routing;
 
 /// <summary>The line of a run in one view.</summary>
 /// <param name="Pieces">Its stretches that lie alike.</param>
-internal sealed record RunLine(RunPlan Run, IReadOnlyList<PaperPoint> Points, IReadOnlyList<(CableWay Way, IReadOnlyList<PaperPoint> Points)> Pieces);
+internal sealed record RunLine(RunPlan Run, IReadOnlyList<PaperPoint> Points,
+    IReadOnlyList<(CableWay Way, IReadOnlyList<PaperPoint> Points)> Pieces);
 
 /// <summary>Lays runs that share a leg side by side, so that each can be followed.</summary>
 internal static class RunLanes
@@ -84,7 +85,8 @@ internal static class RunLanes
     // The side must not depend on the direction in which a run passes the leg.
     private static PaperPoint Shifted(PaperPoint p, Leg leg)
     {
-        var (a, b) = leg.A.X < leg.B.X - 1e-9 || (Math.Abs(leg.A.X - leg.B.X) <= 1e-9 && leg.A.Y < leg.B.Y) ? (leg.A, leg.B) : (leg.B, leg.A);
+        var (a, b) = leg.A.X < leg.B.X - 1e-9 || (Math.Abs(leg.A.X - leg.B.X) <= 1e-9 && leg.A.Y < leg.B.Y) ? (leg.A, leg.B)
+            : (leg.B, leg.A);
         var length = Polar.Distance(a, b);
         return new(p.X - (b.Y - a.Y) / length * leg.Lane * LaneMm, p.Y + (b.X - a.X) / length * leg.Lane * LaneMm);
     }

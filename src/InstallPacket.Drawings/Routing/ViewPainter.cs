@@ -54,7 +54,8 @@ internal sealed class ViewPainter(SheetCanvas canvas, SheetPlan plan, RouteView 
 
     /// <summary>A drip loop: a U that hangs below its point.</summary>
     public static void Drip(SheetCanvas canvas, PaperPoint at) =>
-        canvas.Line(new(Ink.Accent, 0.9), [at with { X = at.X - DripMm }, .. Polar.Arc(at with { Y = at.Y + 1.6 }, DripMm, 270, -180), at with { X = at.X + DripMm }]);
+        canvas.Line(new(Ink.Accent, 0.9),
+            [at with { X = at.X - DripMm }, .. Polar.Arc(at with { Y = at.Y + 1.6 }, DripMm, 270, -180), at with { X = at.X + DripMm }]);
 
     /// <summary>An entry: an open square around the dot.</summary>
     public static void Entry(SheetCanvas canvas, PaperPoint at)
@@ -78,7 +79,8 @@ internal sealed class ViewPainter(SheetCanvas canvas, SheetPlan plan, RouteView 
         foreach (var line in lines)
         {
             var half = canvas.Measure.WidthMm(line.Run.Id, SizeMm, true) / 2 + 0.9;
-            var spot = Spots(line).Select(s => (PaperPoint?)s).FirstOrDefault(s => _placer.Free(PaperBox.Around(s!.Value, half, 2.1).Grow(0.3)));
+            var spot = Spots(line).Select(s => (PaperPoint?)s).FirstOrDefault(s =>
+                _placer.Free(PaperBox.Around(s!.Value, half, 2.1).Grow(0.3)));
             if (spot is { } free) _placer.Reserve(PaperBox.Around(free, half, 2.1).Grow(0.3));
             else
             {
@@ -95,7 +97,8 @@ internal sealed class ViewPainter(SheetCanvas canvas, SheetPlan plan, RouteView 
 
     // The middle of the longest leg first, then places beside it, then the other legs.
     private static IEnumerable<PaperPoint> Spots(RunLine line) =>
-        from leg in Enumerable.Range(1, line.Points.Count - 1).OrderByDescending(i => Polar.Distance(line.Points[i - 1], line.Points[i])).ThenBy(i => i)
+        from leg in Enumerable.Range(1, line.Points.Count - 1).OrderByDescending(i =>
+            Polar.Distance(line.Points[i - 1], line.Points[i])).ThenBy(i => i)
         from share in Shares
         let a = line.Points[leg - 1]
         let b = line.Points[leg]
@@ -108,10 +111,14 @@ internal sealed class ViewPainter(SheetCanvas canvas, SheetPlan plan, RouteView 
         foreach (var place in marked.GroupBy(p => (Math.Round(view.Place(p).X), Math.Round(view.Place(p).Y))))
         {
             var at = view.Place(place.First());
-            var text = string.Join(", ", place.SelectMany(p => p.Elements).Concat(plan.Routing.Entries.Where(e => place.Any(p => p.Name == e.Point)).Select(e => plan.Say("route.entry-number", ("number", e.Number)))));
+            var text = string.Join(", ",
+                place.SelectMany(p =>
+                p.Elements).Concat(plan.Routing.Entries.Where(e => place.Any(p => p.Name == e.Point)).Select(e =>
+                plan.Say("route.entry-number", ("number", e.Number)))));
             var width = canvas.Measure.WidthMm(text, SizeMm, true);
             if (_placer.Place(at, width, SizeMm, 1.8) is not { } middle) continue;
-            if (Polar.Distance(at, middle) > width / 2 + 5) canvas.Line(new(Ink.Faint, 0.2), at, middle with { X = middle.X - Math.Clamp(middle.X - at.X, -width / 2 - 0.3, width / 2 + 0.3) });
+            if (Polar.Distance(at, middle) > width / 2 + 5) canvas.Line(new(Ink.Faint, 0.2), at,
+                middle with { X = middle.X - Math.Clamp(middle.X - at.X, -width / 2 - 0.3, width / 2 + 0.3) });
             canvas.Centred(middle, text, SizeMm, strong: true);
         }
     }

@@ -2,7 +2,8 @@ using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Siting;
 
-/// <summary>The ground toward a transmitter site on the curved earth, the ray over it and the zone around the ray that should be free.</summary>
+/// <summary>The ground toward a transmitter site on the curved earth, the ray over it and the zone around the ray that should be
+/// free.</summary>
 public static class PathProfileSheet
 {
     private const double WidthMm = 170;
@@ -11,7 +12,8 @@ public static class PathProfileSheet
     /// <summary>Draws one sheet for each site toward which the ground is known.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">Widths of words.</param>
-    public static IEnumerable<Drawing> DrawAll(SheetPlan plan, ITextMeasure measure) => plan.Siting.Paths.Select(p => Draw(plan, p, measure));
+    public static IEnumerable<Drawing> DrawAll(SheetPlan plan, ITextMeasure measure) =>
+        plan.Siting.Paths.Select(p => Draw(plan, p, measure));
 
     private static Drawing Draw(SheetPlan plan, PathPlan path, ITextMeasure measure)
     {
@@ -27,7 +29,8 @@ public static class PathProfileSheet
         var labels = new ProfileFlags(plan, path, scale);
         labels.Marks(canvas);
         FlagTiers.Of(labels.Flags(), 2, WidthMm - 2, measure).Draw(canvas, scale.Field.Top);
-        var legend = FlowLegend.Draw(canvas, new ProfileLegend(canvas, plan, path, words, labels.Nameless).Entries(), new(2, scale.Field.Bottom + ProfileAxis.BelowMm + 4), WidthMm - 2);
+        var legend = FlowLegend.Draw(canvas, new ProfileLegend(canvas, plan, path, words, labels.Nameless).Entries(),
+            new(2, scale.Field.Bottom + ProfileAxis.BelowMm + 4), WidthMm - 2);
         return new Drawing(Id(path), words.Title, words.Description(scale), WidthMm, legend + 1, canvas.Shapes);
     }
 

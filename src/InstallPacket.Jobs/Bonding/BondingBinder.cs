@@ -9,7 +9,8 @@ internal sealed class BondingBinder(PartLibrary parts)
     {
         var shield = g.Has(BondingKeys.ShieldConductor) ? BondingKeys.ShieldConductor : BondingKeys.Conductor;
         return new(
-            g.Get(BondingKeys.Connection), Conductor(g.Get(BondingKeys.Conductor)), g.Metres(BondingKeys.MastLength), g.Metres(BondingKeys.ShieldLength),
+            g.Get(BondingKeys.Connection), Conductor(g.Get(BondingKeys.Conductor)), g.Metres(BondingKeys.MastLength),
+                g.Metres(BondingKeys.ShieldLength),
             g.Get(BondingKeys.By), g.Maybe(BondingKeys.Note)?.Value, g.At)
         {
             ConductorAt = g.Place(BondingKeys.Conductor),
@@ -28,7 +29,8 @@ internal sealed class BondingBinder(PartLibrary parts)
     {
         var power = g.Maybe(RouteKeys.Power)?.Value;
         return new(
-            g.Maybe(RouteKeys.Bends)?.Value, g.MaybeMetres(RouteKeys.BendRadius), g.Maybe(RouteKeys.Coils), power?.PlacedMetres(PowerKeys.Distance),
+            g.Maybe(RouteKeys.Bends)?.Value, g.MaybeMetres(RouteKeys.BendRadius), g.Maybe(RouteKeys.Coils),
+                power?.PlacedMetres(PowerKeys.Distance),
             power?.Get(PowerKeys.Circuit), g.At);
     }
 
@@ -38,7 +40,8 @@ internal sealed class BondingBinder(PartLibrary parts)
         return new(
             Conductor(g.Get(RodKeys.Part)), g.Get(RodKeys.Count), g.MaybeMetres(RodKeys.Spacing)?.Value, g.Maybe(RodKeys.Soil)?.Value,
             g.Maybe(RodKeys.Resistivity)?.Value, jumper is null ? null : Conductor(jumper.Get(JumperKeys.Part)),
-            jumper?.Metres(JumperKeys.Length) ?? Length.FromMetres(0), g.Maybe(RodKeys.Clamp) is { } clamp ? parts.Find(clamp.Value) : null, g.At)
+            jumper?.Metres(JumperKeys.Length) ?? Length.FromMetres(0), g.Maybe(RodKeys.Clamp) is { } clamp ? parts.Find(clamp.Value)
+                : null, g.At)
         {
             JumperAt = jumper?.Place(JumperKeys.Part) ?? g.At,
         };

@@ -40,7 +40,8 @@ public sealed record BondingSection(
 /// <param name="Coils">Turns of coiled slack.</param>
 /// <param name="PowerDistance">Distance to the nearest power conductor.</param>
 /// <param name="PowerCircuit">What that carries.</param>
-public sealed record BondRoute(int? Bends, Sourced<Length>? BendRadius, Sourced<int>? Coils, Sourced<Length>? PowerDistance, PowerCircuit? PowerCircuit, SourceSpan At);
+public sealed record BondRoute(int? Bends, Sourced<Length>? BendRadius, Sourced<int>? Coils, Sourced<Length>? PowerDistance,
+    PowerCircuit? PowerCircuit, SourceSpan At);
 
 /// <summary>A rod of the mast.</summary>
 /// <param name="Soil">Word for the ground, or null.</param>
@@ -48,7 +49,8 @@ public sealed record BondRoute(int? Bends, Sourced<Length>? BendRadius, Sourced<
 /// <param name="Jumper">What joins it to the electrode system of the building, or null.</param>
 /// <param name="JumperLength">Its length.</param>
 public sealed record EarthRod(
-    BondingPart Part, int Count, Length? Spacing, string? Soil, double? ResistivityOhmM, BondingPart? Jumper, Length JumperLength, Part? Clamp, SourceSpan At)
+    BondingPart Part, int Count, Length? Spacing, string? Soil, double? ResistivityOhmM, BondingPart? Jumper, Length JumperLength,
+        Part? Clamp, SourceSpan At)
 {
     /// <summary>Where the part of the jumper is written.</summary>
     public SourceSpan JumperAt { get; init; } = At;

@@ -9,7 +9,8 @@ internal sealed class CablingBinder(PartLibrary parts)
     {
         var t = g.Get(CablingKeys.Temperature);
         return new(
-            parts.Get<ReceiverPart>(g.Get(CablingKeys.Receiver)), parts.Get<CablePart>(g.Get(CablingKeys.FlyCable)), t.Get(TemperatureKeys.Cold),
+            parts.Get<ReceiverPart>(g.Get(CablingKeys.Receiver)), parts.Get<CablePart>(g.Get(CablingKeys.FlyCable)),
+                t.Get(TemperatureKeys.Cold),
             t.Get(TemperatureKeys.Hot), [.. g.Entries(CablingKeys.Chain).Select(Element)], g.At)
         {
             ChainAt = g.Place(CablingKeys.Chain),
@@ -24,10 +25,13 @@ internal sealed class CablingBinder(PartLibrary parts)
         var (from, port) = g.Maybe(ElementKeys.From) is { } f ? ElementName.Split(f.Value) : (null, 1);
         return new(
             e.Name, parts.Get<ChainPart>(g.Get(ElementKeys.Part)), g.Get(ElementKeys.At), from, port, g.Maybe(ElementKeys.Run)?.Value,
-            g.Maybe(ElementKeys.Setting) is { } s ? Gain.FromDb(s.Value) : null, g.Maybe(ElementKeys.Serves)?.Value, g.Metres(ElementKeys.FlyLead), e.At)
+            g.Maybe(ElementKeys.Setting) is { } s ? Gain.FromDb(s.Value) : null, g.Maybe(ElementKeys.Serves)?.Value,
+                g.Metres(ElementKeys.FlyLead), e.At)
         {
-            Second = second, SecondPort = secondPort, SecondRun = g.Maybe(ElementKeys.SecondRun)?.Value, SecondAt = g.Place(ElementKeys.Second),
-            Aim = g.Maybe(ElementKeys.Aim), FromAt = g.Place(ElementKeys.From), RunAt = g.Place(ElementKeys.Run), SettingAt = g.Place(ElementKeys.Setting),
+            Second = second, SecondPort = secondPort, SecondRun = g.Maybe(ElementKeys.SecondRun)?.Value,
+                SecondAt = g.Place(ElementKeys.Second),
+            Aim = g.Maybe(ElementKeys.Aim), FromAt = g.Place(ElementKeys.From), RunAt = g.Place(ElementKeys.Run),
+                SettingAt = g.Place(ElementKeys.Setting),
         };
     }
 }

@@ -63,7 +63,8 @@ internal static class CablingKeys
     private static readonly KeyList Keys = new();
 
     public static readonly Key<string> Receiver = Keys.Required(
-        "receiver", new ReferenceKind(ReferenceTarget.Part, PartKind.Receiver), "The receiver that the plan calculates with at each outlet.");
+        "receiver", new ReferenceKind(ReferenceTarget.Part, PartKind.Receiver),
+            "The receiver that the plan calculates with at each outlet.");
 
     public static readonly Key<string> FlyCable = Keys.Required(
         "fly-cable", new ReferenceKind(ReferenceTarget.Part, PartKind.Cable), "The cable of the leads from outlet to receiver.");

@@ -28,7 +28,8 @@ public sealed record CablingSection(
 /// <param name="FlyLead">Lead from outlet to receiver.</param>
 /// <param name="At">Where it is written.</param>
 public sealed record Element(
-    string Id, ChainPart Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead, SourceSpan At)
+    string Id, ChainPart Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead,
+        SourceSpan At)
 {
     /// <summary>Where <c>from</c> is written.</summary>
     public SourceSpan FromAt { get; init; } = At;

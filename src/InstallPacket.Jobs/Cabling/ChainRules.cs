@@ -31,13 +31,16 @@ internal static class ChainRules
             findings.Add(Severity.Stop, "combiner-half", "combiner", e.At, ("element", e.Id));
         foreach (var e in cabling.Chain.Where(e => e.Part is not CombinerPart && (e.Second ?? e.SecondRun) is not null))
             findings.Add(Severity.Stop, "combiner-half", "other", e.SecondAt, ("element", e.Id), ("kind", Word.Of(e.Part.Kind)));
-        foreach (var part in cabling.Chain.Select(e => e.Part).OfType<CombinerPart>().Where(p => (p.FromMHz ?? p.ToMHz ?? p.SecondFromMHz ?? p.SecondToMHz) is null))
+        foreach (var part in cabling.Chain.Select(e => e.Part).OfType<CombinerPart>().Where(p =>
+            (p.FromMHz ?? p.ToMHz ?? p.SecondFromMHz ?? p.SecondToMHz) is null))
             findings.Add(Severity.Stop, "part-figure-missing", "combiner", part.At, ("part", part.Id));
     }
 
     private static void CheckPorts(CablingSection cabling, FindingList findings)
     {
-        var inputs = cabling.Chain.Where(e => e.From is not null).Concat(cabling.Chain.Where(e => e.Second is not null).Select(e => e with { From = e.Second, FromPort = e.SecondPort, FromAt = e.SecondAt }));
+        var inputs = cabling.Chain.Where(e =>
+            e.From is not null).Concat(cabling.Chain.Where(e => e.Second is not null).Select(e =>
+            e with { From = e.Second, FromPort = e.SecondPort, FromAt = e.SecondAt }));
         foreach (var port in inputs.GroupBy(e => (e.From, e.FromPort)).Where(g => g.Count() > 1))
             foreach (var e in port.Skip(1))
                 findings.Add(Severity.Stop, "port-used-twice", e.FromAt, ("element", e.Id), ("port", e.FromPort), ("from", e.From),

@@ -31,7 +31,8 @@ public sealed class FindingList
     [
         .. _all.Distinct()
             .OrderBy(f => f.At.File, StringComparer.Ordinal).ThenBy(f => f.At.Line).ThenBy(f => f.At.Column)
-            .ThenBy(f => f.Id, StringComparer.Ordinal).ThenBy(f => f.Case, StringComparer.Ordinal).ThenBy(f => f.Values.ToString(), StringComparer.Ordinal),
+            .ThenBy(f => f.Id, StringComparer.Ordinal).ThenBy(f => f.Case, StringComparer.Ordinal).ThenBy(f => f.Values.ToString(),
+                StringComparer.Ordinal),
     ];
 
     /// <summary>Whether any finding stops the job.</summary>

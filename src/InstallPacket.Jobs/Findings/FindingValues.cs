@@ -4,7 +4,8 @@ using System.Globalization;
 namespace InstallPacket.Jobs.Findings;
 
 /// <summary>
-/// The named values of a finding: texts, numbers in SI with the unit in the name, truth values, lists of texts, a group of such values, or a list of groups. Two with
+/// The named values of a finding: texts, numbers in SI with the unit in the name, truth values, lists of texts, a group of such values, or
+/// a list of groups. Two with
 /// the same names and values are equal.
 /// </summary>
 public sealed class FindingValues : IReadOnlyList<(string Name, object? Value)>, IEquatable<FindingValues>

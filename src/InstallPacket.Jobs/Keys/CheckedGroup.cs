@@ -53,7 +53,8 @@ public sealed class CheckedGroup
     internal Sourced<Length> PlacedMetres(Key<double> key) => new(Metres(key), Place(key));
 
     /// <summary>A length that may be absent.</summary>
-    internal Sourced<Length>? MaybeMetres(Key<double> key) => Maybe(key) is { } v ? new Sourced<Length>(Length.FromMetres(v.Value), v.At) : null;
+    internal Sourced<Length>? MaybeMetres(Key<double> key) => Maybe(key) is { } v ? new Sourced<Length>(Length.FromMetres(v.Value), v.At)
+        : null;
 }
 
 /// <summary>A named entry of a map.</summary>

@@ -38,5 +38,6 @@ internal static class Expected
     /// <summary>The names of the units of a dimension.</summary>
     public static IEnumerable<string> Units(Dimension dimension) => UnitTable.For(dimension).Select(u => u.Name);
 
-    private static FindingValues Form(string form, params ReadOnlySpan<(string Name, object? Value)> values) => new([("form", form), .. values]);
+    private static FindingValues Form(string form, params ReadOnlySpan<(string Name, object? Value)> values) =>
+        new([("form", form), .. values]);
 }

@@ -17,13 +17,18 @@ public static class JobSchema
     private static JsonObject Of(KeyKind kind) => kind switch
     {
         GroupKind g => Group(g),
-        IMapKind m => new() { ["type"] = "object", ["minProperties"] = m.Min, ["maxProperties"] = m.Max, ["additionalProperties"] = Of(m.Item) },
+        IMapKind m =>
+            new() { ["type"] = "object", ["minProperties"] = m.Min, ["maxProperties"] = m.Max, ["additionalProperties"] = Of(m.Item) },
         IListKind l => new() { ["type"] = "array", ["minItems"] = l.Min, ["maxItems"] = l.Max, ["items"] = Of(l.Item) },
-        PositionKind p => new() { ["type"] = "array", ["minItems"] = p.Axes.Length, ["maxItems"] = p.Axes.Length, ["items"] = Text("a length with its unit") },
+        PositionKind p =>
+            new() { ["type"] = "array", ["minItems"] = p.Axes.Length, ["maxItems"] = p.Axes.Length,
+            ["items"] = Text("a length with its unit") },
         IWordKind w => Words(w),
         IntegerKind i => new() { ["type"] = "integer", ["minimum"] = i.Min, ["maximum"] = i.Max },
         NumberKind n => new() { ["type"] = "number", ["minimum"] = n.Min, ["maximum"] = n.Max },
-        CurveKind c => new() { ["anyOf"] = new JsonArray(Text(ScalarChecker.Expectation(c)), new JsonObject { ["type"] = "object", ["additionalProperties"] = Text("a value with its unit") }) },
+        CurveKind c =>
+            new() { ["anyOf"] = new JsonArray(Text(ScalarChecker.Expectation(c)),
+            new JsonObject { ["type"] = "object", ["additionalProperties"] = Text("a value with its unit") }) },
         TextKind t => new() { ["type"] = new JsonArray("string", "number"), ["maxLength"] = t.MaxCharacters },
         DateKind => new() { ["type"] = "string", ["format"] = "date" },
         _ => Text(ScalarChecker.Expectation(kind)),

@@ -59,7 +59,8 @@ internal sealed class KeyList
     public Key<T> Optional<T>(string name, KeyKind<T> kind, string meaning) => Add(new Key<T>(name, kind, meaning, false, null));
 
     /// <summary>Adds a key with a value for its absence.</summary>
-    public Key<T> Default<T>(string name, KeyKind<T> kind, string meaning, string absent) => Add(new Key<T>(name, kind, meaning, false, absent));
+    public Key<T> Default<T>(string name, KeyKind<T> kind, string meaning, string absent) =>
+        Add(new Key<T>(name, kind, meaning, false, absent));
 
     private Key<T> Add<T>(Key<T> key)
     {

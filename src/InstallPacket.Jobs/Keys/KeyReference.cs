@@ -34,15 +34,19 @@ public static class KeyReference
     {
         var wanted = KeyPath.Plain(path).Split('.');
         var found = KeyCatalogue.AllKeys().Where(k => Fits(k.Path.Split('.'), wanted)).ToArray();
-        if (found.Length == 0) return wanted.Length > 1 && OfNamed(wanted[..^1]) is { } map ? Text(map.Path + ".NAME", map.Key.Meaning, ((IMapKind)map.Key.Kind).Item, "named by the author") : null;
+        if (found.Length == 0) return wanted.Length > 1 && OfNamed(wanted[..^1]) is { } map
+            ? Text(map.Path + ".NAME", map.Key.Meaning, ((IMapKind)map.Key.Kind).Item, "named by the author") : null;
         var (name, key) = found[0];
-        return Text(name, key.Meaning, key.Kind, key.Required ? "required" : key.Default is null ? "may be left out" : "default: " + key.Default);
+        return Text(name, key.Meaning, key.Kind, key.Required ? "required" : key.Default is null ? "may be left out" : "default: "
+            + key.Default);
     }
 
     private static (string Path, Key Key)? OfNamed(string[] wanted) =>
-        KeyCatalogue.AllKeys().Where(k => k.Key.Kind is IMapKind && Fits(k.Path.Split('.'), wanted)).Select(k => ((string, Key)?)k).FirstOrDefault();
+        KeyCatalogue.AllKeys().Where(k => k.Key.Kind is IMapKind && Fits(k.Path.Split('.'), wanted)).Select(k =>
+            ((string, Key)?)k).FirstOrDefault();
 
-    private static string Text(string name, string meaning, KeyKind kind, string need) => $"{name}: {meaning}\n  holds: {ScalarChecker.Expectation(kind)}\n  {need}\n";
+    private static string Text(string name, string meaning, KeyKind kind, string need) =>
+        $"{name}: {meaning}\n  holds: {ScalarChecker.Expectation(kind)}\n  {need}\n";
 
     private static bool Fits(string[] path, string[] wanted) =>
         path.Length == wanted.Length && path.Zip(wanted).All(p => p.First == "NAME" || p.First == p.Second);

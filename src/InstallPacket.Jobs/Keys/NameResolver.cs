@@ -16,7 +16,8 @@ internal sealed class NameResolver(
     private readonly IReadOnlyList<Entry<CheckedGroup>> _chain = job.Maybe(JobKeys.Cabling)?.Value.Entries(CablingKeys.Chain) ?? [];
 
     // Points on walls are points like the others.
-    private string[]? Points => defined.GetValueOrDefault(RoutingKeys.Points) is { } points ? [.. points, .. defined.GetValueOrDefault(RoutingKeys.WallPoints) ?? []] : null;
+    private string[]? Points => defined.GetValueOrDefault(RoutingKeys.Points) is { } points
+        ? [.. points, .. defined.GetValueOrDefault(RoutingKeys.WallPoints) ?? []] : null;
 
     public void Resolve(IEnumerable<UseOfName> uses)
     {
@@ -41,7 +42,8 @@ internal sealed class NameResolver(
         if (part is null && parts.IsBroken(use.Name))
         {
             // Once a part: its mistakes are what must be corrected.
-            if (_broken.Add(use.Name)) findings.Add(Severity.Stop, "unknown-reference", "broken-part", use.At, ("path", use.Path), ("name", use.Name));
+            if (_broken.Add(use.Name)) findings.Add(Severity.Stop, "unknown-reference", "broken-part", use.At, ("path", use.Path),
+                ("name", use.Name));
         }
         else if (part is null)
         {
@@ -74,9 +76,11 @@ internal sealed class NameResolver(
             Among(use with { Name = name }, defined.GetValueOrDefault(CablingKeys.Chain), "element");
             return;
         }
-        var outputs = entry.Value.Maybe(ElementKeys.Part) is { } partName && parts.Find(partName.Value) is { } part ? (part as ChainPart)?.Outputs ?? 1 : 16;
+        var outputs = entry.Value.Maybe(ElementKeys.Part) is { } partName && parts.Find(partName.Value) is { } part
+            ? (part as ChainPart)?.Outputs ?? 1 : 16;
         if (port < 1 || port > outputs)
-            findings.Add(Severity.Stop, "port-unknown", use.At, ("path", use.Path), ("port", use.Name[(name.Length + 1)..]), ("element", name),
+            findings.Add(Severity.Stop, "port-unknown", use.At, ("path", use.Path), ("port", use.Name[(name.Length + 1)..]),
+                ("element", name),
                 ("outputs", outputs));
     }
 
@@ -96,6 +100,8 @@ internal static class ElementName
     {
         var dot = text.IndexOf('.');
         if (dot < 0) return (text, 1);
-        return (text[..dot], int.TryParse(text.AsSpan(dot + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var port) ? port : 0);
+        return (text[..dot],
+            int.TryParse(text.AsSpan(dot + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture,
+            out var port) ? port : 0);
     }
 }

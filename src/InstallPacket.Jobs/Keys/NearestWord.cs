@@ -24,7 +24,8 @@ public static class NearestWord
             {
                 var same = Same(a[i - 1], b[j - 1]);
                 d[i, j] = Math.Min(Math.Min(d[i - 1, j], d[i, j - 1]) + 1, d[i - 1, j - 1] + (same ? 0 : 1));
-                if (i > 1 && j > 1 && Same(a[i - 1], b[j - 2]) && Same(a[i - 2], b[j - 1])) d[i, j] = Math.Min(d[i, j], d[i - 2, j - 2] + 1);
+                if (i > 1 && j > 1 && Same(a[i - 1], b[j - 2]) && Same(a[i - 2], b[j - 1])) d[i, j] = Math.Min(d[i, j], d[i - 2, j - 2]
+                    + 1);
             }
         }
         return d[a.Length, b.Length];

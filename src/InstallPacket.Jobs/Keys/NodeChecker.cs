@@ -8,7 +8,8 @@ internal sealed class NodeChecker(FindingList findings)
     /// <summary>Every reference met on the way, to be resolved when all definitions are known.</summary>
     public List<UseOfName> Uses { get; } = [];
 
-    /// <summary>The names written into each map, by its key; also those whose value had a finding, so that a use of them is no second finding.</summary>
+    /// <summary>The names written into each map, by its key; also those whose value had a finding, so that a use of them is no second
+    /// finding.</summary>
     public Dictionary<Key, string[]> Defined { get; } = [];
 
     public CheckedGroup Group(YamlMap map, GroupKind kind, string path)
@@ -22,7 +23,8 @@ internal sealed class NodeChecker(FindingList findings)
             if (written.TryGetValue(key.Name, out var node))
             {
                 group.Write(key);
-                if (Value(node, key, Join(path, key.Name)) is { } value) group.Set(key, value, node is YamlMap inner ? inner.Named : node.At);
+                if (Value(node, key, Join(path, key.Name)) is { } value) group.Set(key, value, node is YamlMap inner ? inner.Named
+                    : node.At);
             }
             else if (key.Default is not null)
             {
@@ -125,16 +127,19 @@ internal sealed class NodeChecker(FindingList findings)
     {
         var key = entry.Key;
         var names = kind.Keys.Select(k => k.Name).ToArray();
-        findings.Add(Severity.Stop, "unknown-key", CutText(entry) ? "cut-text" : "", key.At, ("path", Join(path, key.Value)), ("keys", names),
+        findings.Add(Severity.Stop, "unknown-key", CutText(entry) ? "cut-text" : "", key.At, ("path", Join(path, key.Value)),
+            ("keys", names),
             ("near", NearestWord.Of(key.Value, names)));
         return NearestWord.Of(key.Value, names);
     }
 
     // "{ into: studs, sound wood }" reads as a key "sound wood" without value.
-    private static bool CutText(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Key.Value.Contains(' ') && entry.Value is YamlScalar { Value: "", Quoted: false };
+    private static bool CutText(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Key.Value.Contains(' ')
+        && entry.Value is YamlScalar { Value: "", Quoted: false };
 
     private void ReportMissing(YamlMap map, Key key, string path) =>
-        findings.Add(Severity.Stop, "missing-key", "key", map.Named, ("path", Join(path, key.Name)), ("key", key.Name), ("meaning", key.Meaning),
+        findings.Add(Severity.Stop, "missing-key", "key", map.Named, ("path", Join(path, key.Name)), ("key", key.Name),
+            ("meaning", key.Meaning),
             ("expected", Expected.Of(key.Kind)));
 
     private static bool IsName(string name) =>

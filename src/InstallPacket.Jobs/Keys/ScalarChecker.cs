@@ -3,7 +3,8 @@ using InstallPacket.Calc.Quantities;
 
 namespace InstallPacket.Jobs.Keys;
 
-/// <summary>Reads single values: our own grammar, so that YAML's old number forms (<c>017</c>, <c>1:30</c>, <c>yes</c>) cannot surprise.</summary>
+/// <summary>Reads single values: our own grammar, so that YAML's old number forms (<c>017</c>, <c>1:30</c>, <c>yes</c>) cannot
+/// surprise.</summary>
 internal sealed class ScalarChecker(FindingList findings)
 {
     /// <summary>The value, or null after a finding.</summary>
@@ -14,7 +15,8 @@ internal sealed class ScalarChecker(FindingList findings)
         IntegerKind whole => Number(scalar, whole.Min, whole.Max, true, path) is { } n ? (int)n : null,
         NumberKind number => Number(scalar, number.Min, number.Max, false, path),
         QuantityKind quantity => Quantity(scalar, quantity.Dimension, quantity.Min, quantity.Max, quantity.RangeUnit, path),
-        CurveKind curve => Quantity(scalar, curve.Dimension, curve.Min, curve.Max, curve.RangeUnit, path) is { } v ? FrequencyCurve.Constant(v) : null,
+        CurveKind curve => Quantity(scalar, curve.Dimension, curve.Min, curve.Max, curve.RangeUnit, path) is { } v
+            ? FrequencyCurve.Constant(v) : null,
         DateKind => Date(scalar, path),
         CoordinateKind coordinate => Direction.Coordinate(scalar.Value, coordinate.Latitude) ?? Wrong(scalar, kind, path),
         BearingKind => Direction.Bearing(scalar.Value) ?? Wrong(scalar, kind, path),
@@ -30,7 +32,8 @@ internal sealed class ScalarChecker(FindingList findings)
         {
             var at = Quantity(key, Dimension.Frequency, 1, 5000, "MHz", $"{path} frequency");
             if (node is not YamlScalar scalar) { Wrong(new(node.At, "a list or a map", false), kind, path); continue; }
-            if (at is not { } f || Quantity(scalar, kind.Dimension, kind.Min, kind.Max, kind.RangeUnit, $"{path}.{key.Value}") is not { } v) continue;
+            if (at is not { } f
+                || Quantity(scalar, kind.Dimension, kind.Min, kind.Max, kind.RangeUnit, $"{path}.{key.Value}") is not { } v) continue;
             if (points.TrueForAll(p => p.Item1 != f)) points.Add((f, v));
             else findings.Add(Severity.Stop, "duplicate-key", "frequency", key.At, ("path", path), ("key", key.Value));
         }
@@ -45,13 +48,17 @@ internal sealed class ScalarChecker(FindingList findings)
         IntegerKind i when i.Min == i.Max => $"the number {i.Min}",
         IntegerKind i => $"a whole number from {i.Min} to {i.Max}",
         NumberKind n => string.Create(CultureInfo.InvariantCulture, $"a number from {n.Min} to {n.Max}"),
-        QuantityKind q => string.Create(CultureInfo.InvariantCulture, $"a value from {q.Min} to {q.Max} {q.RangeUnit}, in {UnitTable.Names(q.Dimension)}"),
+        QuantityKind q =>
+            string.Create(CultureInfo.InvariantCulture,
+            $"a value from {q.Min} to {q.Max} {q.RangeUnit}, in {UnitTable.Names(q.Dimension)}"),
         CurveKind c => string.Create(CultureInfo.InvariantCulture,
             $"a value from {c.Min} to {c.Max} {c.RangeUnit} in {UnitTable.Names(c.Dimension)}, or a map from frequencies to such values"),
         DateKind => "a day as YYYY-MM-DD",
-        CoordinateKind c => c.Latitude ? "decimal degrees with N or S, for example `44.9512 N`" : "decimal degrees with E or W, for example `93.1204 W`",
+        CoordinateKind c => c.Latitude ? "decimal degrees with N or S, for example `44.9512 N`"
+            : "decimal degrees with E or W, for example `93.1204 W`",
         BearingKind => "a bearing with its north, for example `214 deg true`",
-        ReferenceKind r => r.Target == ReferenceTarget.Element ? "the name of an element" : "the name of a " + r.Target.ToString().ToLowerInvariant(),
+        ReferenceKind r => r.Target == ReferenceTarget.Element ? "the name of an element" : "the name of a "
+            + r.Target.ToString().ToLowerInvariant(),
         PathKind => "a file name in the job's own folder or in _shared/stations",
         PositionKind p => "lengths in brackets: [" + string.Join(", ", p.Axes) + "]",
         IListKind l => "a list; each item is " + Expectation(l.Item),
@@ -65,7 +72,8 @@ internal sealed class ScalarChecker(FindingList findings)
         var value = scalar.Value.Trim();
         if (value.Length > 0 && value.Length <= kind.MaxCharacters && (scalar.Quoted || value is not ("~" or "null"))) return value;
         var way = value.Length > kind.MaxCharacters ? "text-long" : value.Length == 0 ? "text-empty" : "text-null";
-        findings.Add(Severity.Stop, "wrong-type", way, scalar.At, ("path", path), ("written", value), ("characters", value.Length), ("expected", Expected.Of(kind)));
+        findings.Add(Severity.Stop, "wrong-type", way, scalar.At, ("path", path), ("written", value), ("characters", value.Length),
+            ("expected", Expected.Of(kind)));
         return null;
     }
 
@@ -84,7 +92,8 @@ internal sealed class ScalarChecker(FindingList findings)
         var expected = whole ? Expected.Of(new IntegerKind((int)min, (int)max)) : Expected.Number(min, max);
         if (!Direction.PlainNumber(scalar.Value, out var value) || (whole && value != Math.Floor(value)))
         {
-            findings.Add(Severity.Stop, "wrong-type", whole ? "whole" : "number", scalar.At, ("path", path), ("written", scalar.Value), ("expected", expected));
+            findings.Add(Severity.Stop, "wrong-type", whole ? "whole" : "number", scalar.At, ("path", path), ("written", scalar.Value),
+                ("expected", expected));
             return null;
         }
         if (value >= min && value <= max) return value;
@@ -99,21 +108,26 @@ internal sealed class ScalarChecker(FindingList findings)
         switch (reading.Problem)
         {
             case UnitProblem.UnitMissing:
-                findings.Add(Severity.Stop, "unit-missing", scalar.At, ("path", path), ("written", scalar.Value), ("unit", rangeUnit), ("units", units));
+                findings.Add(Severity.Stop, "unit-missing", scalar.At, ("path", path), ("written", scalar.Value), ("unit", rangeUnit),
+                    ("units", units));
                 return null;
             case UnitProblem.UnitUnknown:
-                findings.Add(Severity.Stop, "unit-unknown", scalar.At, ("path", path), ("written", scalar.Value), ("unit", reading.Unit), ("units", units),
+                findings.Add(Severity.Stop, "unit-unknown", scalar.At, ("path", path), ("written", scalar.Value), ("unit", reading.Unit),
+                    ("units", units),
                     ("near", NearestWord.Of(reading.Unit, units)));
                 return null;
             case UnitProblem.NotANumber:
-                findings.Add(Severity.Stop, "wrong-type", scalar.Value.Contains(',') ? "comma" : dimension == Dimension.Length ? "length" : "quantity", scalar.At,
+                findings.Add(Severity.Stop, "wrong-type", scalar.Value.Contains(',') ? "comma" : dimension == Dimension.Length ? "length"
+                    : "quantity", scalar.At,
                     ("path", path), ("written", scalar.Value), ("units", units), ("example", Math.Min(10, max)), ("unit", rangeUnit));
                 return null;
         }
         var unit = UnitTable.For(dimension).First(u => u.Name == rangeUnit);
         const double slack = 1e-9;
-        if (reading.Value >= (min * unit.Factor) + unit.Offset - slack && reading.Value <= (max * unit.Factor) + unit.Offset + slack) return reading.Value;
-        findings.Add(Severity.Stop, "out-of-range", "quantity", scalar.At, ("path", path), ("written", scalar.Value), ("min", min), ("max", max),
+        if (reading.Value >= (min * unit.Factor) + unit.Offset - slack && reading.Value <= (max * unit.Factor) + unit.Offset
+            + slack) return reading.Value;
+        findings.Add(Severity.Stop, "out-of-range", "quantity", scalar.At, ("path", path), ("written", scalar.Value), ("min", min),
+            ("max", max),
             ("unit", rangeUnit));
         return null;
     }
@@ -127,7 +141,8 @@ internal sealed class ScalarChecker(FindingList findings)
 
     private object? Wrong(YamlScalar scalar, KeyKind kind, string path)
     {
-        findings.Add(Severity.Stop, "wrong-type", "form", scalar.At, ("path", path), ("written", scalar.Value), ("expected", Expected.Of(kind)));
+        findings.Add(Severity.Stop, "wrong-type", "form", scalar.At, ("path", path), ("written", scalar.Value),
+            ("expected", Expected.Of(kind)));
         return null;
     }
 }

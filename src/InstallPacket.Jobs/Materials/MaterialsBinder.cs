@@ -28,7 +28,8 @@ internal sealed class MaterialsBinder(PartLibrary parts)
     {
         var g = e.Value;
         return new(
-            e.Name, parts.Get<Part>(g.Get(StockKeys.Cable)), g.Get(StockKeys.Kind), g.Metres(StockKeys.Length), g.Maybe(StockKeys.Count)?.Value,
+            e.Name, parts.Get<Part>(g.Get(StockKeys.Cable)), g.Get(StockKeys.Kind), g.Metres(StockKeys.Length),
+                g.Maybe(StockKeys.Count)?.Value,
             g.Get(StockKeys.PartUsed), g.Maybe(StockKeys.Price)?.Value, e.At);
     }
 

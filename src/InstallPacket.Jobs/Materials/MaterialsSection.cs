@@ -49,7 +49,8 @@ public sealed record MaterialsSection(SourceSpan At)
 /// <param name="PartUsed">Whether some was used before.</param>
 /// <param name="Price">What one costs, or null.</param>
 /// <param name="At">Where it is written.</param>
-public sealed record StockLength(string Name, Part Cable, StockKind Kind, Length Length, int? Count, bool PartUsed, double? Price, SourceSpan At);
+public sealed record StockLength(string Name, Part Cable, StockKind Kind, Length Length, int? Count, bool PartUsed, double? Price,
+    SourceSpan At);
 
 /// <summary>A number under a name of the author.</summary>
 public sealed record NamedNumber(string Name, double Value, SourceSpan At);

@@ -8,7 +8,8 @@ internal sealed class MountingBinder(PartLibrary parts)
     public MountingSection Section(CheckedGroup g) => new(
         g.Get(MountingKeys.Kind), parts.Get<MountPart>(g.Get(MountingKeys.Part)), parts.Get<MastPart>(g.Get(MountingKeys.Mast)),
         g.Metres(MountingKeys.MastLength), g.Metres(MountingKeys.FreeLength), g.Get(MountingKeys.On),
-        [.. g.Items(MountingKeys.Fixings).Select(f => Fixing(f.Value))], g.Maybe(MountingKeys.RoofPitch)?.Value, g.Metres(MountingKeys.WorkHeight),
+        [.. g.Items(MountingKeys.Fixings).Select(f => Fixing(f.Value))], g.Maybe(MountingKeys.RoofPitch)?.Value,
+            g.Metres(MountingKeys.WorkHeight),
         g.Get(MountingKeys.Access), g.At)
     {
         FreeLengthAt = g.Place(MountingKeys.FreeLength),
@@ -23,7 +24,8 @@ internal sealed class MountingBinder(PartLibrary parts)
     };
 
     private Fixing Fixing(CheckedGroup g) => new(
-        parts.Get<FixingPart>(g.Get(FixingKeys.Part)), g.Get(FixingKeys.Count), g.MaybeMetres(FixingKeys.Pilot)?.Value, g.Get(FixingKeys.Into), g.At)
+        parts.Get<FixingPart>(g.Get(FixingKeys.Part)), g.Get(FixingKeys.Count), g.MaybeMetres(FixingKeys.Pilot)?.Value,
+            g.Get(FixingKeys.Into), g.At)
     {
         Timber = g.Maybe(FixingKeys.Timber),
         Wet = g.Get(FixingKeys.Wet),
@@ -40,7 +42,8 @@ internal sealed class MountingBinder(PartLibrary parts)
 
     private GuySection Guys(CheckedGroup g) => new(
         parts.Get<GuyPart>(g.Get(GuysKeys.Part)), g.Get(GuysKeys.Pretension),
-        [.. g.Items(GuysKeys.Sets).Select(s => new GuySet(s.Value.Get(GuySetKeys.Ring), s.Value.Get(GuySetKeys.Count), s.Value.Get(GuySetKeys.AnchorRadius), s.At))],
+        [.. g.Items(GuysKeys.Sets).Select(s =>
+            new GuySet(s.Value.Get(GuySetKeys.Ring), s.Value.Get(GuySetKeys.Count), s.Value.Get(GuySetKeys.AnchorRadius), s.At))],
         g.Get(GuysKeys.Anchor), g.Maybe(GuysKeys.AnchorPull)?.Value, g.Maybe(GuysKeys.Stated)?.Value, g.At);
 
     private static BallastSection Ballast(CheckedGroup g) => new(
@@ -48,8 +51,10 @@ internal sealed class MountingBinder(PartLibrary parts)
         g.Maybe(BallastKeys.RoofBears)?.Value, g.Maybe(BallastKeys.Stated)?.Value, g.At);
 
     private static ChimneySection Chimney(CheckedGroup g) => new(
-        g.Get(ChimneyKeys.Side), g.Get(ChimneyKeys.Height), g.Get(ChimneyKeys.StrapSpacing), g.Placed(ChimneyKeys.State), g.Placed(ChimneyKeys.Allowed), g.At);
+        g.Get(ChimneyKeys.Side), g.Get(ChimneyKeys.Height), g.Get(ChimneyKeys.StrapSpacing), g.Placed(ChimneyKeys.State),
+            g.Placed(ChimneyKeys.Allowed), g.At);
 
     private static SurveySection Survey(CheckedGroup g) => new(
-        g.Get(SurveyKeys.Roof), g.Get(SurveyKeys.Asbestos), g.Get(SurveyKeys.Behind), g.Get(SurveyKeys.Buried), g.Get(SurveyKeys.OldMast), g.At);
+        g.Get(SurveyKeys.Roof), g.Get(SurveyKeys.Asbestos), g.Get(SurveyKeys.Behind), g.Get(SurveyKeys.Buried), g.Get(SurveyKeys.OldMast),
+            g.At);
 }

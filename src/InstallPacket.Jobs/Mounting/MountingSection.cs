@@ -4,7 +4,8 @@ namespace InstallPacket.Jobs.Mounting;
 
 /// <summary>The mount.</summary>
 public sealed record MountingSection(
-    MountKind Kind, MountPart Mount, MastPart Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings, double? RoofPitchDeg,
+    MountKind Kind, MountPart Mount, MastPart Mast, Length MastLength, Length FreeLength, string On, IReadOnlyList<Fixing> Fixings,
+        double? RoofPitchDeg,
     Length WorkHeight, Access Access, SourceSpan At)
 {
     /// <summary>Distance between the two supports of the mast, or null.</summary>
@@ -75,16 +76,20 @@ public sealed record Fixing(FixingPart Part, int Count, Length? Pilot, string In
 }
 
 /// <summary>Guys.</summary>
-public sealed record GuySection(GuyPart Part, double PretensionN, IReadOnlyList<GuySet> Sets, string Anchor, double? AnchorPullN, string? Stated, SourceSpan At);
+public sealed record GuySection(GuyPart Part, double PretensionN, IReadOnlyList<GuySet> Sets, string Anchor, double? AnchorPullN,
+    string? Stated, SourceSpan At);
 
 /// <summary>A ring of guys.</summary>
 public sealed record GuySet(double RingM, int Count, double RadiusM, SourceSpan At);
 
 /// <summary>A base that stands by its weight.</summary>
-public sealed record BallastSection(double SideM, double BlockKg, int? Blocks, double? Friction, double? RoofBearsPa, string? Stated, SourceSpan At);
+public sealed record BallastSection(double SideM, double BlockKg, int? Blocks, double? Friction, double? RoofBearsPa, string? Stated,
+    SourceSpan At);
 
 /// <summary>A chimney stack.</summary>
-public sealed record ChimneySection(double SideM, double HeightM, double StrapSpacingM, Sourced<ChimneyState> State, Sourced<Permission> Allowed, SourceSpan At);
+public sealed record ChimneySection(double SideM, double HeightM, double StrapSpacingM, Sourced<ChimneyState> State,
+    Sourced<Permission> Allowed, SourceSpan At);
 
 /// <summary>What the survey found that can hurt somebody.</summary>
-public sealed record SurveySection(SurfaceState Roof, AsbestosState Asbestos, BehindState Behind, BuriedState Buried, bool OldMast, SourceSpan At);
+public sealed record SurveySection(SurfaceState Roof, AsbestosState Asbestos, BehindState Behind, BuriedState Buried, bool OldMast,
+    SourceSpan At);

@@ -40,7 +40,8 @@ internal static class BarKeys
     public static readonly Key<double> Width = Keys.Required(
         "width", new QuantityKind(Dimension.Length, 0.001, 1, "m"), "What the wind sees of its thickness.");
 
-    public static readonly Key<double> Length = Keys.Required("length", new QuantityKind(Dimension.Length, 0.01, 10, "m"), "How long it is.");
+    public static readonly Key<double> Length = Keys.Required("length", new QuantityKind(Dimension.Length, 0.01, 10, "m"),
+        "How long it is.");
 
     public static readonly Key<BarForm> Form = Keys.Default("form", new WordKind<BarForm>(), "Its cross-section.", "round");
 

@@ -14,8 +14,10 @@ public static class PartLibraryReader
         foreach (var path in files.List("_shared/parts").Where(p => p.EndsWith(".yaml", StringComparison.Ordinal)))
         {
             var file = files.Read(path, FileBounds.PartsBytes);
-            if (!FileGate.Allows(file, FileBounds.PartsBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } root) continue;
-            foreach (var entry in new NodeChecker(findings).Group(root, PartCatalogue.File, "").Entries(PartCatalogue.Parts)) Add(library, entry, findings);
+            if (!FileGate.Allows(file, FileBounds.PartsBytes, new(path, 0, 0), findings)
+                || YamlGate.Load(file, findings) is not { } root) continue;
+            foreach (var entry in new NodeChecker(findings).Group(root, PartCatalogue.File, "").Entries(PartCatalogue.Parts)) Add(library,
+                entry, findings);
         }
         CheckConnectors(library, findings);
         return library;
@@ -32,10 +34,12 @@ public static class PartLibraryReader
     private static void CheckConnectors(PartLibrary library, FindingList findings)
     {
         string[] connectors = [.. library.Parts.Values.OfType<ConnectorPart>().Select(c => c.Id).Order(StringComparer.Ordinal)];
-        foreach (var cable in library.Parts.Values.OfType<CablePart>().Where(c => c.Connector is { } name && !connectors.Contains(name)).ToList())
+        foreach (var cable in library.Parts.Values.OfType<CablePart>().Where(c => c.Connector is { } name
+            && !connectors.Contains(name)).ToList())
         {
             findings.Add(Severity.Stop, "unknown-reference", "connector", cable.At, ("part", cable.Id), ("name", cable.Connector!),
-                ("near", NearestWord.Of(cable.Connector!, connectors)), ("known", connectors.Take(NameResolver.MostNames)), ("more", connectors.Length > NameResolver.MostNames));
+                ("near", NearestWord.Of(cable.Connector!, connectors)), ("known", connectors.Take(NameResolver.MostNames)),
+                    ("more", connectors.Length > NameResolver.MostNames));
             library.TakeOut(cable);
         }
     }
@@ -47,7 +51,8 @@ public static class PartLibraryReader
         if (!PartCatalogue.KeysOf(entry.Value.Get(PartKeys.Kind)).Keys.Where(k => k.Required).All(entry.Value.Has)) return null;
         var part = PartCatalogue.Bind(entry);
         foreach (var figure in PartCatalogue.Figures(part.Kind).Where(f => entry.Value.Has(f) && !IsMarked(part, f)))
-            findings.Add(Severity.Caution, "provenance-missing", entry.At, ("figure", figure.Name), ("part", entry.Name), ("marks", ProvenanceWord.All));
+            findings.Add(Severity.Caution, "provenance-missing", entry.At, ("figure", figure.Name), ("part", entry.Name),
+                ("marks", ProvenanceWord.All));
         return part;
     }
 

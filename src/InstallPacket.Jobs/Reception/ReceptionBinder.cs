@@ -6,7 +6,8 @@ namespace InstallPacket.Jobs.Reception;
 internal static class ReceptionBinder
 {
     public static ReceptionSection Section(CheckedGroup g, IReadOnlyList<Station> stations) => new(
-        stations, g.Items(ReceptionKeys.Want), g.Metres(ReceptionKeys.Within), g.Maybe(ReceptionKeys.Aim), Gain.FromDb(g.Get(ReceptionKeys.Reserve)),
+        stations, g.Items(ReceptionKeys.Want), g.Metres(ReceptionKeys.Within), g.Maybe(ReceptionKeys.Aim),
+            Gain.FromDb(g.Get(ReceptionKeys.Reserve)),
         Gain.FromDb(g.Get(ReceptionKeys.Multipath)), g.At)
     {
         WantAt = g.Place(ReceptionKeys.Want),
@@ -18,9 +19,11 @@ internal static class ReceptionBinder
     {
         var g = e.Value;
         return new(
-            e.Name, g.Get(TransmitterKeys.Name), g.Get(TransmitterKeys.Site), g.Get(TransmitterKeys.System), g.Maybe(TransmitterKeys.Mode)?.Value ?? "",
+            e.Name, g.Get(TransmitterKeys.Name), g.Get(TransmitterKeys.Site), g.Get(TransmitterKeys.System),
+                g.Maybe(TransmitterKeys.Mode)?.Value ?? "",
             g.Get(TransmitterKeys.Raster), g.Get(TransmitterKeys.Channel), g.Maybe(TransmitterKeys.ShowsAs)?.Value ?? "",
-            g.Get(TransmitterKeys.Latitude), g.Get(TransmitterKeys.Longitude), g.Get(TransmitterKeys.Power), g.Maybe(TransmitterKeys.Height)?.Value,
+            g.Get(TransmitterKeys.Latitude), g.Get(TransmitterKeys.Longitude), g.Get(TransmitterKeys.Power),
+                g.Maybe(TransmitterKeys.Height)?.Value,
             g.Maybe(TransmitterKeys.AboveSea)?.Value, g.Get(TransmitterKeys.Polarisation), e.At);
     }
 }

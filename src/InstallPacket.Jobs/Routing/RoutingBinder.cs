@@ -47,7 +47,8 @@ internal sealed class RoutingBinder(PartLibrary parts)
     private static Room Room(Entry<CheckedGroup> e) =>
         new(e.Name, e.Value.Placed(RoomKeys.Storey), Box(Corners(e.Value.Items(RoomKeys.Corners))), e.At);
 
-    private static (double Right, double Up)[] Corners(IReadOnlyList<Sourced<double[]>> points) => [.. points.Select(p => (p.Value[0], p.Value[1]))];
+    private static (double Right, double Up)[] Corners(IReadOnlyList<Sourced<double[]>> points) =>
+        [.. points.Select(p => (p.Value[0], p.Value[1]))];
 
     // Two corners stand for a box.
     private static (double Right, double Up)[] Box((double Right, double Up)[] c) =>

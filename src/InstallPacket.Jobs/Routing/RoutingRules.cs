@@ -21,9 +21,11 @@ internal static class RoutingRules
         if (routing.Points[p.Name].At != p.At)
             findings.Add(Severity.Stop, "wall-point-unfit", "twice", p.At, ("point", p.Name));
         else if (p.Wall.Value > walls)
-            findings.Add(Severity.Stop, "wall-point-unfit", walls == 0 ? "no-house" : "number", p.Wall.At, ("point", p.Name), ("wall", p.Wall.Value), ("walls", walls));
+            findings.Add(Severity.Stop, "wall-point-unfit", walls == 0 ? "no-house" : "number", p.Wall.At, ("point", p.Name),
+                ("wall", p.Wall.Value), ("walls", walls));
         else if (Length(routing.House!, p.Wall.Value) is var length && p.AlongM.Value > length + 1e-6)
-            findings.Add(Severity.Stop, "wall-point-unfit", "along", p.AlongM.At, ("point", p.Name), ("along_m", p.AlongM.Value), ("wall", p.Wall.Value),
+            findings.Add(Severity.Stop, "wall-point-unfit", "along", p.AlongM.At, ("point", p.Name), ("along_m", p.AlongM.Value),
+                ("wall", p.Wall.Value),
                 ("length_m", length));
     }
 
@@ -34,5 +36,6 @@ internal static class RoutingRules
     }
 
     private static void Unknown(FindingList findings, string way, SourceSpan at, string name, string of, IEnumerable<string> known) =>
-        findings.Add(Severity.Stop, "unknown-reference", way, at, ("name", name), ("of", of), ("near", null), ("known", known.Take(NameResolver.MostNames)));
+        findings.Add(Severity.Stop, "unknown-reference", way, at, ("name", name), ("of", of), ("near", null),
+            ("known", known.Take(NameResolver.MostNames)));
 }

@@ -66,7 +66,8 @@ public sealed record WallPoint(string Name, Sourced<int> Wall, Sourced<double> A
 /// <param name="Hole">Drill, or null.</param>
 /// <param name="SlopeDeg">Fall to the outside.</param>
 /// <param name="Thickness">What is drilled through, or null.</param>
-public sealed record CableEntry(string Point, EntrySurface Through, Sourced<Length>? Hole, Sourced<double> SlopeDeg, Length? Thickness, SourceSpan At);
+public sealed record CableEntry(string Point, EntrySurface Through, Sourced<Length>? Hole, Sourced<double> SlopeDeg, Length? Thickness,
+    SourceSpan At);
 
 /// <summary>A conduit.</summary>
 public sealed record Conduit(string Name, Sourced<Length> Inside, IReadOnlyList<string> Runs, SourceSpan At);

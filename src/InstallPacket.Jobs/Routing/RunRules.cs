@@ -25,7 +25,8 @@ internal static class RunRules
         var path = job.Routing.Runs.First(r => r.Id == e.Run).Path;
         var from = job.Cabling.Chain.First(f => f.Id == e.From);
         if (path[0] != from.Point || path[^1] != e.Point)
-            findings.Add(Severity.Stop, "run-ends-elsewhere", e.RunAt, ("run", e.Run), ("start", path[0]), ("end", path[^1]), ("from", from.Id),
+            findings.Add(Severity.Stop, "run-ends-elsewhere", e.RunAt, ("run", e.Run), ("start", path[0]), ("end", path[^1]),
+                ("from", from.Id),
                 ("from_point", from.Point), ("to", e.Id), ("to_point", e.Point));
     }
 }

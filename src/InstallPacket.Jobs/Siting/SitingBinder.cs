@@ -4,7 +4,8 @@ namespace InstallPacket.Jobs.Siting;
 internal static class SitingBinder
 {
     public static SitingSection Section(CheckedGroup g, Sourced<string>? terrain) => new(
-        g.Placed(SitingKeys.Latitude), g.Placed(SitingKeys.Longitude), g.PlacedMetres(SitingKeys.Ground), g.PlacedMetres(SitingKeys.AntennaHeight),
+        g.Placed(SitingKeys.Latitude), g.Placed(SitingKeys.Longitude), g.PlacedMetres(SitingKeys.Ground),
+            g.PlacedMetres(SitingKeys.AntennaHeight),
         g.Get(SitingKeys.Surroundings), g.Maybe(SitingKeys.Landmark) is { } l ? Landmark(l.Value) : null,
         [.. g.Entries(SitingKeys.Obstructions).Select(Obstruction)],
         g.Has(SitingKeys.PowerLines) ? [.. g.Entries(SitingKeys.PowerLines).Select(PowerLine)] : null, g.At)

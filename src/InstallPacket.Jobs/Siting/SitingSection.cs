@@ -46,7 +46,8 @@ public sealed record Landmark(string What, Bearing Bearing);
 
 /// <summary>Something in the way.</summary>
 /// <param name="Height">Top above the ground at the house.</param>
-public sealed record Obstruction(string Name, ObstructionKind Kind, Bearing Bearing, double WidthDeg, Length Distance, Length Height, SourceSpan At)
+public sealed record Obstruction(string Name, ObstructionKind Kind, Bearing Bearing, double WidthDeg, Length Distance, Length Height,
+    SourceSpan At)
 {
     /// <summary>Trees: how deep the wood is along the path, or null.</summary>
     public Length? Depth { get; init; }

@@ -13,7 +13,8 @@ internal static class ModeList
         var rates = RequiredCn.All.Where(r => r.System == system && RequiredCn.Find(system, r.Modulation, r.CodeRate) is not null)
             .GroupBy(r => r.Modulation, StringComparer.Ordinal)
             .Select(g => (Modulation: g.Key, Rates: Rates([.. g.Select(r => r.CodeRate).Distinct(StringComparer.Ordinal)])));
-        return [.. rates.GroupBy(m => m.Rates, StringComparer.Ordinal).Select(g => $"{string.Join(", ", g.Select(m => m.Modulation))}: {g.Key}")];
+        return [.. rates.GroupBy(m => m.Rates, StringComparer.Ordinal).Select(g =>
+            $"{string.Join(", ", g.Select(m => m.Modulation))}: {g.Key}")];
     }
 
     /// <summary>Layered division (LDM) is not in the table: its core layer sees the enhanced one as noise.</summary>

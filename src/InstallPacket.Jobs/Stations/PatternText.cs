@@ -22,8 +22,10 @@ internal static class PatternText
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var colon = word.IndexOf(':');
-            if (colon < 0 || !Direction.PlainNumber(word[..colon], out var bearing) || !Direction.PlainNumber(word[(colon + 1)..], out var gain)) return null;
-            if (bearing is not (>= 0 and < 360) || gain is not (>= LeastDb and <= 0) || points.Count == MostPoints || points.Exists(p => p.BearingDeg == bearing)) return null;
+            if (colon < 0 || !Direction.PlainNumber(word[..colon], out var bearing)
+                || !Direction.PlainNumber(word[(colon + 1)..], out var gain)) return null;
+            if (bearing is not (>= 0 and < 360) || gain is not (>= LeastDb and <= 0) || points.Count == MostPoints
+                || points.Exists(p => p.BearingDeg == bearing)) return null;
             points.Add((bearing, gain));
         }
         return points.Count < TransmitterPattern.FewestPoints ? null : new TransmitterPattern(points);
@@ -31,5 +33,6 @@ internal static class PatternText
 
     /// <summary>The field.</summary>
     public static string Write(TransmitterPattern pattern) =>
-        string.Join(' ', pattern.Points.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.BearingDeg:0.######}:{p.GainDb:0.######}")));
+        string.Join(' ',
+            pattern.Points.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.BearingDeg:0.######}:{p.GainDb:0.######}")));
 }

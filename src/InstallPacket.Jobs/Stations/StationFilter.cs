@@ -27,7 +27,8 @@ public sealed record StationFilter
 
     /// <summary>A place such as <c>43.62 N, 99.14 W</c>; null when the text is none.</summary>
     public static (double LatitudeDeg, double LongitudeDeg)? ReadPlace(string text) =>
-        text.Split(',') is [var north, var east] && Direction.Coordinate(north, true) is double latitude && Direction.Coordinate(east, false) is double longitude
+        text.Split(',') is [var north, var east] && Direction.Coordinate(north, true) is double latitude
+            && Direction.Coordinate(east, false) is double longitude
             ? (latitude, longitude) : null;
 
     /// <summary>A distance such as <c>150 km</c> [m]; null when the text is none above 0.</summary>
@@ -44,20 +45,24 @@ public sealed record StationFilter
 
     /// <summary>Statuses, several in one text with commas between; upper case.</summary>
     public static IReadOnlyList<string> ReadStatuses(IEnumerable<string> texts) =>
-        [.. texts.SelectMany(t => t.Split(',')).Select(t => t.Trim().ToUpperInvariant()).Where(t => t.Length > 0).Distinct(StringComparer.Ordinal)];
+        [.. texts.SelectMany(t => t.Split(',')).Select(t => t.Trim().ToUpperInvariant()).Where(t =>
+            t.Length > 0).Distinct(StringComparer.Ordinal)];
 
     /// <summary>Why a status is not asked for; null when it is.</summary>
     internal string? WhyNot(string status) =>
-        Statuses.Contains(status) ? null : status.Length is > 0 and <= 10 && status.All(c => char.IsAsciiLetterOrDigit(c) || c == ' ') ? "status " + status : "another status";
+        Statuses.Contains(status) ? null : status.Length is > 0 and <= 10 && status.All(c => char.IsAsciiLetterOrDigit(c) || c == ' ')
+            ? "status " + status : "another status";
 
     /// <summary>Why a channel at a place is not asked for; null when it is, or when what is asked about is not known.</summary>
     internal string? WhyNot(int? channel, (double LatitudeDeg, double LongitudeDeg)? place)
     {
-        if (Channels is { } wanted && channel is { } c && (c < wanted.Low || c > wanted.High)) return $"channel outside {wanted.Low}-{wanted.High}";
+        if (Channels is { } wanted && channel is { } c
+            && (c < wanted.Low || c > wanted.High)) return $"channel outside {wanted.Low}-{wanted.High}";
         if (From is not { } from || WithinM is not { } most || place is not { } p) return null;
         return Geodesic.Inverse(from.LatitudeDeg, from.LongitudeDeg, p.LatitudeDeg, p.LongitudeDeg).DistanceM > most
             ? string.Create(CultureInfo.InvariantCulture, $"farther than {most / 1000:0.###} km") : null;
     }
 
-    private static bool Channel(string text, out int channel) => int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out channel);
+    private static bool Channel(string text, out int channel) =>
+        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out channel);
 }

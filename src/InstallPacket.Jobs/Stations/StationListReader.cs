@@ -45,7 +45,8 @@ public static class StationListReader
         return new(stations, tally, []);
     }
 
-    private static List<Station> Rows(JobFile file, IReadOnlyList<CsvRecord> records, StationFilter filter, RowTally tally, FindingList findings)
+    private static List<Station> Rows(JobFile file, IReadOnlyList<CsvRecord> records, StationFilter filter, RowTally tally,
+        FindingList findings)
     {
         var columns = new StationColumns(records.Count > 0 ? records[0].Fields : []);
         var stations = new List<Station>();

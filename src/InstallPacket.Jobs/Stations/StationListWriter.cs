@@ -7,7 +7,8 @@ namespace InstallPacket.Jobs.Stations;
 public static class StationListWriter
 {
     private static readonly string[] Columns =
-        ["id", "name", "site", "system", "mode", "raster", "rf_channel", "shows_as", "latitude_deg", "longitude_deg", "erp_kw", "haat_m", "above_sea_m", "polarisation", "pattern"];
+        ["id", "name", "site", "system", "mode", "raster", "rf_channel", "shows_as", "latitude_deg", "longitude_deg", "erp_kw", "haat_m",
+            "above_sea_m", "polarisation", "pattern"];
 
     /// <summary>The text of the file. Angles are rounded to 0.000001 deg (0.1 m), powers to 1 mW, heights to 1 cm.</summary>
     /// <param name="stations">The stations, in the order of the rows.</param>
@@ -23,8 +24,10 @@ public static class StationListWriter
 
     private static string[] Fields(Station s) =>
     [
-        s.Id, s.Name, s.Site, s.System, s.Mode, s.Raster, Number(s.Channel, "0"), s.ShowsAs, Number(s.LatitudeDeg, "0.######"), Number(s.LongitudeDeg, "0.######"),
-        Number(s.ErpKw, "0.######"), s.HaatM is { } h ? Number(h, "0.##") : "", s.AboveSeaM is { } a ? Number(a, "0.##") : "", Word.Of(s.Polarisation),
+        s.Id, s.Name, s.Site, s.System, s.Mode, s.Raster, Number(s.Channel, "0"), s.ShowsAs, Number(s.LatitudeDeg, "0.######"),
+            Number(s.LongitudeDeg, "0.######"),
+        Number(s.ErpKw, "0.######"), s.HaatM is { } h ? Number(h, "0.##") : "", s.AboveSeaM is { } a ? Number(a, "0.##") : "",
+            Word.Of(s.Polarisation),
         s.Pattern is { } p ? PatternText.Write(p) : "",
     ];
 
@@ -32,7 +35,8 @@ public static class StationListWriter
 
     // A field with blanks at its ends needs quotes as well, because readers trim the others.
     private static string Quoted(string field) =>
-        field.IndexOfAny([',', '"', '\n', '\r']) >= 0 || field.Trim().Length != field.Length ? "\"" + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : field;
+        field.IndexOfAny([',', '"', '\n', '\r']) >= 0 || field.Trim().Length != field.Length ? "\""
+            + field.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : field;
 
     // A remark stays on its line and opens no quote.
     private static string Plain(string remark) => string.Concat(remark.Select(c => char.IsControl(c) ? ' ' : c == '"' ? '\'' : c));

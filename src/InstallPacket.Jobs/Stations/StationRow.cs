@@ -15,7 +15,8 @@ internal sealed class StationRow(string file, CsvRecord record, StationColumns c
         if (record.Fields.Count > columns.Count)
             Reject("number of fields", record.Places[columns.Count], "fields", ("fields", record.Fields.Count), ("columns", columns.Count));
         var station = new Station(
-            Text("id"), Text("name"), Text("site"), OneOf("system", StationRules.Systems), Field("mode"), OneOf("raster", StationRules.Rasters),
+            Text("id"), Text("name"), Text("site"), OneOf("system", StationRules.Systems), Field("mode"),
+                OneOf("raster", StationRules.Rasters),
             Whole("rf_channel", 1, 69), Field("shows_as"), Number("latitude_deg", -90, 90), Number("longitude_deg", -180, 180),
             Number("erp_kw", 0.0001, 5000), OptionalNumber("haat_m", 1, 3000), OptionalNumber("above_sea_m", -400, 6000),
             Polarised(), new(file, record.Line, 1)) { Pattern = Pattern() };

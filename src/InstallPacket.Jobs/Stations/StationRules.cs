@@ -40,13 +40,15 @@ public static class StationRules
     internal static void Check(Station s, CheckedGroup g, FindingList findings)
     {
         if (!RastersOf(s.System).Contains(s.Raster))
-            findings.Add(Severity.Stop, "raster-unfit", g.Place(TransmitterKeys.Raster), ("transmitter", s.Id), ("system", s.System), ("raster", s.Raster),
+            findings.Add(Severity.Stop, "raster-unfit", g.Place(TransmitterKeys.Raster), ("transmitter", s.Id), ("system", s.System),
+                ("raster", s.Raster),
                 ("rasters", RastersOf(s.System)));
         else if (ChannelRaster.Find(s.Raster, s.Channel) is null)
             findings.Add(Severity.Stop, "channel-unknown", g.Place(TransmitterKeys.Channel), ("transmitter", s.Id), ("channel", s.Channel),
                 ("raster", s.Raster));
         if (Threshold(s.System, s.Mode) is null)
-            findings.Add(Severity.Stop, "mode-unknown", ModeList.IsLayered(s.Mode) ? "layered" : "", g.Place(TransmitterKeys.Mode), ("transmitter", s.Id),
+            findings.Add(Severity.Stop, "mode-unknown", ModeList.IsLayered(s.Mode) ? "layered" : "", g.Place(TransmitterKeys.Mode),
+                ("transmitter", s.Id),
                 ("system", s.System), ("mode", s.Mode), ("modes", ModeList.Of(s.System)));
         if (!g.Wrote(TransmitterKeys.Height) && !g.Wrote(TransmitterKeys.AboveSea))
             findings.Add(Severity.Stop, "missing-key", "height", g.At, ("transmitter", s.Id));

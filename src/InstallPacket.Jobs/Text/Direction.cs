@@ -22,7 +22,8 @@ internal static partial class Direction
     {
         var match = BearingForm().Match(text.Trim());
         if (!match.Success || !PlainNumber(match.Groups["number"].Value, out var value) || value < 0 || value > 360) return null;
-        return match.Groups["north"].Value == "true" ? Calc.Quantities.Bearing.FromTrue(value) : Calc.Quantities.Bearing.FromMagnetic(value);
+        return match.Groups["north"].Value == "true" ? Calc.Quantities.Bearing.FromTrue(value)
+            : Calc.Quantities.Bearing.FromMagnetic(value);
     }
 
     /// <summary>A plain decimal number: digits, an optional sign, an optional dot.</summary>

@@ -9,7 +9,8 @@ internal sealed class SharedPath(IJobFiles files, string jobId, FindingList find
 
     /// <summary>Path of a folder of elevation tiles; null when there is none, and then a finding says so.</summary>
     public string? TerrainFolder(Sourced<string> name) => Resolve(name, "_shared/terrain/", "terrain",
-        path => files.List(path).Count > 0, path => path.LastIndexOf('/') is > 0 and var end && TerrainTiles.IsTile(path) ? path[..end] : null);
+        path => files.List(path).Count > 0, path => path.LastIndexOf('/') is > 0 and var end && TerrainTiles.IsTile(path) ? path[..end]
+            : null);
 
     private string? Resolve(Sourced<string> name, string shared, string way, Func<string, bool> exists, Func<string, string?> candidate)
     {
@@ -28,5 +29,6 @@ internal sealed class SharedPath(IJobFiles files, string jobId, FindingList find
     }
 
     private IEnumerable<string> Names(string folder, Func<string, string?> candidate) =>
-        files.List(folder.TrimEnd('/')).Select(candidate).OfType<string>().Where(p => p.Length > folder.Length).Select(p => p[folder.Length..]).Distinct(StringComparer.Ordinal);
+        files.List(folder.TrimEnd('/')).Select(candidate).OfType<string>().Where(p => p.Length > folder.Length).Select(p =>
+            p[folder.Length..]).Distinct(StringComparer.Ordinal);
 }

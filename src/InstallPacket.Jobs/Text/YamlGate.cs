@@ -45,11 +45,13 @@ public static class YamlGate
         return true;
     }
 
-    private static bool Refuse(FindingList findings, string id, string way, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values)
+    private static bool Refuse(FindingList findings, string id, string way, SourceSpan at,
+        params ReadOnlySpan<(string Name, object? Value)> values)
     {
         findings.Add(Severity.Stop, id, way, at, values);
         return false;
     }
 
-    private static string Plain(string message) => string.Join(' ', message.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
+    private static string Plain(string message) =>
+        string.Join(' ', message.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
 }

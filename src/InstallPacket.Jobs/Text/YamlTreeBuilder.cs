@@ -103,7 +103,8 @@ internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
         return null;
     }
 
-    private static string Written(string tag) => tag.StartsWith("tag:yaml.org,2002:", StringComparison.Ordinal) ? "!!" + tag["tag:yaml.org,2002:".Length..] : tag;
+    private static string Written(string tag) => tag.StartsWith("tag:yaml.org,2002:", StringComparison.Ordinal) ? "!!"
+        + tag["tag:yaml.org,2002:".Length..] : tag;
 
     private SourceSpan At(ParsingEvent e) => Inside(e.Start);
 }

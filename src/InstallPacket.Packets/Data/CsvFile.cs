@@ -31,5 +31,6 @@ internal sealed class CsvFile
 
     private static string Guard(string text) => text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' ? "'" + text : text;
 
-    private static string Quote(string text) => text.IndexOfAny([',', '"', '\n', '\r', '\'']) >= 0 ? "\"" + text.Replace("\"", "\"\"") + "\"" : text;
+    private static string Quote(string text) => text.IndexOfAny([',', '"', '\n', '\r', '\'']) >= 0 ? "\"" + text.Replace("\"", "\"\"")
+        + "\"" : text;
 }

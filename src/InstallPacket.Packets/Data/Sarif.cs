@@ -40,7 +40,8 @@ public static class Sarif
         ["ruleId"] = f.Id,
         ["ruleIndex"] = rules.IndexOf(f.Id),
         ["level"] = f.Severity switch { Severity.Stop => "error", Severity.Caution => "warning", _ => "note" },
-        ["message"] = new JsonObject { ["text"] = text.Found + (text.Limit.Length > 0 ? ". Limit: " + text.Limit : "") + ". Do: " + text.Remedy + "." },
+        ["message"] = new JsonObject { ["text"] = text.Found + (text.Limit.Length > 0 ? ". Limit: " + text.Limit : "") + ". Do: "
+            + text.Remedy + "." },
         ["locations"] = new JsonArray(new JsonObject
         {
             ["physicalLocation"] = new JsonObject

@@ -30,11 +30,14 @@ internal static class DocumentList
     {
         if (name.Value.Length == 0 || name.Value.AsSpan().ContainsAnyExcept(NameSigns))
             throw new WordsException(name.At, $"'{name.Value}' cannot be the name of a file; use small letters, digits and hyphens");
-        if (node is not YamlMap map) throw new WordsException(node.At, $"the document '{name.Value}' needs the keys {string.Join(", ", Keys)}");
+        if (node is not YamlMap map) throw new WordsException(node.At,
+            $"the document '{name.Value}' needs the keys {string.Join(", ", Keys)}");
         foreach (var (key, _) in map.Entries)
             if (!Keys.Contains(key.Value))
-                throw new WordsException(key.At, $"a document has no key '{key.Value}'{WordsFile.Near(key.Value, Keys)}; it has {string.Join(", ", Keys)}");
-        return new(name.Value, Text(map, name, "title")!, Text(map, name, "reader", optional: true), Text(map, name, "template")!, Formats(map, name));
+                throw new WordsException(key.At,
+                    $"a document has no key '{key.Value}'{WordsFile.Near(key.Value, Keys)}; it has {string.Join(", ", Keys)}");
+        return new(name.Value, Text(map, name, "title")!, Text(map, name, "reader", optional: true), Text(map, name, "template")!,
+            Formats(map, name));
     }
 
     private static string? Text(YamlMap map, YamlScalar name, string key, bool optional = false) => Node(map, key) switch

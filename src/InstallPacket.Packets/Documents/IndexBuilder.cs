@@ -24,12 +24,14 @@ public sealed class IndexBuilder(Theme theme, string language = "en-US")
         {
             ["jobs"] = new JsonArray([.. rows.Select(r => (JsonNode)new JsonObject
             {
-                ["id"] = r.Id, ["title"] = r.Title, ["date"] = r.Date, ["state"] = r.State, ["findings"] = r.Findings, ["link"] = r.State != "not built" ? Uri.EscapeDataString(r.Id) + "/index.html" : null,
+                ["id"] = r.Id, ["title"] = r.Title, ["date"] = r.Date, ["state"] = r.State, ["findings"] = r.Findings,
+                    ["link"] = r.State != "not built" ? Uri.EscapeDataString(r.Id) + "/index.html" : null,
             })]),
         };
         var words = new JobWords(theme.Words(language), false, LevelUnit.DBuV);
         var markdown = new TemplateRenderer(theme, words).Render("jobs", model);
-        var document = new PacketDocument("index", words.Say("pages.jobs.title"), TidyMarkdown.Of(markdown), new Dictionary<string, Drawing>(), null, "", words);
+        var document = new PacketDocument("index", words.Say("pages.jobs.title"), TidyMarkdown.Of(markdown), new Dictionary<string,
+            Drawing>(), null, "", words);
         return Encoding.UTF8.GetBytes(HtmlDocumentWriter.Write(document, theme));
     }
 }

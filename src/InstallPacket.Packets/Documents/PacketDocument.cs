@@ -20,8 +20,10 @@ public sealed record PacketDocument(
     string Footer,
     IWords Words)
 {
-    /// <summary>Places of the page that the cells of a row come from, from its second cell on, by the place of the row; null where a cell has none.</summary>
-    public IReadOnlyDictionary<string, IReadOnlyList<string?>> RowLinks { get; init; } = ReadOnlyDictionary<string, IReadOnlyList<string?>>.Empty;
+    /// <summary>Places of the page that the cells of a row come from, from its second cell on, by the place of the row; null where a cell
+    /// has none.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string?>> RowLinks { get; init; } = ReadOnlyDictionary<string,
+        IReadOnlyList<string?>>.Empty;
 
     /// <summary>BCP 47 language tag.</summary>
     public string Language => Words.Language;

@@ -28,7 +28,8 @@ internal sealed class HtmlBlockWriter(StringBuilder page, PacketDocument documen
             case ListBlock list: WriteList(list); break;
             case Table table:
                 _tables++;
-                HtmlTableWriter.Write(page, table, document, document.Words.Say("running-heads.table", ("number", _tables), ("heading", _heading)));
+                HtmlTableWriter.Write(page, table, document,
+                    document.Words.Say("running-heads.table", ("number", _tables), ("heading", _heading)));
                 break;
             case CustomContainer container: WriteNotice(container); break;
             case QuoteBlock quote:
@@ -72,7 +73,8 @@ internal sealed class HtmlBlockWriter(StringBuilder page, PacketDocument documen
     private void WriteList(ListBlock list)
     {
         var tasks = list.OfType<ListItemBlock>().Any(IsTask);
-        var start = list.IsOrdered && list.OrderedStart is { Length: > 0 } first && first != "1" ? $" start=\"{HtmlText.Escape(first)}\"" : "";
+        var start = list.IsOrdered && list.OrderedStart is { Length: > 0 } first && first != "1" ? $" start=\"{HtmlText.Escape(first)}\""
+            : "";
         page.Append($"<{(list.IsOrdered ? "ol" : "ul")}{(tasks ? " class=\"tasks\"" : "")}{start}>\n");
         foreach (var item in list.OfType<ListItemBlock>()) WriteItem(item, list.IsLoose);
         page.Append(list.IsOrdered ? "</ol>\n" : "</ul>\n");

@@ -38,7 +38,8 @@ internal static class HtmlInlineWriter
     }
 
     /// <summary>The place that an inline is; null for any other.</summary>
-    public static string? PlaceOf(Inline? inline) => inline is LinkInline { IsImage: false, FirstChild: null, Url: ['#', _, ..] url } ? url[1..] : null;
+    public static string? PlaceOf(Inline? inline) => inline is LinkInline { IsImage: false, FirstChild: null, Url: ['#', _, ..] url }
+        ? url[1..] : null;
 
     private static void WriteInside(StringBuilder page, ContainerInline inline, PacketDocument document, string element)
     {

@@ -27,7 +27,8 @@ internal static class HtmlTableWriter
             page.Append("<tr>");
             var links = LinksOf(row, document);
             for (var i = 0; i < row.Count; i++)
-                WriteCell(page, (TableCell)row[i], ClassOf(table, i), row.IsHeader, document, i > 0 && i <= links.Count ? links[i - 1] : null);
+                WriteCell(page, (TableCell)row[i], ClassOf(table, i), row.IsHeader, document, i > 0 && i <= links.Count ? links[i - 1]
+                    : null);
             page.Append("</tr>\n");
         }
         page.Append($"</{group}>\n");

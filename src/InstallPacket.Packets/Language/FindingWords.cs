@@ -10,9 +10,11 @@ public static class FindingWords
     /// <summary>What a finding says in the language and units of a job.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="words">Language and units.</param>
-    /// <exception cref="WordsException">The language has no text for it, or a text names a value that the finding does not have.</exception>
+    /// <exception cref="WordsException">The language has no text for it, or a text names a value that the finding does not
+    /// have.</exception>
     public static FindingText Spoken(Finding finding, JobWords words) =>
-        new(Text(finding, "found", words), HasText(finding, "limit", words) ? Text(finding, "limit", words) : "", Text(finding, "remedy", words));
+        new(Text(finding, "found", words), HasText(finding, "limit", words) ? Text(finding, "limit", words) : "",
+            Text(finding, "remedy", words));
 
     private static bool HasText(Finding finding, string part, JobWords words) => words.Words.Has(IdOf(finding, part, words));
 

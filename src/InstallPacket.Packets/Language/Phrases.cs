@@ -3,7 +3,8 @@ using System.Text;
 namespace InstallPacket.Packets.Language;
 
 /// <summary>
-/// Speaks the set phrases that the plan carries, such as <c>fly lead O1</c> or <c>the conductor from the mast</c>. A phrase is its own id in the
+/// Speaks the set phrases that the plan carries, such as <c>fly lead O1</c> or <c>the conductor from the mast</c>. A phrase is its own id
+/// in the
 /// section <c>phrases</c>; names of the job, beside it or alone, stay as they are.
 /// </summary>
 internal static class Phrases

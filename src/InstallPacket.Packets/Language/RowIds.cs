@@ -3,7 +3,8 @@ using InstallPacket.Calc.Work;
 namespace InstallPacket.Packets.Language;
 
 /// <summary>
-/// The places of the rows in the page of workings: formula, full stop, subject. No heading has a full stop in its place, so a row never takes the
+/// The places of the rows in the page of workings: formula, full stop, subject. No heading has a full stop in its place, so a row never
+/// takes the
 /// place of a heading. Subjects that are spelled alike without their signs are numbered in the order of the rows.
 /// </summary>
 internal sealed class RowIds
@@ -26,7 +27,8 @@ internal sealed class RowIds
     /// <summary>The place of a row.</summary>
     public string Of(Row row) => _ids[(row.Formula.Id, row.Subject)];
 
-    /// <summary>For each place the places of the rows that the inputs come from, in the order of the inputs; null where another gave the number.</summary>
+    /// <summary>For each place the places of the rows that the inputs come from, in the order of the inputs; null where another gave the
+    /// number.</summary>
     /// <param name="rows">The rows.</param>
     public IReadOnlyDictionary<string, IReadOnlyList<string?>> Links(IReadOnlyList<Row> rows) =>
         rows.ToDictionary(Of, r => (IReadOnlyList<string?>)[.. r.Inputs.Select(Behind)], StringComparer.Ordinal);

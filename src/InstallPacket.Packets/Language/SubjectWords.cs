@@ -20,8 +20,10 @@ internal static class SubjectWords
         if (subject.Pieces is [(null, string name)]) return words.Name(name);
         var id = IdOf(subject);
         if (id == Task) return words.Words.Plain("tasks." + subject.Pieces[^1].Name);
-        var spoken = subject.Pieces.Where(p => p.Name is not null).Select(p => p.Name is Subject inner ? Say(inner, words) : words.Name((string)p.Name!)).ToArray();
-        if (words.Words.Has(id) && spoken.Length <= Names.Length) return words.Say(id, [.. spoken.Select((s, i) => (Names[i], (object?)s))]);
+        var spoken = subject.Pieces.Where(p => p.Name is not null).Select(p => p.Name is Subject inner ? Say(inner, words)
+            : words.Name((string)p.Name!)).ToArray();
+        if (words.Words.Has(id) && spoken.Length <= Names.Length) return words.Say(id,
+            [.. spoken.Select((s, i) => (Names[i], (object?)s))]);
         var next = 0;
         return string.Concat(subject.Pieces.Select(p => p.Literal ?? spoken[next++]));
     }

@@ -2,7 +2,8 @@ using InstallPacket.Jobs;
 
 namespace InstallPacket.Packets.Language;
 
-/// <summary>The texts of one language: those of the file it is based on, those of its own file, and over both those of a firm's theme.</summary>
+/// <summary>The texts of one language: those of the file it is based on, those of its own file, and over both those of a firm's
+/// theme.</summary>
 public sealed class Words
 {
     /// <summary>The section in which a firm's theme adds texts of its own.</summary>
@@ -56,9 +57,11 @@ public sealed class Words
             if (text.Plain is null) _ = text.Template;
     }
 
-    internal WordText Text(string id) => _texts.TryGetValue(id, out var text) ? text : throw WordsException.NoText(id, Language, _texts.Keys);
+    internal WordText Text(string id) => _texts.TryGetValue(id, out var text) ? text
+        : throw WordsException.NoText(id, Language, _texts.Keys);
 
-    private void Load(string language, Func<string, IReadOnlyList<(string Path, byte[] Bytes)>> files, IReadOnlyList<string> languages, List<string> above)
+    private void Load(string language, Func<string, IReadOnlyList<(string Path, byte[] Bytes)>> files, IReadOnlyList<string> languages,
+        List<string> above)
     {
         if (above.Contains(language)) throw new DocumentException($"the languages {string.Join(", ", above)} are based on one another in a ring");
         var found = files(language);
@@ -76,13 +79,15 @@ public sealed class Words
         foreach (var (id, text) in file.Texts)
         {
             if (!free && !_texts.ContainsKey(id) && !IsFree(id))
-                throw new WordsException(text.At, $"there is no text '{id}' to replace{WordsFile.Near(id, _texts.Keys)}; new texts go below '{OwnSection.TrimEnd('.')}'");
+                throw new WordsException(text.At,
+                    $"there is no text '{id}' to replace{WordsFile.Near(id, _texts.Keys)}; new texts go below '{OwnSection.TrimEnd('.')}'");
             _texts[id] = text;
         }
     }
 
     // Texts of formulas stand beside the formulas; a language adds its own.
-    private static bool IsFree(string id) => id.StartsWith(OwnSection, StringComparison.Ordinal) || id.StartsWith(FormulaWords.Section, StringComparison.Ordinal);
+    private static bool IsFree(string id) => id.StartsWith(OwnSection, StringComparison.Ordinal)
+        || id.StartsWith(FormulaWords.Section, StringComparison.Ordinal);
 
     private NumberWords NumbersOf() => new()
     {
@@ -91,7 +96,8 @@ public sealed class Words
         Unknown = Plain("numbers.unknown"),
         Over99 = Plain("numbers.over-99"),
         Under1 = Plain("numbers.under-1"),
-        Letters = [Plain("compass.letters.north"), Plain("compass.letters.south"), Plain("compass.letters.east"), Plain("compass.letters.west")],
+        Letters = [Plain("compass.letters.north"), Plain("compass.letters.south"), Plain("compass.letters.east"),
+            Plain("compass.letters.west")],
         Unit = unit => Plain("units." + unit),
     };
 }

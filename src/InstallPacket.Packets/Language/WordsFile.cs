@@ -41,12 +41,14 @@ internal sealed class WordsFile
         var map = YamlGate.Load(new JobFile(path, FileState.Present, text), findings);
         // The words themselves cannot be read here, so the finding is named and not spoken.
         if (findings.Sorted is [var first, ..])
-            throw new WordsException(first.At, $"{first.Id}{(first.Values.Count > 0 ? $" ({first.Values})" : "")}; `installpacket explain {first.Id}` says what to do");
+            throw new WordsException(first.At,
+                $"{first.Id}{(first.Values.Count > 0 ? $" ({first.Values})" : "")}; `installpacket explain {first.Id}` says what to do");
         return map ?? throw new WordsException(new(path, 1, 1), "the file holds no map of keys");
     }
 
     /// <summary>A hint at the known id that is nearest, or nothing.</summary>
-    public static string Near(string id, IEnumerable<string> known) => NearestWord.Of(id, known) is { } near ? $"; the nearest is '{near}'" : "";
+    public static string Near(string id, IEnumerable<string> known) => NearestWord.Of(id, known) is { } near ? $"; the nearest is '{near}'"
+        : "";
 
     private static void Add(Dictionary<string, WordText> texts, string id, YamlNode node)
     {

@@ -25,6 +25,7 @@ public sealed class WordsShelf(IReadOnlyDictionary<string, byte[]> files)
     private static string? LanguageOf(string path)
     {
         var own = path.StartsWith(ThemeFolder.Own, StringComparison.Ordinal) ? path[ThemeFolder.Own.Length..] : path;
-        return own.StartsWith(Folder, StringComparison.Ordinal) && own.EndsWith(Ending, StringComparison.Ordinal) ? own[Folder.Length..^Ending.Length] : null;
+        return own.StartsWith(Folder, StringComparison.Ordinal) && own.EndsWith(Ending, StringComparison.Ordinal)
+            ? own[Folder.Length..^Ending.Length] : null;
     }
 }

@@ -16,7 +16,8 @@ internal static class FigureReference
     {
         if (paragraph.Inline?.FirstChild is not LinkInline { IsImage: true, NextSibling: null } image) return null;
         var url = image.Url ?? "";
-        if (!url.StartsWith(Folder, StringComparison.Ordinal) || !url.EndsWith(Ending, StringComparison.Ordinal)) throw Stray(url, document);
+        if (!url.StartsWith(Folder, StringComparison.Ordinal) || !url.EndsWith(Ending, StringComparison.Ordinal)) throw Stray(url,
+            document);
         var id = url[Folder.Length..^Ending.Length];
         return document.Figures.TryGetValue(id, out var drawing) ? drawing
             : throw new DocumentException($"document '{document.Name}' has no figure '{id}'");

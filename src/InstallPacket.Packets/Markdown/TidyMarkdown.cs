@@ -1,6 +1,7 @@
 namespace InstallPacket.Packets.Markdown;
 
-/// <summary>Templates leave runs of blank lines and trailing blanks behind; a reader of the text and a reviewer of its diff want none.</summary>
+/// <summary>Templates leave runs of blank lines and trailing blanks behind; a reader of the text and a reviewer of its diff want
+/// none.</summary>
 internal static class TidyMarkdown
 {
     /// <summary>The same text with single blank lines, no trailing blanks, and one line feed at the end.</summary>

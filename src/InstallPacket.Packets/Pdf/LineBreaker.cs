@@ -107,7 +107,8 @@ internal static class LineBreaker
     }
 
     private static bool IsBreakingHyphen(string text, int at) =>
-        text[at] is '-' or '–' or '—' && at > 0 && char.IsLetterOrDigit(text[at - 1]) && at + 1 < text.Length && char.IsLetter(text[at + 1]);
+        text[at] is '-' or '–' or '—' && at > 0 && char.IsLetterOrDigit(text[at - 1]) && at + 1 < text.Length
+            && char.IsLetter(text[at + 1]);
 
     /// <summary>What stays together on a line: a word or a part of one, which may change face inside.</summary>
     private sealed class Atom(TextRun? space)

@@ -64,7 +64,8 @@ internal sealed class PdfBlockWriter(Flow flow, PdfContext context)
     /// <summary>A heading stays with what follows it.</summary>
     public void WriteHeading(IReadOnlyList<TextLine> lines, PdfType type, HeadingMark mark)
     {
-        flow.Begin(s => s.BeginBlockLevelElement("H" + Math.Clamp(mark.Level, 1, 6).ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        flow.Begin(s =>
+            s.BeginBlockLevelElement("H" + Math.Clamp(mark.Level, 1, 6).ToString(System.Globalization.CultureInfo.InvariantCulture)));
         for (var i = 0; i < lines.Count; i++)
         {
             var (line, left) = (lines[i], flow.Left);

@@ -25,7 +25,8 @@ internal sealed class PdfFigureWriter(Flow flow, PdfContext context, PdfBlockWri
         flow.Add(new FlowBox(drawing.HeightMm * scale, (canvas, top) =>
         {
             var area = new XRect(left, top, drawing.WidthMm * scale, drawing.HeightMm * scale);
-            canvas.Structure.BeginElement(PdfIllustrationElementTag.Figure, drawing.Description, canvas.Graphics.Transformer.WorldToDefaultPage(area));
+            canvas.Structure.BeginElement(PdfIllustrationElementTag.Figure, drawing.Description,
+                canvas.Graphics.Transformer.WorldToDefaultPage(area));
             new PdfPainter(canvas, fonts).Paint(drawing, area.TopLeft, scale);
             canvas.Structure.End();
         })

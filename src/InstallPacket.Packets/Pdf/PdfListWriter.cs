@@ -52,8 +52,10 @@ internal sealed class PdfListWriter(Flow flow, PdfContext context, PdfBlockWrite
     private Action<PageCanvas, double> MarkOf(ListBlock list, ListItemBlock item, double left, double indent)
     {
         var type = context.Types.Body;
-        if (item.FirstOrDefault() is ParagraphBlock { Inline.FirstChild: TaskList task }) return (c, top) => DrawBox(c, left, top, task.Checked);
-        var mark = new TextRun(list.IsOrdered ? NumberOf(item) : "•", list.IsOrdered ? type with { Face = context.Types.Fonts.Strong } : type);
+        if (item.FirstOrDefault() is ParagraphBlock { Inline.FirstChild: TaskList task }) return (c, top) =>
+            DrawBox(c, left, top, task.Checked);
+        var mark = new TextRun(list.IsOrdered ? NumberOf(item) : "•", list.IsOrdered ? type with { Face = context.Types.Fonts.Strong }
+            : type);
         // Numbers hang from their full stop, so that 9 and 10 line up.
         var x = list.IsOrdered ? left + indent - NumberGap - mark.Width : left + 3;
         return (canvas, top) =>
@@ -73,7 +75,8 @@ internal sealed class PdfListWriter(Flow flow, PdfContext context, PdfBlockWrite
             new PdfString(context.Document.Words.Say(ticked ? "running-heads.done" : "running-heads.to-do"), PdfStringEncoding.Unicode);
         canvas.Graphics.DrawRectangle(pen, left + 0.5, y, BoxSide, BoxSide);
         if (ticked)
-            canvas.Graphics.DrawLines(new XPen(pen.Color, 1.6), [new(left + 2.6, y + 5.6), new(left + 4.8, y + 8), new(left + 9.2, y + 2.6)]);
+            canvas.Graphics.DrawLines(new XPen(pen.Color, 1.6),
+                [new(left + 2.6, y + 5.6), new(left + 4.8, y + 8), new(left + 9.2, y + 2.6)]);
         canvas.Structure.End();
     }
 

@@ -82,7 +82,8 @@ internal static partial class PdfNormalizer
         var lines = new StringBuilder();
         lines.Append(CultureInfo.InvariantCulture, $"xref\n0 {table.Count}\n0000000000 65535 f\r\n");
         for (var id = 1; id < table.Count; id++)
-            lines.Append(written.TryGetValue(id, out var at) ? string.Create(CultureInfo.InvariantCulture, $"{at:D10} 00000 n\r\n") : "0000000000 00001 f\r\n");
+            lines.Append(written.TryGetValue(id, out var at) ? string.Create(CultureInfo.InvariantCulture, $"{at:D10} 00000 n\r\n")
+                : "0000000000 00001 f\r\n");
         lines.Append(IdArray().Replace(table.Trailer, $"/ID[<{digest}><{digest}>]"));
         lines.Append(CultureInfo.InvariantCulture, $"startxref\n{start}\n%%EOF\n");
         Write(output, lines.ToString());

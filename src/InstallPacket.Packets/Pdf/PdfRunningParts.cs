@@ -23,7 +23,8 @@ internal sealed class PdfRunningParts
         (_words, _format, _types, _runs) = (document.Words, format, types, runs);
         _title = LineBreaker.Break(runs.Read(document.Title, types.Running), format.TextWidth)[0];
         _footer = LineBreaker.Break(runs.Read(document.Footer, types.Running), format.TextWidth * 0.8)[0];
-        _stamp = document.Stamp is { } stamp ? LineBreaker.Break(runs.Read(stamp, types.Stamp), format.TextWidth - 2 * StampInside - 8) : [];
+        _stamp = document.Stamp is { } stamp ? LineBreaker.Break(runs.Read(stamp, types.Stamp), format.TextWidth - 2 * StampInside - 8)
+            : [];
         _headBottom = format.Top + types.Running.Leading + 2;
         TextTop = _headBottom + (_stamp.Count == 0 ? 12 : Gap + StampHeight + 12);
         TextBottom = format.Height - format.Bottom - types.Running.Leading - 14;

@@ -40,12 +40,14 @@ internal sealed class RunReader(PacketDocument document, FontSet fonts)
             case EmphasisInline emphasis: AppendChildren(runs, emphasis, Emphasised(type, emphasis), target); break;
             case LinkInline { IsImage: true } image: throw FigureReference.Stray(image.Url, document);
             case LinkInline link: AppendChildren(runs, link, type, Target(link.Url)); break;
-            case ContainerInline container when container.GetType() == typeof(ContainerInline): AppendChildren(runs, container, type, target); break;
+            case ContainerInline container when container.GetType() == typeof(ContainerInline): AppendChildren(runs, container, type,
+                target); break;
             default: throw new NotSupportedException($"document '{document.Name}': the PDF writer does not know {inline.GetType().Name}");
         }
     }
 
-    // A PDF travels alone and has places for its headings: a link to a file beside it or to a row of a table (its place holds a full stop) would lead
+    // A PDF travels alone and has places for its headings: a link to a file beside it or to a row of a table (its place holds a full stop)
+    // would lead
     // nowhere. Its words stay, the link does not.
     private static string? Target(string? url) =>
         url is { Length: > 0 } && (url[0] == '#' ? !url.Contains('.', StringComparison.Ordinal) : LinkTarget.IsWeb(url)) ? url : null;

@@ -52,7 +52,8 @@ internal sealed class MarkdownEncoder : TextEncoder
     public override unsafe int FindFirstCharacterToEncode(char* text, int textLength) => textLength > 0 ? 0 : -1;
 
     // Never reached: every call goes through the whole-string forms above, since the start of a value matters.
-    public override unsafe bool TryEncodeUnicodeScalar(int unicodeScalar, char* buffer, int bufferLength, out int numberOfCharactersWritten) =>
+    public override unsafe bool TryEncodeUnicodeScalar(int unicodeScalar, char* buffer, int bufferLength,
+        out int numberOfCharactersWritten) =>
         throw new NotSupportedException("encode whole values");
 
     // A value may stand first in its line, where these signs begin lists, headings, rules and boxes if the right sign follows;

@@ -7,7 +7,8 @@ using InstallPacket.Packets.Language;
 namespace InstallPacket.Packets.Templates;
 
 /// <summary>
-/// The tag by which a template speaks: <c>{% say 'pages.crew.title' %}</c>, <c>{% say 'steps', s.id %}</c>. The text sees every value that the template sees at this place, and those
+/// The tag by which a template speaks: <c>{% say 'pages.crew.title' %}</c>, <c>{% say 'steps', s.id %}</c>. The text sees every value that
+/// the template sees at this place, and those
 /// named after the id. Its own signs are Markdown; values in it are escaped as in a template.
 /// </summary>
 internal static class SayTag
@@ -15,9 +16,11 @@ internal static class SayTag
     /// <summary>Where the context holds the language.</summary>
     public const string Words = "words";
 
-    public static async ValueTask<Completion> Write(IReadOnlyList<FilterArgument> arguments, TextWriter output, TextEncoder encoder, TemplateContext context)
+    public static async ValueTask<Completion> Write(IReadOnlyList<FilterArgument> arguments, TextWriter output, TextEncoder encoder,
+        TemplateContext context)
     {
-        var words = context.AmbientValues.TryGetValue(Words, out var found) ? (Words)found : throw new FluidException("'say' has no language here");
+        var words = context.AmbientValues.TryGetValue(Words, out var found) ? (Words)found
+            : throw new FluidException("'say' has no language here");
         var text = words.Text(await Id(arguments, context));
         if (text.Plain is { } plain)
         {
@@ -27,7 +30,8 @@ internal static class SayTag
         context.EnterChildScope();
         try
         {
-            foreach (var named in arguments.Where(a => a.Name is not null)) context.SetValue(named.Name!, await named.Expression.EvaluateAsync(context));
+            foreach (var named in arguments.Where(a => a.Name is not null)) context.SetValue(named.Name!,
+                await named.Expression.EvaluateAsync(context));
             await text.Template.RenderAsync(output, encoder, context);
         }
         catch (Exception e) when (WordText.IsMistake(e))
@@ -45,7 +49,8 @@ internal static class SayTag
     private static async ValueTask<string> Id(IReadOnlyList<FilterArgument> arguments, TemplateContext context)
     {
         var parts = new List<string>();
-        foreach (var part in arguments.Where(a => a.Name is null)) parts.Add((await part.Expression.EvaluateAsync(context)).ToStringValue());
+        foreach (var part in arguments.Where(a =>
+            a.Name is null)) parts.Add((await part.Expression.EvaluateAsync(context)).ToStringValue());
         return parts.Count > 0 ? string.Join('.', parts) : throw new FluidException("'say' needs the id of a text");
     }
 }

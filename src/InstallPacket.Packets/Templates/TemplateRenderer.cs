@@ -34,7 +34,8 @@ public sealed partial class TemplateRenderer
         _options.FileProvider = new ThemeTemplates(theme);
         _options.DefaultFileExtension = ThemeTemplates.Ending;
         if (words is null) return;
-        foreach (var (name, filter) in words.Filters) _options.Filters.AddFilter(name, (input, arguments, context) => filter(input, arguments, context));
+        foreach (var (name, filter) in words.Filters) _options.Filters.AddFilter(name, (input, arguments, context) =>
+            filter(input, arguments, context));
     }
 
     /// <summary>How templates and words are rendered: strict, and the same on every machine.</summary>
@@ -104,20 +105,24 @@ public sealed partial class TemplateRenderer
     {
         var word = Quoted().Match(cause.Message);
         var (file, line) = word.Success ? Locate(name, word.Groups[1].Value) : (Theme.TemplatePath(name), null);
-        var message = cause.Message.StartsWith(UndefinedVariable, StringComparison.Ordinal) ? UnknownMember(word.Groups[1].Value, model) : cause.Message;
+        var message = cause.Message.StartsWith(UndefinedVariable, StringComparison.Ordinal) ? UnknownMember(word.Groups[1].Value, model)
+            : cause.Message;
         return new TemplateException(file, line, message, cause);
     }
 
     // For a member of a text, number or list the engine names a class of its own instead of the member.
     private static string UnknownMember(string word, JsonObject model) => word.StartsWith("Fluid.", StringComparison.Ordinal)
-        ? "a member is asked of a text, number, truth value or list that has none of that name" : new UnknownNameException(word, word, model.Select(p => p.Key)).Message;
+        ? "a member is asked of a text, number, truth value or list that has none of that name"
+            : new UnknownNameException(word, word, model.Select(p => p.Key)).Message;
 
-    /// <summary>The engine does not say where it stood, so the word is looked up: first in the template, then in those it may render.</summary>
+    /// <summary>The engine does not say where it stood, so the word is looked up: first in the template, then in those it may
+    /// render.</summary>
     private (string File, int? Line) Locate(string name, string word)
     {
         foreach (var candidate in _theme.TemplateNames.Where(n => n != name).Prepend(name))
         {
-            var found = Regex.Match(_theme.Template(candidate) ?? "", WordInTag(word), RegexOptions.Singleline | RegexOptions.CultureInvariant);
+            var found = Regex.Match(_theme.Template(candidate) ?? "", WordInTag(word),
+                RegexOptions.Singleline | RegexOptions.CultureInvariant);
             if (found.Success)
                 return (Theme.TemplatePath(candidate), 1 + _theme.Template(candidate)!.AsSpan(0, found.Groups[1].Index).Count('\n'));
         }

@@ -9,5 +9,6 @@ internal sealed class UnknownNameException(string name, string path, IEnumerable
 {
     public string Name { get; } = name;
 
-    private static string Known(string[] names) => names.Length == 0 ? "the value before it is empty" : "known here: " + string.Join(", ", names);
+    private static string Known(string[] names) => names.Length == 0 ? "the value before it is empty" : "known here: "
+        + string.Join(", ", names);
 }

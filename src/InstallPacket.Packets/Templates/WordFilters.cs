@@ -8,12 +8,14 @@ namespace InstallPacket.Packets.Templates;
 /// <summary>The filters by which templates print the plan's numbers: each takes the plan's own unit and prints the job's.</summary>
 internal static class WordFilters
 {
-    /// <summary>Filters for the language and units of one job. A value that is null prints as the language's word for what nobody knows.</summary>
+    /// <summary>Filters for the language and units of one job. A value that is null prints as the language's word for what nobody
+    /// knows.</summary>
     public static IReadOnlyDictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>> For(JobWords say)
     {
         var (printer, words) = (say.Print, say.Words);
         var filters = new Dictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>>(StringComparer.Ordinal);
-        void Number(string name, Func<double, string> print) => filters[name] = (input, _, _) => Text(input.IsNil() ? printer.Words.Unknown : print((double)input.ToNumberValue()));
+        void Number(string name, Func<double, string> print) => filters[name] = (input, _, _) =>
+            Text(input.IsNil() ? printer.Words.Unknown : print((double)input.ToNumberValue()));
         Number("length", printer.Length);
         Number("at_least", printer.AtLeast);
         Number("cable", printer.Cable);
@@ -43,7 +45,9 @@ internal static class WordFilters
         Number("turn", v => Turn(v, say));
         Number("declination", v => say.Say("compass.declination", ("deg", printer.Number(Math.Abs(v), 1)), ("east", v >= 0)));
         Number("figure", v => Significant(v, printer));
-        filters["fixed"] = (input, arguments, _) => Text(input.IsNil() ? printer.Words.Unknown : printer.Number((double)input.ToNumberValue(), (int)arguments.At(0).ToNumberValue()));
+        filters["fixed"] = (input, arguments, _) =>
+            Text(input.IsNil() ? printer.Words.Unknown
+            : printer.Number((double)input.ToNumberValue(), (int)arguments.At(0).ToNumberValue()));
         filters["day"] = (input, _, _) => Text(Day(input.ToStringValue(), say));
         filters["list"] = (input, arguments, _) => new StringValue(Joined(input, arguments.At(0).ToStringValue(), words));
         filters["ticked"] = (input, _, _) => new StringValue(Ticked(input, words));
@@ -55,14 +59,16 @@ internal static class WordFilters
         Number("whole", v => printer.Number(v, 0));
         filters["word"] = (input, arguments, _) => new StringValue(input.IsNil()
             ? printer.Words.Unknown : words.Plain($"values.{arguments.At(0).ToStringValue()}.{input.ToStringValue()}"));
-        filters["place"] = (input, arguments, _) => Text($"[](#{arguments.At(0).ToStringValue()}){MarkdownEncoder.Instance.Encode(input.ToStringValue())}");
+        filters["place"] = (input, arguments, _) =>
+            Text($"[](#{arguments.At(0).ToStringValue()}){MarkdownEncoder.Instance.Encode(input.ToStringValue())}");
         filters["marked"] = (input, _, _) => Text(Marked(input.ToStringValue()));
         return filters;
     }
 
     // The encoder trims what it takes for a whole value; here the blanks beside a name must stay.
     private static string Escaped(string part) =>
-        part.Trim().Length == 0 ? part : (part[0] == ' ' ? " " : "") + MarkdownEncoder.Instance.Encode(part.Trim()) + (part[^1] == ' ' ? " " : "");
+        part.Trim().Length == 0 ? part : (part[0] == ' ' ? " " : "") + MarkdownEncoder.Instance.Encode(part.Trim())
+            + (part[^1] == ' ' ? " " : "");
 
     // Findings set names in backticks; those become code, everything else is escaped as any value.
     private static string Marked(string text)
@@ -90,7 +96,8 @@ internal static class WordFilters
     {
         var day = DateOnly.ParseExact(iso, "yyyy-MM-dd", CultureInfo.InvariantCulture);
         var weekday = day.DayOfWeek == DayOfWeek.Sunday ? 7 : (int)day.DayOfWeek;
-        return say.Say("dates.day", ("weekday", say.Say(Of("dates.weekdays", weekday))), ("day", day.Day), ("month", say.Say(Of("dates.months", day.Month))), ("year", day.Year));
+        return say.Say("dates.day", ("weekday", say.Say(Of("dates.weekdays", weekday))), ("day", day.Day),
+            ("month", say.Say(Of("dates.months", day.Month))), ("year", day.Year));
 
         static string Of(string section, int number) => string.Create(CultureInfo.InvariantCulture, $"{section}.{number}");
     }
@@ -99,7 +106,8 @@ internal static class WordFilters
     private static string Names(FluidValue input, string joiner, Words words)
     {
         var items = input is ArrayValue list ? list.Values.Select(v => v.ToStringValue()) : input.ToStringValue().Split(", ");
-        return string.Join(words.Plain("numbers.list-" + (joiner.Length == 0 ? "comma" : joiner)), items.Select(i => Phrases.Say(i, words)));
+        return string.Join(words.Plain("numbers.list-" + (joiner.Length == 0 ? "comma" : joiner)),
+            items.Select(i => Phrases.Say(i, words)));
     }
 
     // A provenance may be followed by the source: "memory: guidance of the trade".

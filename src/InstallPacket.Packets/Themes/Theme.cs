@@ -30,7 +30,8 @@ public sealed class Theme
             .Where(p => p.StartsWith(TemplateFolder, StringComparison.Ordinal) && p.EndsWith(TemplateEnding, StringComparison.Ordinal))
             .Select(p => p[TemplateFolder.Length..^TemplateEnding.Length]).Order(StringComparer.Ordinal)];
         _words = new WordsShelf(files);
-        Documents = DocumentList.Read(new[] { DocumentsFile, ThemeFolder.Own + DocumentsFile }.Where(files.ContainsKey).Select(p => (p, files[p])));
+        Documents = DocumentList.Read(new[] { DocumentsFile, ThemeFolder.Own + DocumentsFile }.Where(files.ContainsKey).Select(p =>
+            (p, files[p])));
         // The licence of the fonts asks that its text travels with the files.
         WebFonts = new SortedDictionary<string, byte[]>(files.Where(f => f.Key.StartsWith("fonts/", StringComparison.Ordinal)
             && (f.Key.EndsWith(".woff2", StringComparison.Ordinal) || f.Key.StartsWith("fonts/LICENSE", StringComparison.Ordinal)))

@@ -11,7 +11,8 @@ public static class ThemeFolder
     private const string Words = "words/";
     private static readonly string[] Parts = ["fonts", "style", "templates", "words"];
 
-    /// <summary>Reads the built-in theme and lays an own theme over it: words and documents entry by entry, all else file by file.</summary>
+    /// <summary>Reads the built-in theme and lays an own theme over it: words and documents entry by entry, all else file by
+    /// file.</summary>
     /// <param name="builtInFolder">The theme of the project.</param>
     /// <param name="overlayFolder">A firm's own theme, or null.</param>
     /// <returns>Bytes by relative path with forward slashes.</returns>

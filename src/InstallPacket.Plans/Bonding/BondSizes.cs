@@ -41,14 +41,17 @@ internal sealed class BondSizes(CodeFamily code, Workings work, FindingList find
     }
 
     /// <summary>A figure that is missing; once for a part.</summary>
-    public void Unknown(Part part, string figure, string what) => findings.Add(Severity.Caution, "bond-size-unknown", part.At, ("part", part.Id), ("figure", figure), ("what", what));
+    public void Unknown(Part part, string figure, string what) =>
+        findings.Add(Severity.Caution, "bond-size-unknown", part.At, ("part", part.Id), ("figure", figure), ("what", what));
 
     private void Add(string what, BondSize size, double hasMm2, BondingLimit least, SourceSpan at)
     {
-        var share = work.Apply(BondingFormulas.BondSize, what, Term.Plan($"bonding.sizes[{what}].least_mm2", least.Mm2), Term.Plan($"bonding.sizes[{what}].has_mm2", hasMm2));
+        var share = work.Apply(BondingFormulas.BondSize, what, Term.Plan($"bonding.sizes[{what}].least_mm2", least.Mm2),
+            Term.Plan($"bonding.sizes[{what}].has_mm2", hasMm2));
         Checked.Add(new(what, size, least.Size, least.Mm2, hasMm2, share, least.Document, least.Edition, least.Provenance));
         if (share > 1 + Slack)
-            findings.Add(Severity.Stop, "bond-too-small", what == Rod ? "rod" : "", at, ("what", what), ("size", size.Values()), ("has_mm2", hasMm2),
+            findings.Add(Severity.Stop, "bond-too-small", what == Rod ? "rod" : "", at, ("what", what), ("size", size.Values()),
+                ("has_mm2", hasMm2),
                 ("least", least.Size.Values()), ("least_mm2", least.Mm2), ("rule", least.Source()));
     }
 }

@@ -10,7 +10,8 @@ public static class BondingFormulas
     /// <summary>How much of a conductor the rule asks for.</summary>
     public static readonly Formula BondSize = new(
         "bond-size-share", "Cross-section asked for over cross-section planned", "u = Amin / A", new("u", "", "share; above 1 is a stop"),
-        [new("Amin", "mm2", "least cross-section of the code family"), new("A", "mm2", "cross-section of the part")], Own, "quotient", Provenance.Derived)
+        [new("Amin", "mm2", "least cross-section of the code family"), new("A", "mm2", "cross-section of the part")], Own, "quotient",
+            Provenance.Derived)
     {
         Method = v => v[0] / v[1],
     };
@@ -33,7 +34,8 @@ public static class BondingFormulas
 
     /// <summary>Years between flashes.</summary>
     public static readonly Formula StrikeInterval = new(
-        "strike-interval", "Years between flashes to be expected", "T = 1 / N", new("T", "year", "mean interval"), [new("N", "1/year", "flashes in a year")],
+        "strike-interval", "Years between flashes to be expected", "T = 1 / N", new("T", "year", "mean interval"),
+            [new("N", "1/year", "flashes in a year")],
         Own, "reciprocal; a mean, not a promise", Provenance.Derived)
     {
         Method = v => 1 / v[0],
@@ -41,12 +43,14 @@ public static class BondingFormulas
 
     /// <summary>Radius of a round bar.</summary>
     public static readonly Formula Radius = new(
-        "bar-radius", "Radius of a round bar or wire", "a = d / 2", new("a", "m", "radius"), [new("d", "m", "diameter")], Own, "half", Provenance.Derived) { Method = v => v[0] / 2 };
+        "bar-radius", "Radius of a round bar or wire", "a = d / 2", new("a", "m", "radius"), [new("d", "m", "diameter")], Own, "half",
+            Provenance.Derived) { Method = v => v[0] / 2 };
 
     /// <summary>Half and twice a length.</summary>
     public static readonly Formula ComparedLength = new(
         "compared-length", "Length of the conductor beside half and twice of it", "l = k l0", new("l", "m", "length"),
-        [new("k", "", "half, once, twice"), new("l0", "m", "planned length")], Own, "comparison", Provenance.Derived) { Method = v => v[0] * v[1] };
+        [new("k", "", "half, once, twice"), new("l0", "m", "planned length")], Own, "comparison", Provenance.Derived) { Method = v =>
+            v[0] * v[1] };
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All => [Radius, ComparedLength, BondSize, BondLength, BondCoiled, StrikeInterval];

@@ -2,7 +2,8 @@ namespace InstallPacket.Plans.Bonding;
 
 /// <summary>Bonding conductors and rules.</summary>
 public sealed record BondingPlan(
-    string Connection, string Conductor, string ConductorPart, double MastLengthM, double ShieldLengthM, string By, string Note, string BlockElement,
+    string Connection, string Conductor, string ConductorPart, double MastLengthM, double ShieldLengthM, string By, string Note,
+        string BlockElement,
     IReadOnlyList<CodeRule> Rules)
 {
     /// <summary>The conductor of the shield.</summary>
@@ -47,12 +48,14 @@ public sealed record BondingPlan(
 /// <param name="Planned">Its size.</param>
 /// <param name="Least">The least size.</param>
 /// <param name="UseShare">Least over planned; above 1 is a stop.</param>
-public sealed record BondSizePlan(string Use, BondSize Planned, BondSize Least, double LeastMm2, double HasMm2, double UseShare, string Document, string Edition, string Provenance);
+public sealed record BondSizePlan(string Use, BondSize Planned, BondSize Least, double LeastMm2, double HasMm2, double UseShare,
+    string Document, string Edition, string Provenance);
 
 /// <summary>A length of a rod or its spacing beside the least one.</summary>
 /// <param name="What">Which length.</param>
 /// <param name="UseShare">Least over planned; above 1 is a stop.</param>
-public sealed record BondLengthPlan(string What, double LeastM, double HasM, double UseShare, string Document, string Edition, string Provenance);
+public sealed record BondLengthPlan(string What, double LeastM, double HasM, double UseShare, string Document, string Edition,
+    string Provenance);
 
 /// <summary>How a conductor runs; null is unknown.</summary>
 /// <param name="Use">Which conductor.</param>
@@ -63,7 +66,8 @@ public sealed record BondLengthPlan(string What, double LeastM, double HasM, dou
 /// <param name="PowerCircuit">What that carries; empty when unknown.</param>
 /// <param name="PowerLeastM">Distance that the family asks for; null when our notes have none.</param>
 public sealed record BondRoutePlan(
-    string Use, double LengthM, int? Bends, double? BendRadiusM, int? Coils, double? PowerDistanceM, string PowerCircuit, double? PowerLeastM, string PowerDocument, string PowerEdition);
+    string Use, double LengthM, int? Bends, double? BendRadiusM, int? Coils, double? PowerDistanceM, string PowerCircuit,
+        double? PowerLeastM, string PowerDocument, string PowerEdition);
 
 /// <summary>The mast's own rod.</summary>
 /// <param name="Soil">The ground in words; empty when unknown.</param>
@@ -75,8 +79,10 @@ public sealed record BondRoutePlan(
 /// <param name="Jumper">Conductor to the building's electrode system; empty when none is planned.</param>
 /// <param name="Clamps">Clamps on the rods.</param>
 public sealed record RodPlan(
-    string Part, string Name, int Count, double? LengthM, double? DiameterM, double? SpacingM, string Soil, string SoilProvenance, double? LowOhmM, double? HighOhmM,
-    double? LowOhm, double? HighOhm, double? LimitOhm, string LimitDocument, double? PotentialKv, string Jumper, string JumperPart, BondSize? JumperSize, double JumperLengthM, string Clamp, int Clamps);
+    string Part, string Name, int Count, double? LengthM, double? DiameterM, double? SpacingM, string Soil, string SoilProvenance,
+        double? LowOhmM, double? HighOhmM,
+    double? LowOhm, double? HighOhm, double? LimitOhm, string LimitDocument, double? PotentialKv, string Jumper, string JumperPart,
+        BondSize? JumperSize, double JumperLengthM, string Clamp, int Clamps);
 
 /// <summary>What a surge does along a conductor. Orders of magnitude only.</summary>
 /// <param name="Lengths">Half, once and twice the planned length.</param>
@@ -88,7 +94,8 @@ public sealed record RodPlan(
 /// <param name="StrokeRiseK">Rise of temperature in that stroke; null when the metal is not copper.</param>
 /// <param name="StrokeMelts">Whether that is beyond the melting point.</param>
 public sealed record BondSurgePlan(
-    IReadOnlyList<SurgeLengthPlan> Lengths, double InducedKa, double StrokeKa, double? ResistiveV, double CoilUh, double CoilKv, double? StrokeRiseK, bool StrokeMelts);
+    IReadOnlyList<SurgeLengthPlan> Lengths, double InducedKa, double StrokeKa, double? ResistiveV, double CoilUh, double CoilKv,
+        double? StrokeRiseK, bool StrokeMelts);
 
 /// <summary>One length.</summary>
 /// <param name="Planned">Whether it is the planned one.</param>
@@ -98,7 +105,8 @@ public sealed record SurgeLengthPlan(double LengthM, bool Planned, double Induct
 /// <param name="HouseM2">Collection area of the house; null when its outline is unknown.</param>
 /// <param name="MastM2">Of the antenna's tip; null in an attic.</param>
 /// <param name="Governs"><c>house</c> or <c>mast</c>.</param>
-public sealed record StrikePlan(double FlashesPerKm2Year, bool FromThunderDays, string Place, double PlaceFactor, double? HouseM2, double? MastM2, string Governs, double PerYear, double? IntervalYears);
+public sealed record StrikePlan(double FlashesPerKm2Year, bool FromThunderDays, string Place, double PlaceFactor, double? HouseM2,
+    double? MastM2, string Governs, double PerYear, double? IntervalYears);
 
 /// <summary>The zone at the wall.</summary>
 /// <param name="Contradicted">The heights of the job speak against it.</param>

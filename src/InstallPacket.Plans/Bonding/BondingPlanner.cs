@@ -23,7 +23,8 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
         var rods = new RodPlanner(code, sizes, _work, _findings);
         var rod = rods.Plan(b.Rod);
         var routes = new BondRoutes(code, _findings);
-        return new BondingPlan(b.Connection, b.Conductor.Name, b.Conductor.Id, b.MastLength.Metres, b.ShieldLength.Metres, b.By, b.Note ?? "", block?.Id ?? "", code.RulesOf("bonding"))
+        return new BondingPlan(b.Connection, b.Conductor.Name, b.Conductor.Id, b.MastLength.Metres, b.ShieldLength.Metres, b.By, b.Note
+            ?? "", block?.Id ?? "", code.RulesOf("bonding"))
         {
             ShieldConductor = b.ShieldConductor.Name,
             ShieldConductorPart = b.ShieldConductor.Id,
@@ -42,7 +43,8 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
     private BondRoutePlan[] Routes(BondRoutes routes, bool block)
     {
         var mast = routes.Of("the conductor from the mast", _bonding.MastLength.Metres, _bonding.MastRoute);
-        return block ? [mast, routes.Of("the conductor from the grounding block", _bonding.ShieldLength.Metres, _bonding.ShieldRoute)] : [mast];
+        return block ? [mast, routes.Of("the conductor from the grounding block", _bonding.ShieldLength.Metres, _bonding.ShieldRoute)]
+            : [mast];
     }
 
     // A part that serves both and lacks a figure is reported once.

@@ -14,16 +14,19 @@ internal static class ConductorSize
     {
         if (part.CrossSectionMm2 is { } mm2) return part.Figure(BondingPartKeys.CrossSection, mm2);
         if (part.Gauge is not { } gauge) return null;
-        return work.Apply(WireGauge.AreaFormula, part.Id, work.Apply(WireGauge.DiameterFormula, part.Id, part.Figure(BondingPartKeys.Gauge, gauge)));
+        return work.Apply(WireGauge.AreaFormula, part.Id,
+            work.Apply(WireGauge.DiameterFormula, part.Id, part.Figure(BondingPartKeys.Gauge, gauge)));
     }
 
     /// <summary>Diameter of the round wire [m] of a cross-section [mm2].</summary>
-    public static Term DiameterM(Part part, Term areaMm2, Workings work) => work.Apply(WireGauge.EquivalentFormula, part.Id, areaMm2).In(0.001);
+    public static Term DiameterM(Part part, Term areaMm2, Workings work) =>
+        work.Apply(WireGauge.EquivalentFormula, part.Id, areaMm2).In(0.001);
 
     /// <summary>The size as the part states it.</summary>
     public static BondSize Of(BondingPart part)
     {
         var metal = part.Metal is { } known ? Word.Of(known) : "";
-        return part.Gauge is { } gauge ? new(gauge, "AWG", metal) : part.CrossSectionMm2 is { } mm2 ? new(mm2, "mm2", metal) : new(null, "", metal);
+        return part.Gauge is { } gauge ? new(gauge, "AWG", metal) : part.CrossSectionMm2 is { } mm2 ? new(mm2, "mm2", metal)
+            : new(null, "", metal);
     }
 }

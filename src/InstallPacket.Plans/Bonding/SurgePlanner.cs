@@ -11,13 +11,18 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
     private static readonly Constant Half = new("half-the-length", 0.5, "project-notes", Calc.Sources.Provenance.Derived);
     private static readonly Constant Once = new("the-length", 1, "project-notes", Calc.Sources.Provenance.Derived);
     private static readonly Constant Twice = new("twice-the-length", 2, "project-notes", Calc.Sources.Provenance.Derived);
-    private static readonly Constant InducedFrontUs = new("front-of-induced-surge", Surge.InducedFrontS * 1e6, "project-notes", Calc.Sources.Provenance.Memory);
-    private static readonly Constant StrokeKa = new("peak-of-direct-stroke", Surge.StrokeA / 1000, "project-notes", Calc.Sources.Provenance.Memory);
-    private static readonly Constant StrokeFrontUs = new("front-of-direct-stroke", Surge.StrokeFrontS * 1e6, "project-notes", Calc.Sources.Provenance.Memory);
-    private static readonly Constant StrokeEnergy = new("energy-of-direct-stroke", Surge.StrokeEnergyJPerOhm, "project-notes", Calc.Sources.Provenance.Memory);
+    private static readonly Constant InducedFrontUs = new("front-of-induced-surge", Surge.InducedFrontS * 1e6, "project-notes",
+        Calc.Sources.Provenance.Memory);
+    private static readonly Constant StrokeKa = new("peak-of-direct-stroke", Surge.StrokeA / 1000, "project-notes",
+        Calc.Sources.Provenance.Memory);
+    private static readonly Constant StrokeFrontUs = new("front-of-direct-stroke", Surge.StrokeFrontS * 1e6, "project-notes",
+        Calc.Sources.Provenance.Memory);
+    private static readonly Constant StrokeEnergy = new("energy-of-direct-stroke", Surge.StrokeEnergyJPerOhm, "project-notes",
+        Calc.Sources.Provenance.Memory);
 
     /// <summary>Peak of the induced surge [kA].</summary>
-    public static readonly Constant InducedKa = new("peak-of-induced-surge", Surge.InducedA / 1000, "project-notes", Calc.Sources.Provenance.Memory);
+    public static readonly Constant InducedKa = new("peak-of-induced-surge", Surge.InducedA / 1000, "project-notes",
+        Calc.Sources.Provenance.Memory);
 
     private const double ShortestM = 0.2;
 
@@ -28,10 +33,12 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
         var induced = Steepness("induced surge, 8/20", InducedKa, InducedFrontUs);
         var stroke = Steepness("direct first stroke, 10/350", StrokeKa, StrokeFrontUs);
         var lengths = new[] { Half, Once, Twice }.Select(k => Length(k, lengthM, diameter, induced, stroke)).ToArray();
-        var (coil, coilKv) = Coil(coils, diameter, induced, conductor, Term.Plan($"bonding.surge.lengths[{lengths[1].LengthM.ToString(System.Globalization.CultureInfo.InvariantCulture)}].inductance_uh", lengths[1].InductanceUh));
+        var (coil, coilKv) = Coil(coils, diameter, induced, conductor,
+            Term.Plan($"bonding.surge.lengths[{lengths[1].LengthM.ToString(System.Globalization.CultureInfo.InvariantCulture)}].inductance_uh", lengths[1].InductanceUh));
         double? rise = conductor.Metal == Metal.Copper
             ? work.Apply(SurgeHeating.RiseFormula, conductor.Id, StrokeEnergy, area).Number : null;
-        return new(lengths, Surge.InducedA / 1000, Surge.StrokeA / 1000, Resistive(conductor, area, lengthM), coil, coilKv, rise, rise > SurgeHeating.MeltingRiseK);
+        return new(lengths, Surge.InducedA / 1000, Surge.StrokeA / 1000, Resistive(conductor, area, lengthM), coil, coilKv, rise,
+            rise > SurgeHeating.MeltingRiseK);
     }
 
     private Row Steepness(string what, Term peakKa, Term frontUs) => work.Apply(Surge.SteepnessFormula, what, peakKa, frontUs);
@@ -41,7 +48,8 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
         Subject what = $"{print.Length(times * plannedM).Replace('\u00A0', ' ')} of the mast's conductor";
         var length = work.Apply(BondingFormulas.ComparedLength, what, times, Term.Key("bonding.mast-length", plannedM));
         var uh = work.Apply(WireInductance.StraightFormula, what, length, diameterM);
-        return new(length, times == Once, uh, Kilovolts($"{what}, induced surge", uh, inducedKaPerUs), Kilovolts($"{what}, direct stroke", uh, strokeKaPerUs));
+        return new(length, times == Once, uh, Kilovolts($"{what}, induced surge", uh, inducedKaPerUs),
+            Kilovolts($"{what}, direct stroke", uh, strokeKaPerUs));
     }
 
     private Row Kilovolts(Subject what, Term uh, Term kaPerUs) => work.Apply(Surge.VoltageFormula, what, uh, kaPerUs);
@@ -59,7 +67,8 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
     private double? Resistive(BondingPart conductor, Term areaMm2, double lengthM)
     {
         if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(Word.Of(metal)) is not { } rho) return null;
-        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2, Term.Table(NumberTables.Resistivity, Word.Of(metal), rho * 1e6));
+        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2,
+            Term.Table(NumberTables.Resistivity, Word.Of(metal), rho * 1e6));
         return work.Apply(Surge.ResistiveFormula, "the mast's conductor", InducedKa, ohmPerKm, Term.Key("bonding.mast-length", lengthM));
     }
 }

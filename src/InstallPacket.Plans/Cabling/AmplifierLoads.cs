@@ -10,7 +10,8 @@ namespace InstallPacket.Plans.Cabling;
 /// <param name="TotalDbm">All of them together.</param>
 /// <param name="GainDb">Its gain.</param>
 /// <param name="ReserveDb">How far the total output stays below the largest one; null when the part does not state that.</param>
-internal sealed record AmplifierLoad(Element Amplifier, IReadOnlyList<(StationPlan Station, Term Dbm)> Inputs, Term TotalDbm, double GainDb, double? ReserveDb);
+internal sealed record AmplifierLoad(Element Amplifier, IReadOnlyList<(StationPlan Station, Term Dbm)> Inputs, Term TotalDbm,
+    double GainDb, double? ReserveDb);
 
 /// <summary>Sums up the carriers at each amplifier, wanted or not, and the products that they make there.</summary>
 internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView chain, StepPlanner steps)
@@ -40,10 +41,12 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     /// <summary>C/N of a channel with the products of every amplifier on its way.</summary>
     public Term WithProducts(Term cnDb, StationPlan s, IReadOnlyList<Element> path, Subject subject, Workings into)
     {
-        Term[] ratios = [.. path.Where(e => e.Part is AmplifierPart).Select(e => CarrierToProductsDb(e, s)).OfType<Row>().Where(r => r < UnheardDb)];
+        Term[] ratios = [.. path.Where(e => e.Part is AmplifierPart).Select(e => CarrierToProductsDb(e, s)).OfType<Row>().Where(r =>
+            r < UnheardDb)];
         if (ratios.Length == 0) return cnDb;
         var together = ratios[0];
-        for (var i = 1; i < ratios.Length; i++) together = into.Apply(CablingFormulas.ProductsTogether, $"{subject}, amplifier {i + 1}", together, ratios[i]);
+        for (var i = 1; i < ratios.Length; i++) together = into.Apply(CablingFormulas.ProductsTogether, $"{subject}, amplifier {i + 1}",
+            together, ratios[i]);
         return into.Apply(Interference.EffectiveCnFormula, $"{subject}, products of amplifiers", cnDb, together);
     }
 
@@ -61,9 +64,11 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         var total = inputs[0].Dbm;
         foreach (var (station, dbm) in inputs.Skip(1))
             total = _work.Apply(CablingFormulas.PowerSum, $"input of {e.Id}, with {station.Id}", total, dbm);
-        Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : e.Part.Figure(AmplifierPartKeys.Amplification, Amplifier(e).AmplificationDb?.Points.Max(p => p.Value) ?? 0);
+        Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db)
+            : e.Part.Figure(AmplifierPartKeys.Amplification, Amplifier(e).AmplificationDb?.Points.Max(p => p.Value) ?? 0);
         double? reserve = Amplifier(e).LargestOutput is { } largest
-            ? _work.Apply(AmplifierOverload.MarginFormula, e.Id, total, gain, e.Part.Figure(AmplifierPartKeys.LargestOutput, largest.Dbm)).Number : null;
+            ? _work.Apply(AmplifierOverload.MarginFormula, e.Id, total, gain,
+                e.Part.Figure(AmplifierPartKeys.LargestOutput, largest.Dbm)).Number : null;
         return new(e, inputs, total, gain, reserve);
     }
 
@@ -74,7 +79,8 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     {
         ChainStep[] before = [.. steps.Steps(chain.PathTo(e, s.FrequencyMhz), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1)];
         var gain = before.Length == 0 ? AtTheAntenna : steps.Cascade(before, s.FrequencyMhz, job.Cabling.ColdC, null)[^1].Gain;
-        return _work.Apply(CablingFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable", s.Of("level_dbm", s.Budget!.LevelDbm), gain);
+        return _work.Apply(CablingFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable",
+            s.Of("level_dbm", s.Budget!.LevelDbm), gain);
     }
 
     // Slots are centres in kHz: products between bands of different grids fall beside every channel and are not counted.
@@ -82,7 +88,8 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
     {
         if (Amplifier(e).Intercept is not { } intercept || Of(e) is not { } load || load.Inputs.Count < 2) return null;
         static int Slot(StationPlan station) => (int)Math.Round(station.FrequencyMhz * 1000);
-        var carriers = load.Inputs.GroupBy(i => Slot(i.Station)).Select(g => new Carrier(g.Key, g.Max(i => i.Dbm + Gain(e, i.Station.FrequencyMhz))));
+        var carriers = load.Inputs.GroupBy(i => Slot(i.Station)).Select(g =>
+            new Carrier(g.Key, g.Max(i => i.Dbm + Gain(e, i.Station.FrequencyMhz))));
         if (new Intermodulation(carriers).CompositeDbm(Slot(s), intercept.Dbm) is not { } product) return null;
         var own = load.Inputs.First(i => i.Station.Id == s.Id).Dbm + Gain(e, s.FrequencyMhz);
         Term Number(string key, double dbm) => Term.Plan($"cabling.amplifiers[{e.Id}].products[{s.Id}].{key}", dbm);

@@ -30,7 +30,8 @@ internal sealed class AmplifierRules(
         if (e.Setting is not { } setting || part.AmplificationDb is not { } most) return;
         var (least, largest) = (part.LeastAmplificationDb ?? 0, most.Points.Max(p => p.Value));
         if (setting.Db < least || setting.Db > largest)
-            findings.Add(Severity.Stop, "setting-out-of-reach", e.SettingAt, ("element", e.Id), ("set_db", setting.Db), ("part", e.Part.Id), ("least_db", least),
+            findings.Add(Severity.Stop, "setting-out-of-reach", e.SettingAt, ("element", e.Id), ("set_db", setting.Db),
+                ("part", e.Part.Id), ("least_db", least),
                 ("most_db", largest));
     }
 
@@ -40,7 +41,8 @@ internal sealed class AmplifierRules(
         var others = load.Inputs.Skip(1).TakeWhile(i => i.Dbm > load.Inputs[0].Dbm - 10).Select(i => i.Station.Id).Take(4).ToArray();
         findings.Add(Severity.Stop, "amplifier-overloaded", e.At, ("element", e.Id), ("output_dbm", load.TotalDbm + load.GainDb),
             ("strongest", load.Inputs[0].Station.Id), ("others", others), ("largest_dbm", largest.Dbm),
-            ("source", part.ProvenanceOf(AmplifierPartKeys.LargestOutput)), ("part", e.Part.Id), ("lower_db", Math.Ceiling(ReserveDb - reserve)));
+            ("source", part.ProvenanceOf(AmplifierPartKeys.LargestOutput)), ("part", e.Part.Id),
+                ("lower_db", Math.Ceiling(ReserveDb - reserve)));
     }
 
     private void CheckProducts(Element e)
@@ -60,10 +62,13 @@ internal sealed class AmplifierRules(
         var outlets = chain.Outlets.Where(o => chain.PathTo(o).Contains(e)).ToArray();
         if (outlets.Length == 0) return;
         var before = steps.Steps(chain.PathTo(e, highest), highest, job.Cabling.HotC).Count;
-        var behind = outlets.Max(o => -steps.Steps(chain.PathTo(o, highest), highest, job.Cabling.HotC).Skip(before).Append(steps.FlyLead(o, highest)).Sum(s => s.Stage.GainDb));
+        var behind = outlets.Max(o =>
+            -steps.Steps(chain.PathTo(o, highest), highest, job.Cabling.HotC).Skip(before).Append(steps.FlyLead(o, highest)).Sum(s =>
+            s.Stage.GainDb));
         var gain = e.Setting?.Db ?? part.AmplificationDb?.At(highest) ?? 0;
         if (gain <= behind + MostGainBeyondDb) return;
-        findings.Add(Severity.Caution, "gain-beyond-loss", e.At, ("element", e.Id), ("gain_db", gain), ("loss_db", behind), ("frequency_mhz", highest));
+        findings.Add(Severity.Caution, "gain-beyond-loss", e.At, ("element", e.Id), ("gain_db", gain), ("loss_db", behind),
+            ("frequency_mhz", highest));
     }
 
     private void CheckLossInFront(Element e)
@@ -80,12 +85,15 @@ internal sealed class AmplifierRules(
     // The same stages with the amplifier first, at the outlet that gains least.
     private double Cost(Element e, double frequencyMHz) => chain.Outlets.Where(o => chain.PathTo(o).Contains(e)).Select(o =>
     {
-        var stages = steps.Steps(chain.PathTo(o, frequencyMHz), frequencyMHz, job.Cabling.HotC).Append(steps.FlyLead(o, frequencyMHz)).ToList();
+        var stages = steps.Steps(chain.PathTo(o, frequencyMHz), frequencyMHz,
+            job.Cabling.HotC).Append(steps.FlyLead(o, frequencyMHz)).ToList();
         var receiver = new Stage("receiver", 0, job.Cabling.Receiver.NoiseFigureDb?.At(frequencyMHz) ?? 0);
         double Figure(IEnumerable<ChainStep> order) => NoiseCascade.Friis([.. order.Select(s => s.Stage), receiver])[^1].NoiseFigureDb;
-        return Figure(stages) - Figure(stages.Where(s => s.Element == e && s.Stage.GainDb > 0).Concat(stages.Where(s => !(s.Element == e && s.Stage.GainDb > 0))));
+        return Figure(stages) - Figure(stages.Where(s => s.Element == e
+            && s.Stage.GainDb > 0).Concat(stages.Where(s => !(s.Element == e && s.Stage.GainDb > 0))));
     }).DefaultIfEmpty(0).Min();
 
     // Highest wanted channel that passes the amplifier; null when none does.
-    private double? Highest(Element e) => reception.Wanted.Where(s => chain.Passes(e, s.FrequencyMhz)).Select(s => (double?)s.FrequencyMhz).Max();
+    private double? Highest(Element e) =>
+        reception.Wanted.Where(s => chain.Passes(e, s.FrequencyMhz)).Select(s => (double?)s.FrequencyMhz).Max();
 }

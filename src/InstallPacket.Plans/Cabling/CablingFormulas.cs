@@ -18,15 +18,18 @@ public static class CablingFormulas
     /// <summary>Level at a receiver.</summary>
     public static readonly Formula LevelAtReceiver = new(
         "level-at-receiver", "Level at the receiver or at an amplifier", "U = P + sum of gains - sum of losses", new("U", "dBm", "level"),
-        [new("P", "dBm", "power at the antenna terminals"), new("G", "dB", "sum of gains and losses of the chain")], Own, "sum", Provenance.Derived)
+        [new("P", "dBm", "power at the antenna terminals"), new("G", "dB", "sum of gains and losses of the chain")], Own, "sum",
+            Provenance.Derived)
     {
         Method = v => v[0] + v[1],
     };
 
     /// <summary>Total power, one station after the other.</summary>
     public static readonly Formula PowerSum = new(
-        "power-sum-step", "Total power at an amplifier, one station after the other", "P = 10 log10(10^(P0/10) + 10^(Pi/10))", new("P", "dBm", "total power so far"),
-        [new("P0", "dBm", "total before this station"), new("Pi", "dBm", "power of this station")], Own, "sum of powers", Provenance.Derived)
+        "power-sum-step", "Total power at an amplifier, one station after the other", "P = 10 log10(10^(P0/10) + 10^(Pi/10))",
+            new("P", "dBm", "total power so far"),
+        [new("P0", "dBm", "total before this station"), new("Pi", "dBm", "power of this station")], Own, "sum of powers",
+            Provenance.Derived)
     {
         Method = v => Calc.Reception.DecibelSum.TotalDbm([v[0], v[1]]),
     };
@@ -34,15 +37,18 @@ public static class CablingFormulas
     /// <summary>C/N of a chain.</summary>
     public static readonly Formula CarrierToNoise = new(
         "carrier-to-noise-of-chain", "C/N at the receiver", "C/N = P - (N0 + Fs)", new("C/N", "dB", "carrier-to-noise ratio"),
-        [new("P", "dBm", "power at the antenna terminals"), new("N0", "dBm", "k T0 B"), new("Fs", "dB", "system noise figure")], Own, "difference", Provenance.Derived)
+        [new("P", "dBm", "power at the antenna terminals"), new("N0", "dBm", "k T0 B"), new("Fs", "dB", "system noise figure")], Own,
+            "difference", Provenance.Derived)
     {
         Method = v => v[0] - (v[1] + v[2]),
     };
 
     /// <summary>Spread with cable of unknown kind.</summary>
     public static readonly Formula SpreadWithCable = new(
-        "spread-with-cable", "Spread with cable of unknown kind or age", "sigma = sqrt(s^2 + c^2 / 3)", new("sigma", "dB", "standard deviation"),
-        [new("s", "dB", "spread of the level at the antenna"), new("c", "dB", "half of the range of the cable's loss")], Own, "any value of the range is as likely as another", Provenance.Derived)
+        "spread-with-cable", "Spread with cable of unknown kind or age", "sigma = sqrt(s^2 + c^2 / 3)",
+            new("sigma", "dB", "standard deviation"),
+        [new("s", "dB", "spread of the level at the antenna"), new("c", "dB", "half of the range of the cable's loss")], Own,
+            "any value of the range is as likely as another", Provenance.Derived)
     {
         Method = v => Calc.Reception.Probability.CombinedSigmaDb([v[0], v[1] / Math.Sqrt(3)]),
     };
@@ -50,7 +56,8 @@ public static class CablingFormulas
     /// <summary>Noise behind a step of the chain.</summary>
     public static readonly Formula NoiseBehind = new(
         "noise-behind-step", "Noise in the channel behind a step of the chain", "N = N0 + Fs + G", new("N", "dBm", "noise"),
-        [new("N0", "dBm", "k T0 B"), new("Fs", "dB", "system noise figure up to there"), new("G", "dB", "gain up to there")], Own, "sum", Provenance.Derived)
+        [new("N0", "dBm", "k T0 B"), new("Fs", "dB", "system noise figure up to there"), new("G", "dB", "gain up to there")], Own, "sum",
+            Provenance.Derived)
     {
         Method = v => v[0] + v[1] + v[2],
     };
@@ -58,14 +65,16 @@ public static class CablingFormulas
     /// <summary>Products in a channel.</summary>
     public static readonly Formula CarrierToProducts = new(
         "carrier-to-products", "Channel over the intermodulation products that fall into it", "C/P = C - P", new("C/P", "dB", "ratio"),
-        [new("C", "dBm", "channel at the output of the amplifier"), new("P", "dBm", "sum of its third-order products there")], Own, "difference; the products by the composite of all beats", Provenance.Derived)
+        [new("C", "dBm", "channel at the output of the amplifier"), new("P", "dBm", "sum of its third-order products there")], Own,
+            "difference; the products by the composite of all beats", Provenance.Derived)
     {
         Method = v => v[0] - v[1],
     };
 
     /// <summary>Margin of a channel.</summary>
     public static readonly Formula Margin = new(
-        "margin", "Margin at the outlet", "M = C/N - R", new("M", "dB", "margin"), [new("C/N", "dB", "carrier-to-noise ratio"), new("R", "dB", "required C/N")],
+        "margin", "Margin at the outlet", "M = C/N - R", new("M", "dB", "margin"),
+            [new("C/N", "dB", "carrier-to-noise ratio"), new("R", "dB", "required C/N")],
         Own, "difference", Provenance.Derived)
     {
         Method = v => v[0] - v[1],
@@ -73,13 +82,16 @@ public static class CablingFormulas
 
     /// <summary>Loss of a run with its connectors.</summary>
     public static readonly Formula RunLoss = new(
-        "run-loss", "Loss of a run with its connectors", "L = A + J", new("L", "dB", "loss"), [new("A", "dB", "cable"), new("J", "dB", "connectors")],
+        "run-loss", "Loss of a run with its connectors", "L = A + J", new("L", "dB", "loss"),
+            [new("A", "dB", "cable"), new("J", "dB", "connectors")],
         Own, "sum", Provenance.Derived) { Method = v => v[0] + v[1] };
 
     /// <summary>Gain of the chain, step by step.</summary>
     public static readonly Formula ChainGain = new(
-        "chain-gain", "Gain of the chain from the antenna terminals, step by step", "G = Gb + g", new("G", "dB", "gain; a loss is negative"),
-        [new("Gb", "dB", "gain before the step"), new("g", "dB", "gain of the step")], Own, "sum", Provenance.Derived) { Method = v => v[0] + v[1] };
+        "chain-gain", "Gain of the chain from the antenna terminals, step by step", "G = Gb + g",
+            new("G", "dB", "gain; a loss is negative"),
+        [new("Gb", "dB", "gain before the step"), new("g", "dB", "gain of the step")], Own, "sum", Provenance.Derived) { Method = v => v[0]
+            + v[1] };
 
     /// <summary>System noise behind a step.</summary>
     public static readonly Formula SystemBehind = Calc.Reception.SystemNoise.FigureFormula with
@@ -91,15 +103,18 @@ public static class CablingFormulas
     /// <summary>Channel over all disturbers.</summary>
     public static readonly Formula OverDisturbers = new(
         "channel-over-disturbers", "Channel over all disturbers counted as noise", "D/I = P - I", new("D/I", "dB", "ratio"),
-        [new("P", "dBm", "power at the antenna terminals"), new("I", "dBm", "disturbers together")], Own, "difference; the chain changes both alike", Provenance.Derived)
+        [new("P", "dBm", "power at the antenna terminals"), new("I", "dBm", "disturbers together")], Own,
+            "difference; the chain changes both alike", Provenance.Derived)
     {
         Method = v => v[0] - v[1],
     };
 
     /// <summary>Products of several amplifiers.</summary>
     public static readonly Formula ProductsTogether = new(
-        "products-together", "Channel over the products of two amplifiers together", "r = -10 log10(10^(-r1/10) + 10^(-r2/10))", new("r", "dB", "ratio"),
-        [new("r1", "dB", "over those of the amplifiers before"), new("r2", "dB", "over those of this one")], Own, "sum of powers", Provenance.Derived)
+        "products-together", "Channel over the products of two amplifiers together", "r = -10 log10(10^(-r1/10) + 10^(-r2/10))",
+            new("r", "dB", "ratio"),
+        [new("r1", "dB", "over those of the amplifiers before"), new("r2", "dB", "over those of this one")], Own, "sum of powers",
+            Provenance.Derived)
     {
         Method = v => -Calc.Reception.DecibelSum.TotalDbm([-v[0], -v[1]]),
     };
@@ -107,10 +122,12 @@ public static class CablingFormulas
     /// <summary>Margin of the median.</summary>
     public static readonly Formula MedianMargin = new(
         "median-margin", "Margin for half of the time", "Mm = M + E50 - E90", new("Mm", "dB", "margin of the median"),
-        [new("M", "dB", "margin for 90 % of the time"), new("E50", "dBuV/m", "median field"), new("E90", "dBuV/m", "field for 90 % of the time")],
+        [new("M", "dB", "margin for 90 % of the time"), new("E50", "dBuV/m", "median field"),
+            new("E90", "dBuV/m", "field for 90 % of the time")],
         Own, "the fade of the field is that of the level", Provenance.Derived) { Method = v => v[0] + v[1] - v[2] };
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All =>
-        [RunLoss, ChainGain, SystemBehind, OverDisturbers, ProductsTogether, MedianMargin, JointLoss, LevelAtReceiver, PowerSum, CarrierToNoise, SpreadWithCable, NoiseBehind, CarrierToProducts, Margin];
+        [RunLoss, ChainGain, SystemBehind, OverDisturbers, ProductsTogether, MedianMargin, JointLoss, LevelAtReceiver, PowerSum,
+            CarrierToNoise, SpreadWithCable, NoiseBehind, CarrierToProducts, Margin];
 }

@@ -10,7 +10,8 @@ namespace InstallPacket.Plans.Cabling;
 /// <param name="TestPoints">Where to measure, and what to expect.</param>
 /// <param name="Ladder">The level ladder of the outlet with the smallest margin; null when nothing could be calculated.</param>
 public sealed record CablingPlan(
-    double ColdC, double HotC, string Receiver, double? ReceiverLargestDbm, IReadOnlyList<ElementPlan> Elements, IReadOnlyList<OutletPlan> Outlets,
+    double ColdC, double HotC, string Receiver, double? ReceiverLargestDbm, IReadOnlyList<ElementPlan> Elements,
+        IReadOnlyList<OutletPlan> Outlets,
     IReadOnlyList<TestPointPlan> TestPoints, LadderPlan? Ladder)
 {
     /// <summary>Stations that nobody asked for and that may show up in a scan all the same, strongest first.</summary>
@@ -42,7 +43,8 @@ public sealed record CablingPlan(
 /// <param name="FromPort">Output of the feeding part; 0 when it has only one.</param>
 /// <param name="SettingDb">Gain to set, or null.</param>
 public sealed record ElementPlan(
-    string Id, string Part, string Name, PartKind Kind, string Point, string From, int FromPort, string Run, string Serves, double? SettingDb)
+    string Id, string Part, string Name, PartKind Kind, string Point, string From, int FromPort, string Run, string Serves,
+        double? SettingDb)
 {
     /// <summary>Combiner: what feeds its second input; empty for other parts.</summary>
     public string Second { get; init; } = "";
@@ -78,7 +80,8 @@ public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> 
 /// <param name="ChanceWord"><c>firm</c> from 95 %, <c>fair</c> from 80 %, <c>doubtful</c> from 50 %, else <c>unlikely</c>.</param>
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record OutletChannel(
-    string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb, double ChancePct, string ChanceWord, string Verdict)
+    string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb,
+        double ChancePct, string ChanceWord, string Verdict)
 {
     /// <summary>How far the level may lie off because cable of unknown kind is in the way.</summary>
     public double UncertaintyDb { get; init; }
@@ -93,9 +96,11 @@ public sealed record OutletChannel(
 /// <param name="ReserveDb">How far the output stays below that; null when unknown.</param>
 /// <param name="Strongest">The strongest station.</param>
 /// <param name="ProductsIn">The wanted station whose channel the intermodulation products come nearest; empty when none.</param>
-/// <param name="ProductsDb">That channel over the products; null when the part states no intercept or no product falls into a wanted channel.</param>
+/// <param name="ProductsDb">That channel over the products; null when the part states no intercept or no product falls into a wanted
+/// channel.</param>
 public sealed record AmplifierPlan(
-    string Amplifier, double GainDb, double InputDbm, double OutputDbm, double? LargestDbm, double? ReserveDb, string Strongest, string ProductsIn, double? ProductsDb)
+    string Amplifier, double GainDb, double InputDbm, double OutputDbm, double? LargestDbm, double? ReserveDb, string Strongest,
+        string ProductsIn, double? ProductsDb)
 {
     // Farther below than this nobody would see them.
     private const double CloseDb = 60;
@@ -122,7 +127,8 @@ public sealed record AmplifierProducts(string Station, double OwnDbm, double Pro
 /// <param name="ArrivesV">Voltage at the amplifier; null when it cannot be calculated.</param>
 /// <param name="LeastV">Lowest voltage that it needs.</param>
 /// <param name="Way">Elements from the amplifier to the inserter.</param>
-public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV, double? DrawsMa, double? LoopOhm, double? ArrivesV, double LeastV, IReadOnlyList<string> Way);
+public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV, double? DrawsMa, double? LoopOhm, double? ArrivesV,
+    double LeastV, IReadOnlyList<string> Way);
 
 /// <summary>A station that nobody asked for.</summary>
 /// <param name="Station">The station.</param>
@@ -172,5 +178,6 @@ public sealed record LadderLine(string Station, string Role, double MarginDb, IR
 /// <param name="GainDb">Its gain, or its loss as a negative number.</param>
 /// <param name="LevelDbm">Level behind it.</param>
 /// <param name="NoiseDbm">Noise in the channel there.</param>
-/// <param name="CeilingDbm">Behind an amplifier: the level at which all stations together would reach its largest output; null elsewhere or when unknown.</param>
+/// <param name="CeilingDbm">Behind an amplifier: the level at which all stations together would reach its largest output; null elsewhere
+/// or when unknown.</param>
 public sealed record LadderStep(string Label, double GainDb, double LevelDbm, double NoiseDbm, double? CeilingDbm);

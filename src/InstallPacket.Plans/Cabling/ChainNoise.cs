@@ -13,13 +13,15 @@ internal sealed class ChainNoise(Job job, RoutingPlan routing)
     /// <summary>Largest noise figure over all outlets [dB], hot cable, referred to the antenna terminals.</summary>
     public double WorstDb(double frequencyMHz)
     {
-        if (!_known.TryGetValue(frequencyMHz, out var db)) _known[frequencyMHz] = db = _chain.Outlets.Select(o => AtOutlet(o, frequencyMHz)).DefaultIfEmpty(0).Max();
+        if (!_known.TryGetValue(frequencyMHz, out var db)) _known[frequencyMHz] = db = _chain.Outlets.Select(o =>
+            AtOutlet(o, frequencyMHz)).DefaultIfEmpty(0).Max();
         return db;
     }
 
     private double AtOutlet(Element outlet, double frequencyMHz)
     {
-        var stages = _steps.Steps(_chain.PathTo(outlet, frequencyMHz), frequencyMHz, job.Cabling.HotC).Append(_steps.FlyLead(outlet, frequencyMHz)).Select(s => s.Stage).ToList();
+        var stages = _steps.Steps(_chain.PathTo(outlet, frequencyMHz), frequencyMHz,
+            job.Cabling.HotC).Append(_steps.FlyLead(outlet, frequencyMHz)).Select(s => s.Stage).ToList();
         stages.Add(new Stage("receiver", 0, job.Cabling.Receiver.NoiseFigureDb?.At(frequencyMHz) ?? 0));
         return NoiseCascade.Friis(stages)[^1].NoiseFigureDb;
     }

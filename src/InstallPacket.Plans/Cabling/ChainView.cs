@@ -22,7 +22,8 @@ internal sealed class ChainView(CablingSection cabling)
 
     /// <summary>The elements from the antenna to this one, both included.</summary>
     /// <param name="e">The element.</param>
-    /// <param name="frequencyMHz">At a combiner the way leads through the input whose band holds this frequency; without one, through the first input.</param>
+    /// <param name="frequencyMHz">At a combiner the way leads through the input whose band holds this frequency; without one, through the
+    /// first input.</param>
     public IReadOnlyList<Element> PathTo(Element e, double? frequencyMHz = null)
     {
         var path = new List<Element> { e };
@@ -55,5 +56,6 @@ internal sealed class ChainView(CablingSection cabling)
         e is { Second: not null, Part: CombinerPart combiner } && frequencyMHz is { } f && !Holds(combiner.FromMHz, combiner.ToMHz, f)
         && Holds(combiner.SecondFromMHz, combiner.SecondToMHz, f) ? e.Second : e.From;
 
-    private static bool Holds(double? fromMHz, double? toMHz, double frequencyMHz) => frequencyMHz >= (fromMHz ?? 0) && frequencyMHz <= (toMHz ?? double.PositiveInfinity);
+    private static bool Holds(double? fromMHz, double? toMHz, double frequencyMHz) => frequencyMHz >= (fromMHz ?? 0)
+        && frequencyMHz <= (toMHz ?? double.PositiveInfinity);
 }

@@ -3,16 +3,19 @@ using InstallPacket.Calc.Quantities;
 
 namespace InstallPacket.Plans.Cabling;
 
-/// <summary>Follows direct current from each power inserter toward the antenna, as a graph: which ports pass, what drops, who gets it.</summary>
+/// <summary>Follows direct current from each power inserter toward the antenna, as a graph: which ports pass, what drops, who gets
+/// it.</summary>
 internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing, Workings work, FindingList findings)
 {
     // Without a figure of the maker an amplifier is trusted to a tenth below its nominal voltage (common practice).
     private const double LeastShare = 0.9;
-    private static readonly Constant BothConductors = new("shield-in-the-loop-already", 0, "project-notes", Calc.Sources.Provenance.Derived);
+    private static readonly Constant BothConductors = new("shield-in-the-loop-already", 0, "project-notes",
+        Calc.Sources.Provenance.Derived);
 
     public IReadOnlyList<FeedPlan> Plan()
     {
-        var feeds = job.Cabling.Chain.Where(e => e.Part is AmplifierPart && e.Part.SupplyV is not null).Select(Feed).OfType<FeedPlan>().ToArray();
+        var feeds = job.Cabling.Chain.Where(e => e.Part is AmplifierPart
+            && e.Part.SupplyV is not null).Select(Feed).OfType<FeedPlan>().ToArray();
         foreach (var inserter in job.Cabling.Chain.Where(e => e.Part is PowerInserterPart)) CheckInserter(inserter);
         return feeds;
     }
@@ -21,12 +24,14 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
     {
         var (reached, blocked) = Search(amplifier);
         if (reached.Count > 1)
-            findings.Add(Severity.Stop, "two-supplies", reached[1][^1].At, ("amplifier", amplifier.Id), ("one", reached[0][^1].Id), ("other", reached[1][^1].Id));
+            findings.Add(Severity.Stop, "two-supplies", reached[1][^1].At, ("amplifier", amplifier.Id), ("one", reached[0][^1].Id),
+                ("other", reached[1][^1].Id));
         if (reached.Count > 0) return Calculate(amplifier, reached[0]);
         if (blocked is { } at)
             findings.Add(Severity.Stop, "power-blocked", at.At, ("amplifier", amplifier.Id), ("element", at.Id), ("part", at.Part.Name));
         else
-            findings.Add(Severity.Stop, "power-missing", amplifier.At, ("amplifier", amplifier.Id), ("supply_v", amplifier.Part.SupplyV!.Value));
+            findings.Add(Severity.Stop, "power-missing", amplifier.At, ("amplifier", amplifier.Id),
+                ("supply_v", amplifier.Part.SupplyV!.Value));
         return null;
     }
 
@@ -60,18 +65,22 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
         var (part, source) = ((AmplifierPart)amplifier.Part, (PowerInserterPart)inserter.Part);
         var supply = inserter.Part.SupplyV ?? nominal;
         if (Math.Abs(supply - nominal) > 0.5)
-            findings.Add(Severity.Stop, "supply-mismatch", inserter.At, ("inserter", inserter.Id), ("supply_v", supply), ("amplifier", amplifier.Id),
+            findings.Add(Severity.Stop, "supply-mismatch", inserter.At, ("inserter", inserter.Id), ("supply_v", supply),
+                ("amplifier", amplifier.Id),
                 ("needs_v", nominal));
         if (part.DrawsMa is { } draws && source.LargestCurrentMa is { } most && draws > most)
-            findings.Add(Severity.Stop, "supply-overloaded", inserter.At, ("amplifier", amplifier.Id), ("draws_ma", draws), ("inserter", inserter.Id),
+            findings.Add(Severity.Stop, "supply-overloaded", inserter.At, ("amplifier", amplifier.Id), ("draws_ma", draws),
+                ("inserter", inserter.Id),
                 ("most_ma", most), ("source", source.ProvenanceOf(PowerInserterPartKeys.LargestCurrent)));
         var ohm = LoopOhm(amplifier, way);
         double? arrives = ohm is { } r && part.DrawsMa is { } ma
-            ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, inserter.Part.Figure(PartKeys.Supply, supply), amplifier.Part.Figure(AmplifierPartKeys.Draws, ma).In(0.001),
+            ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, inserter.Part.Figure(PartKeys.Supply, supply),
+                amplifier.Part.Figure(AmplifierPartKeys.Draws, ma).In(0.001),
                 Term.Plan($"cabling.feeds[{amplifier.Id}].loop_ohm", r)).Number : null;
         var least = part.LeastSupplyV ?? LeastShare * nominal;
         if (arrives is { } v && v < least)
-            findings.Add(Severity.Stop, "supply-low", part.LeastSupplyV is null ? "unstated" : "stated", amplifier.At, ("arrives_v", v), ("amplifier", amplifier.Id),
+            findings.Add(Severity.Stop, "supply-low", part.LeastSupplyV is null ? "unstated" : "stated", amplifier.At, ("arrives_v", v),
+                ("amplifier", amplifier.Id),
                 ("supply_v", supply), ("loop_ohm", ohm), ("least_v", least), ("nominal_v", nominal), ("part", amplifier.Part.Id),
                 ("source", part.ProvenanceOf(AmplifierPartKeys.LeastSupply)));
         return new FeedPlan(amplifier.Id, inserter.Id, supply, part.DrawsMa, ohm, arrives, least, [.. way.Select(e => e.Id)]);
@@ -86,7 +95,8 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
             var (run, cable) = (routing.Runs.First(r => r.Id == e.Run), job.Routing.Runs.First(r => r.Id == e.Run).Cable);
             if (cable.LoopOhmPerKm is not { } perKm) return null;
             sum += work.Apply(DcFeed.LoopFormula, $"run {run.Id}, supply of {amplifier.Id}",
-                cable.Figure(CablePartKeys.LoopResistance, perKm), BothConductors, Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM));
+                cable.Figure(CablePartKeys.LoopResistance, perKm), BothConductors,
+                    Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM));
         }
         return sum;
     }
@@ -101,7 +111,8 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
             if (e.Part is AmplifierPart && e.Part.SupplyV is not null) return;
             if (e.Part.ShortsPower)
             {
-                findings.Add(Severity.Stop, "supply-shorted", inserter.At, ("inserter", inserter.Id), ("element", e.Id), ("part", e.Part.Name));
+                findings.Add(Severity.Stop, "supply-shorted", inserter.At, ("inserter", inserter.Id), ("element", e.Id),
+                    ("part", e.Part.Name));
                 return;
             }
             if (!e.Part.PassesPower(way[i + 1].FromPort)) break;

@@ -27,12 +27,15 @@ internal static class LadderLikeness
         }
     }
 
-    private static bool Alike(LadderPlan a, LadderPlan b) => a.Lines.Count == b.Lines.Count && a.Lines.Zip(b.Lines).All(p => Alike(p.First, p.Second));
+    private static bool Alike(LadderPlan a, LadderPlan b) => a.Lines.Count == b.Lines.Count
+        && a.Lines.Zip(b.Lines).All(p => Alike(p.First, p.Second));
 
     private static bool Alike(LadderLine a, LadderLine b) =>
         a.Station == b.Station && a.Role == b.Role && Math.Abs(a.MarginDb - b.MarginDb) <= SameDb && a.Steps.Count == b.Steps.Count
-        && a.Steps.Zip(b.Steps).All(p => Kind(p.First.Label) == Kind(p.Second.Label) && Math.Abs(p.First.LevelDbm - p.Second.LevelDbm) <= SameDb);
+        && a.Steps.Zip(b.Steps).All(p => Kind(p.First.Label) == Kind(p.Second.Label)
+            && Math.Abs(p.First.LevelDbm - p.Second.LevelDbm) <= SameDb);
 
     // Every outlet and its run have names of their own; what the step is counts.
-    private static string Kind(string label) => label.StartsWith("run ", StringComparison.Ordinal) ? "run" : label[(label.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+    private static string Kind(string label) => label.StartsWith("run ", StringComparison.Ordinal) ? "run"
+        : label[(label.IndexOf(' ', StringComparison.Ordinal) + 1)..];
 }

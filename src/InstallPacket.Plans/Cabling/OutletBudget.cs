@@ -13,18 +13,22 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     public OutletChannel Channel(StationPlan s)
     {
         Subject subject = $"{s.Id} at {outlet.Id}";
-        var (normal, cold, hot) = (Level(s, StepPlanner.ReferenceC, subject), LevelDbm(s, job.Cabling.ColdC), LevelDbm(s, job.Cabling.HotC));
+        var (normal, cold, hot) = (Level(s, StepPlanner.ReferenceC, subject), LevelDbm(s, job.Cabling.ColdC),
+            LevelDbm(s, job.Cabling.HotC));
         var figure = NoiseFigure(s);
         var b = s.Budget!;
         var cn = CarrierOverNoise(s, figure, subject);
         var margin = _work.Apply(CablingFormulas.Margin, subject, cn, s.Of("required_cn_db", b.RequiredCnDb));
-        var median = _work.Apply(CablingFormulas.MedianMargin, subject, margin, s.Of("median_dbuv_m", b.MedianDbuvM), s.Of("field_dbuv_m", b.FieldDbuvM));
+        var median = _work.Apply(CablingFormulas.MedianMargin, subject, margin, s.Of("median_dbuv_m", b.MedianDbuvM),
+            s.Of("field_dbuv_m", b.FieldDbuvM));
         var cable = steps.UncertaintyDb(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz);
         var spread = s.Of("spread.total_db", b.Spread.TotalDb);
         if (cable != 0)
-            spread = _work.Apply(CablingFormulas.SpreadWithCable, subject, spread, Term.Plan($"cabling.outlets[{outlet.Id}].channels[{s.Id}].uncertainty_db", cable));
+            spread = _work.Apply(CablingFormulas.SpreadWithCable, subject, spread,
+                Term.Plan($"cabling.outlets[{outlet.Id}].channels[{s.Id}].uncertainty_db", cable));
         var chance = _work.Apply(Probability.MarginFormula, subject, median, spread);
-        return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance), Verdict(margin, chance)) { UncertaintyDb = cable };
+        return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance),
+            Verdict(margin, chance)) { UncertaintyDb = cable };
     }
 
     // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
@@ -35,12 +39,14 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         var level = s.Of("level_dbm", b.LevelDbm);
         Term cn = _work.Apply(CablingFormulas.CarrierToNoise, subject, level, s.Of("thermal_noise_dbm", b.ThermalNoiseDbm), system);
         if (b.InterferenceDbm is { } interference)
-            cn = _work.Apply(Interference.EffectiveCnFormula, subject, cn, _work.Apply(CablingFormulas.OverDisturbers, s.Id, level, s.Of("interference_dbm", interference)));
+            cn = _work.Apply(Interference.EffectiveCnFormula, subject, cn,
+                _work.Apply(CablingFormulas.OverDisturbers, s.Id, level, s.Of("interference_dbm", interference)));
         return loads.WithProducts(cn, s, chain.PathTo(outlet, s.FrequencyMhz), subject, _work);
     }
 
     /// <summary>A chance in words of our own.</summary>
-    public static string ChanceWord(double chance) => chance switch { >= 0.95 => "firm", >= 0.8 => "fair", >= 0.5 => "doubtful", _ => "unlikely" };
+    public static string ChanceWord(double chance) =>
+        chance switch { >= 0.95 => "firm", >= 0.8 => "fair", >= 0.5 => "doubtful", _ => "unlikely" };
 
     private string Verdict(double marginDb, double chance) =>
         marginDb < 0 ? "short" : marginDb < job.Reception.Reserve.Db || chance < job.Reception.ChancePct / 100 ? "thin" : "steady";
@@ -54,7 +60,8 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     }
 
     private double LevelDbm(StationPlan s, double celsius) =>
-        (Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm) + Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Gain))).Dbm;
+        (Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm)
+            + Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Gain))).Dbm;
 
     private Row Level(StationPlan s, double celsius, Subject subject) => _work.Apply(CablingFormulas.LevelAtReceiver, $"{subject}, 20 C",
         s.Of("level_dbm", s.Budget!.LevelDbm), steps.Cascade(Chain(s, celsius), s.FrequencyMhz, celsius, outlet)[^1].Gain);

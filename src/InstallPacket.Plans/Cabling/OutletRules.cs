@@ -11,7 +11,8 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
     {
         foreach (var want in job.Reception.Want)
         {
-            var rows = outlets.SelectMany(o => o.Channels.Where(c => c.Station == want.Value).Select(c => (Outlet: o, Channel: c))).ToArray();
+            var rows = outlets.SelectMany(o =>
+                o.Channels.Where(c => c.Station == want.Value).Select(c => (Outlet: o, Channel: c))).ToArray();
             if (rows.Length == 0) continue;
             CheckMargin(want, rows);
             CheckTooStrong(want, rows);
@@ -28,7 +29,8 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         var (outlet, channel) = rows.MinBy(r => r.Channel.LevelHotDbm);
         var least = Level.FromDbuV(window.LeastDbuv).Dbm;
         if (channel.Verdict == "short" || channel.LevelHotDbm >= least) return;
-        findings.Add(Severity.Caution, "outlet-too-weak", want.At, ("station", want.Value), ("level_dbm", channel.LevelHotDbm), ("outlet", outlet.Id),
+        findings.Add(Severity.Caution, "outlet-too-weak", want.At, ("station", want.Value), ("level_dbm", channel.LevelHotDbm),
+            ("outlet", outlet.Id),
             ("serves", outlet.Serves), ("least_dbm", least), ("mode", window.Mode), ("rule", window.Source()));
     }
 
@@ -40,7 +42,8 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         var difference = high.LevelDbm - low.LevelDbm;
         if (difference <= LargestDifferenceDb || low.Verdict == "short") return;
         var element = job.Cabling.Chain.First(e => e.Id == outlet.Id);
-        findings.Add(Severity.Note, "outlet-uneven", element.At, ("outlet", outlet.Id), ("serves", outlet.Serves), ("difference_db", difference),
+        findings.Add(Severity.Note, "outlet-uneven", element.At, ("outlet", outlet.Id), ("serves", outlet.Serves),
+            ("difference_db", difference),
             ("high", high.Station), ("low", low.Station));
     }
 
@@ -50,13 +53,15 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         var others = rows.Count(r => r.Channel.Verdict == channel.Verdict);
         (string, object?)[] values =
         [
-            ("station", want.Value), ("margin_db", channel.MarginDb), ("chance_pct", channel.ChancePct), ("outlet", outlet.Id), ("serves", outlet.Serves),
+            ("station", want.Value), ("margin_db", channel.MarginDb), ("chance_pct", channel.ChancePct), ("outlet", outlet.Id),
+                ("serves", outlet.Serves),
             ("outlets", rows.Length), ("verdict", channel.Verdict), ("same", others),
         ];
         if (channel.Verdict == "short")
             findings.Add(Severity.Stop, "channel-short", want.At, values);
         else if (channel.Verdict == "thin")
-            findings.Add(Severity.Caution, "channel-thin", want.At, [.. values, ("reserve_db", job.Reception.Reserve.Db), ("demanded_pct", job.Reception.ChancePct)]);
+            findings.Add(Severity.Caution, "channel-thin", want.At,
+                [.. values, ("reserve_db", job.Reception.Reserve.Db), ("demanded_pct", job.Reception.ChancePct)]);
     }
 
     private void CheckTooStrong(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel)[] rows)
@@ -64,7 +69,9 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         if (job.Cabling.Receiver.LargestLevel is not { } largest) return;
         var (outlet, channel) = rows.MaxBy(r => r.Channel.LevelColdDbm);
         if (channel.LevelColdDbm > largest.Dbm)
-            findings.Add(Severity.Caution, "outlet-too-strong", "wanted", want.At, ("station", want.Value), ("level_dbm", channel.LevelColdDbm), ("outlet", outlet.Id),
-                ("serves", outlet.Serves), ("most_dbm", largest.Dbm), ("source", job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)), ("receiver", job.Cabling.Receiver.Id));
+            findings.Add(Severity.Caution, "outlet-too-strong", "wanted", want.At, ("station", want.Value),
+                ("level_dbm", channel.LevelColdDbm), ("outlet", outlet.Id),
+                ("serves", outlet.Serves), ("most_dbm", largest.Dbm), ("source", job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)),
+                    ("receiver", job.Cabling.Receiver.Id));
     }
 }

@@ -35,9 +35,11 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         {
             var e = path[i];
             var second = path[i - 1].Id == e.Second;
-            if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(Lossy($"run {run}", e, RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
+            if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(Lossy($"run {run}", e,
+                RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
             // The last element of a path is looked at behind its own socket or its first output; the others behind the output that goes on.
-            var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort : e.Part is OutletPart ? 0 : 1;
+            var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort
+                : e.Part is OutletPart ? 0 : 1;
             steps.Add(PartStep(e, output, frequencyMHz));
         }
         return steps;
@@ -48,20 +50,23 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         path.Skip(1).Select((e, i) => path[i].Id == e.Second ? e.SecondRun : e.Run).OfType<string>().Sum(run =>
         {
             var cable = job.Routing.Runs.First(r => r.Id == run).Cable;
-            return cable.TolerancePct == 0 ? 0 : cable.TolerancePct / 100 * RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, ReferenceC);
+            return cable.TolerancePct == 0 ? 0
+                : cable.TolerancePct / 100 * RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, ReferenceC);
         });
 
     /// <summary>The lead from an outlet to its receiver; it lies indoors.</summary>
     public ChainStep FlyLead(Element outlet, double frequencyMHz) =>
         Lossy("fly lead", outlet, CableLoss(
-            job.Cabling.FlyCable, $"fly lead {outlet.Id}", Term.Key($"cabling.chain.{outlet.Id}.fly-lead", outlet.FlyLead.Metres), frequencyMHz, Indoors));
+            job.Cabling.FlyCable, $"fly lead {outlet.Id}", Term.Key($"cabling.chain.{outlet.Id}.fly-lead", outlet.FlyLead.Metres),
+                frequencyMHz, Indoors));
 
     /// <summary>Gain and noise figure of the chain up to each step, with their workings.</summary>
     /// <param name="steps">The steps from the antenna terminals on.</param>
     /// <param name="frequencyMHz">Frequency [MHz].</param>
     /// <param name="celsius">Cable temperature [C].</param>
     /// <param name="outlet">The outlet at their end; its own steps, from the receiver cable on, carry its name.</param>
-    public IReadOnlyList<(Term Gain, Term Noise)> Cascade(IReadOnlyList<ChainStep> steps, double frequencyMHz, double celsius, Element? outlet)
+    public IReadOnlyList<(Term Gain, Term Noise)> Cascade(IReadOnlyList<ChainStep> steps, double frequencyMHz, double celsius,
+        Element? outlet)
     {
         var sums = new List<(Term Gain, Term Noise)>();
         for (var i = 0; i < steps.Count; i++)
@@ -69,7 +74,8 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
             Subject subject = outlet is not null && i >= steps.Count - 2
                 ? $"{steps[i].Name} at {outlet.Id}, {frequencyMHz:0.###} MHz, {celsius:0.###} C"
                 : $"{steps[i].Name}, {frequencyMHz:0.###} MHz, {celsius:0.###} C";
-            sums.Add(i == 0 ? (steps[0].Gain, steps[0].Noise) : (_work.Apply(CablingFormulas.ChainGain, subject, sums[^1].Gain, steps[i].Gain),
+            sums.Add(i == 0 ? (steps[0].Gain, steps[0].Noise)
+                : (_work.Apply(CablingFormulas.ChainGain, subject, sums[^1].Gain, steps[i].Gain),
                 _work.Apply(NoiseCascade.FriisFormula, subject, sums[^1].Noise, sums[^1].Gain, steps[i].Noise)));
         }
         return sums;
@@ -79,7 +85,8 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     {
         var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
         var outdoor = run.Lies(CableWay.Outside, CableWay.Attic, CableWay.Conduit, CableWay.Buried, CableWay.Span);
-        Term temperature = !outdoor || celsius.Equals(ReferenceC) ? Indoors : Term.Key(celsius.Equals(job.Cabling.HotC) ? "cabling.temperature.hot" : "cabling.temperature.cold", celsius);
+        Term temperature = !outdoor || celsius.Equals(ReferenceC) ? Indoors
+            : Term.Key(celsius.Equals(job.Cabling.HotC) ? "cabling.temperature.hot" : "cabling.temperature.cold", celsius);
         return CableLoss(cable, $"run {run.Id}", Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM), frequencyMHz, temperature);
     }
 
@@ -115,7 +122,8 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         {
             if (part.AmplificationDb is null) Missing(part, AmplifierPartKeys.Amplification);
             if (part.NoiseFigureDb is null) Missing(part, PartKeys.NoiseFigure);
-            Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db) : part.Figure(AmplifierPartKeys.Amplification, part.AmplificationDb?.At(frequencyMHz) ?? 0);
+            Term gain = e.Setting is { } set ? Term.Key($"cabling.chain.{e.Id}.setting", set.Db)
+                : part.Figure(AmplifierPartKeys.Amplification, part.AmplificationDb?.At(frequencyMHz) ?? 0);
             return new(label, e, gain, part.Figure(PartKeys.NoiseFigure, part.NoiseFigureDb?.At(frequencyMHz) ?? 0), output);
         }
         var loss = e.Part.LossTo(output, frequencyMHz);

@@ -45,9 +45,11 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
 
     private void CheckKinds()
     {
-        var kinds = job.Routing.Runs.Where(r => !r.Existing).GroupBy(r => r.Cable.Id, StringComparer.Ordinal).OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).ToArray();
+        var kinds = job.Routing.Runs.Where(r => !r.Existing).GroupBy(r => r.Cable.Id, StringComparer.Ordinal).OrderByDescending(g =>
+            g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).ToArray();
         foreach (var odd in kinds.Skip(1))
-            findings.Add(Severity.Note, "cable-mixed", odd.First().At, ("runs", odd.Select(r => r.Id)), ("cable", odd.Key), ("other", kinds[0].Key));
+            findings.Add(Severity.Note, "cable-mixed", odd.First().At, ("runs", odd.Select(r => r.Id)), ("cable", odd.Key),
+                ("other", kinds[0].Key));
     }
 
     // Two reflections with a cable between them make a ripple over frequency; the loss of the cable quietens it.
@@ -60,6 +62,7 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
         var ripple = work.Apply(MismatchRipple.PeakToPeakFormula, $"run {e.Run!}, {UnitText.Number(lowest, 0)} MHz",
             from.Part.Figure(ChainKeys.ReturnLoss, one.At(lowest)), e.Part.Figure(ChainKeys.ReturnLoss, other.At(lowest)), loss);
         if (ripple > MostRippleDb)
-            findings.Add(Severity.Note, "run-ripple", e.RunAt, ("from", from.Id), ("to", e.Id), ("ripple_db", ripple.Number), ("run", e.Run));
+            findings.Add(Severity.Note, "run-ripple", e.RunAt, ("from", from.Id), ("to", e.Id), ("ripple_db", ripple.Number),
+                ("run", e.Run));
     }
 }

@@ -11,10 +11,14 @@ internal static class LeafPrinter
     // Ending of a name, unit as printed, decimals that a person uses.
     private static readonly (string Ending, string Unit, int Decimals)[] Units =
     [
-        ("_deg_per_year", "deg/year", 2), ("_deg", "deg", 1), ("_n_per_m", "N/m", 1), ("_kg_per_m", "kg/m", 2), ("_dbuv_m", "dBµV/m", 1), ("_dbm", "dBm", 1), ("_dbd", "dBd", 1),
-        ("_db", "dB", 1), ("_mhz", "MHz", 3), ("_km", "km", 2), ("_mm3", "mm³", 0), ("_mm2", "mm²", 2), ("_m2", "m²", 2), ("_nm2", "N m²", 0), ("_nm", "N m", 0), ("_m", "m", 2),
-        ("_pct", "%", 0), ("_arc_s", "arc-seconds", 1), ("_kv", "kV", 1), ("_v", "V", 1), ("_ma", "mA", 0), ("_ka", "kA", 1), ("_uh", "µH", 2), ("_ohm", "ohm", 1), ("_kw", "kW", 3),
-        ("_pa", "Pa", 0), ("_kg_m3", "kg/m³", 0), ("_kg", "kg", 1), ("_hz", "Hz", 2), ("_ms", "m/s", 1), ("_nt", "nT", 0), ("_c", "°C", 0), ("_k", "K", 0), ("_h", "h", 1), ("_n", "N", 0),
+        ("_deg_per_year", "deg/year", 2), ("_deg", "deg", 1), ("_n_per_m", "N/m", 1), ("_kg_per_m", "kg/m", 2), ("_dbuv_m", "dBµV/m", 1),
+            ("_dbm", "dBm", 1), ("_dbd", "dBd", 1),
+        ("_db", "dB", 1), ("_mhz", "MHz", 3), ("_km", "km", 2), ("_mm3", "mm³", 0), ("_mm2", "mm²", 2), ("_m2", "m²", 2),
+            ("_nm2", "N m²", 0), ("_nm", "N m", 0), ("_m", "m", 2),
+        ("_pct", "%", 0), ("_arc_s", "arc-seconds", 1), ("_kv", "kV", 1), ("_v", "V", 1), ("_ma", "mA", 0), ("_ka", "kA", 1),
+            ("_uh", "µH", 2), ("_ohm", "ohm", 1), ("_kw", "kW", 3),
+        ("_pa", "Pa", 0), ("_kg_m3", "kg/m³", 0), ("_kg", "kg", 1), ("_hz", "Hz", 2), ("_ms", "m/s", 1), ("_nt", "nT", 0), ("_c", "°C", 0),
+            ("_k", "K", 0), ("_h", "h", 1), ("_n", "N", 0),
         ("_ft", "ft", 0), ("_amount", "", 2),
     ];
 
@@ -38,7 +42,8 @@ internal static class LeafPrinter
     }
 
     private static string Print(PlanLeaf? leaf, string unit, int decimals) =>
-        leaf is null || (leaf.Number is null && leaf.Text.Length == 0) ? None : leaf.Number is { } n ? UnitText.Write(n, decimals, unit) : leaf.Text;
+        leaf is null || (leaf.Number is null && leaf.Text.Length == 0) ? None : leaf.Number is { } n ? UnitText.Write(n, decimals, unit)
+            : leaf.Text;
 
     private static (string Name, string Unit, int Decimals) Leaf(string key)
     {

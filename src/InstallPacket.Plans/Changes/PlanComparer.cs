@@ -65,5 +65,7 @@ public static class PlanComparer
 
     // A row with all that is printed of its formula.
     private static string[] Texts(JsonNode workings) =>
-        [.. workings.AsArray().SelectMany(f => f!["rows"]!.AsArray().Select(r => $"{f["id"]} {f["title"]} {f["equation"]} {f["source"]} {f["place"]} {f["result"]} {f["inputs"]} {r}"))];
+        [.. workings.AsArray().SelectMany(f =>
+            f!["rows"]!.AsArray().Select(r =>
+            $"{f["id"]} {f["title"]} {f["equation"]} {f["source"]} {f["place"]} {f["result"]} {f["inputs"]} {r}"))];
 }

@@ -22,7 +22,8 @@ internal static class PlanLeaves
 {
     // What an entry of a list is called by, the first of these that it has.
     private static readonly string[] Names =
-        ["id", "station", "name", "element", "outlet", "amplifier", "role", "run", "use", "what", "point", "site", "model", "label", "part", "stock", "clock", "path", "number"];
+        ["id", "station", "name", "element", "outlet", "amplifier", "role", "run", "use", "what", "point", "site", "model", "label",
+            "part", "stock", "clock", "path", "number"];
 
     /// <summary>All leaves but those of the parts that are compared apart.</summary>
     public static IReadOnlyList<PlanLeaf> Of(JsonObject plan)
@@ -47,7 +48,8 @@ internal static class PlanLeaves
                 leaves.Add(new(subject, key, null, string.Join(", ", words.Select(w => w?.ToString())), Math.Max(1, words.Count)));
                 break;
             default:
-                leaves.Add(node?.GetValueKind() == JsonValueKind.Number ? new(subject, key, CsvNumber.Of(node.ToJsonString()), "") : new(subject, key, null, Words(node)));
+                leaves.Add(node?.GetValueKind() == JsonValueKind.Number ? new(subject, key, CsvNumber.Of(node.ToJsonString()), "")
+                    : new(subject, key, null, Words(node)));
                 break;
         }
     }
@@ -71,5 +73,6 @@ internal static class PlanLeaves
     }
 
     private static string? Name(JsonNode? entry) =>
-        entry is JsonObject o && Names.FirstOrDefault(n => o[n] is JsonValue v && v.ToString().Length > 0) is { } name ? o[name]!.ToString() : null;
+        entry is JsonObject o && Names.FirstOrDefault(n => o[n] is JsonValue v && v.ToString().Length > 0) is { } name
+            ? o[name]!.ToString() : null;
 }

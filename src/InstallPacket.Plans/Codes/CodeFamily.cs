@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans.Codes;
 
 /// <summary>
-/// All that depends on where the house stands: a folder of tables (<c>rules</c>, <c>limits</c>, <c>outlets</c>, <c>bonding</c>, <c>ladders</c>) and one class that
+/// All that depends on where the house stands: a folder of tables (<c>rules</c>, <c>limits</c>, <c>outlets</c>, <c>bonding</c>,
+/// <c>ladders</c>) and one class that
 /// names the standards of wind, mast and screws. Numbers of rules stand in the tables, once.
 /// </summary>
 public abstract class CodeFamily
@@ -72,7 +73,8 @@ public abstract class CodeFamily
     /// <summary>A number that every family must name.</summary>
     /// <param name="id">Its identifier in <c>limits.csv</c>.</param>
     /// <exception cref="InvalidOperationException">The table lacks it.</exception>
-    public CodeLimit Limit(string id) => LimitOf(id) ?? throw new InvalidOperationException($"The code family '{Id}' has no limit '{id}' in its table.");
+    public CodeLimit Limit(string id) => LimitOf(id)
+        ?? throw new InvalidOperationException($"The code family '{Id}' has no limit '{id}' in its table.");
 
     /// <summary>The distance that cable keeps from power wiring; null where the family's table has none, as in a raceway.</summary>
     /// <param name="way">How the cable is laid.</param>
@@ -80,9 +82,11 @@ public abstract class CodeFamily
 
     /// <summary>Largest share of a conduit that cables may fill [%].</summary>
     /// <param name="cables">How many cables share it.</param>
-    public CodeLimit ConduitFill(int cables) => LimitOf(FormattableString.Invariant($"conduit-fill-{cables}")) ?? Limit("conduit-fill-more");
+    public CodeLimit ConduitFill(int cables) => LimitOf(FormattableString.Invariant($"conduit-fill-{cables}"))
+        ?? Limit("conduit-fill-more");
 
-    /// <summary>The level that an outlet should have for a mode; for a mode without a row, the most demanding row of its system. Null when the family asks for nothing.</summary>
+    /// <summary>The level that an outlet should have for a mode; for a mode without a row, the most demanding row of its system. Null when
+    /// the family asks for nothing.</summary>
     /// <param name="system">Transmission system.</param>
     /// <param name="mode">Modulation and code rate.</param>
     public OutletWindow? Outlet(string system, string mode)

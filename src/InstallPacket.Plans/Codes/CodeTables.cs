@@ -12,13 +12,15 @@ internal sealed class CodeTables(Assembly assembly, string folder)
         new CodeRule(r["id"], r["topic"], r.GetValueOrDefault("text"), r["document"], r["edition"], r["provenance"]));
 
     public IReadOnlyList<OutletWindow> Outlets() => Rows("outlets", r => new OutletWindow(
-        r["system"], r["mode"], CsvNumber.Of(r["least_dbuv"]), CsvNumber.Of(r["largest_dbuv"]), r["document"], r["edition"], r["provenance"]));
+        r["system"], r["mode"], CsvNumber.Of(r["least_dbuv"]), CsvNumber.Of(r["largest_dbuv"]), r["document"], r["edition"],
+            r["provenance"]));
 
     public IReadOnlyList<BondingLimit> Bonding() => Rows("bonding", r =>
         new BondingLimit(r["use"], r["metal"], CsvNumber.Of(r["value"]), r["unit"], r["document"], r["edition"], r["provenance"]));
 
     public IReadOnlyDictionary<string, CodeLimit> Limits() => Rows("limits", r => new CodeLimit(
-        r["id"], CsvNumber.Of(r["value"]), r["unit"], r["document"], r["edition"], r["provenance"], r["source"])).ToDictionary(l => l.Id, StringComparer.Ordinal);
+        r["id"], CsvNumber.Of(r["value"]), r["unit"], r["document"], r["edition"], r["provenance"], r["source"])).ToDictionary(l => l.Id,
+            StringComparer.Ordinal);
 
     public IReadOnlyList<LadderDuty> Ladders() => Rows("ladders", r => new LadderDuty(
         r["rating"], CsvNumber.Of(r["capacity"]), r["unit"], r["document"], r["edition"], r["provenance"]));
@@ -26,7 +28,8 @@ internal sealed class CodeTables(Assembly assembly, string folder)
     private IReadOnlyList<T> Rows<T>(string table, Func<IReadOnlyDictionary<string, string>, T> row)
     {
         var name = $"{folder}/{table}.csv";
-        using var stream = assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"The code family has no table {name}.");
+        using var stream = assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"The code family has no table {name}.");
         using var reader = new StreamReader(stream);
         return [.. CsvText.Rows(reader.ReadToEnd()).Select(row)];
     }

@@ -8,4 +8,5 @@ namespace InstallPacket.Plans.Codes;
 /// <param name="Document">Where it is written.</param>
 /// <param name="Edition">Which edition.</param>
 /// <param name="Provenance">How it is known.</param>
-public sealed record OutletWindow(string System, string Mode, double LeastDbuv, double LargestDbuv, string Document, string Edition, string Provenance);
+public sealed record OutletWindow(string System, string Mode, double LeastDbuv, double LargestDbuv, string Document, string Edition,
+    string Provenance);

@@ -1,6 +1,7 @@
 namespace InstallPacket.Plans.Codes;
 
-/// <summary>Limits of rules as values of findings; the words say them by <c>finding-parts.rule</c> and <c>finding-parts.source</c>.</summary>
+/// <summary>Limits of rules as values of findings; the words say them by <c>finding-parts.rule</c> and
+/// <c>finding-parts.source</c>.</summary>
 internal static class RuleValues
 {
     /// <summary>The rule of a limit.</summary>

@@ -27,7 +27,8 @@ public sealed record HandoverPlan(InternetKind ExistingInternet, string Words, I
 /// <param name="ChanceWord">That chance in a word.</param>
 /// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
 public sealed record ScanRow(
-    string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm, string WorstOutlet,
+    string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm,
+        string WorstOutlet,
     double WorstMarginDb, double WorstChancePct, string ChanceWord, string Verdict)
 {
     /// <summary>Whether it has the smallest margin of all wanted channels.</summary>

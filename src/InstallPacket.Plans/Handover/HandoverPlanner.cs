@@ -1,7 +1,8 @@
 namespace InstallPacket.Plans.Handover;
 
 /// <summary>What a scan should find, and what the customer is told.</summary>
-internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting, BondingPlan bonding, MaterialsPlan materials)
+internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting,
+    BondingPlan bonding, MaterialsPlan materials)
 {
     public HandoverPlan Plan()
     {
@@ -18,7 +19,8 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
     {
         var rows = cabling.Outlets.SelectMany(o => o.Channels.Where(c => c.Station == s.Id).Select(c => (Outlet: o, Channel: c))).ToArray();
         var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
-        return new ScanRow(s.Id, s.Name, s.ShowsAs, s.RfChannel, s.FrequencyMhz, rows.Min(r => r.Channel.LevelDbm), rows.Max(r => r.Channel.LevelDbm), outlet.Id,
+        return new ScanRow(s.Id, s.Name, s.ShowsAs, s.RfChannel, s.FrequencyMhz, rows.Min(r => r.Channel.LevelDbm),
+            rows.Max(r => r.Channel.LevelDbm), outlet.Id,
             channel.MarginDb, channel.ChancePct, channel.ChanceWord, channel.Verdict)
         {
             Site = s.Site,

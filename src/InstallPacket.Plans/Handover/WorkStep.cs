@@ -2,7 +2,8 @@ namespace InstallPacket.Plans.Handover;
 
 /// <summary>One step of the work; its words stand in the theme under its identifier.</summary>
 /// <param name="Number">Its number, counted through the whole job.</param>
-/// <param name="Phase">The part of the day: <c>leaving</c>, <c>arrival</c>, <c>ground</c>, <c>mount</c>, <c>outside</c>, <c>bond</c>, <c>inside</c>, <c>power</c>, <c>measure</c> or <c>finish</c>.</param>
+/// <param name="Phase">The part of the day: <c>leaving</c>, <c>arrival</c>, <c>ground</c>, <c>mount</c>, <c>outside</c>, <c>bond</c>,
+/// <c>inside</c>, <c>power</c>, <c>measure</c> or <c>finish</c>.</param>
 /// <param name="Id">What is done.</param>
 public sealed record WorkStep(int Number, string Phase, string Id)
 {

@@ -1,7 +1,8 @@
 namespace InstallPacket.Plans.Handover;
 
 /// <summary>The steps of the work in the order of the trade, from what the plan holds and nothing else.</summary>
-internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting, BondingPlan bonding, MaterialsPlan materials)
+internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingPlan cabling, RoutingPlan routing, MountingPlan mounting,
+    BondingPlan bonding, MaterialsPlan materials)
 {
     private readonly List<WorkStep> _steps = [];
     private string _phase = "";
@@ -23,7 +24,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
 
     private void Begin(string phase) => _phase = phase;
 
-    private void Add(string id, WorkStep? more = null) => _steps.Add((more ?? new WorkStep(0, "", "")) with { Number = _steps.Count + 1, Phase = _phase, Id = id });
+    private void Add(string id, WorkStep? more = null) =>
+        _steps.Add((more ?? new WorkStep(0, "", "")) with { Number = _steps.Count + 1, Phase = _phase, Id = id });
 
     private static WorkStep Shown(string figure) => new(0, "", "") { Figure = figure };
 
@@ -33,7 +35,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Add("read");
         Add("forecast");
         Add("pack");
-        if (materials.Pieces.Count > 0) Add("cut", Shown(materials.Cutting is null ? "cable-labels" : "cutting-plan") with { Count = materials.Pieces.Count });
+        if (materials.Pieces.Count > 0) Add("cut",
+            Shown(materials.Cutting is null ? "cable-labels" : "cutting-plan") with { Count = materials.Pieces.Count });
     }
 
     private void Arrival()
@@ -41,7 +44,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Begin("arrival");
         Add("hazards", mounting.Ladder is null && mounting.PowerLines.Count == 0 ? null : Shown("access-sketch"));
         Add("differences");
-        if (job.Handover.ExistingInternet != InternetKind.None) Add("internet", new WorkStep(0, "", "") { Subject = Word.Of(job.Handover.ExistingInternet) });
+        if (job.Handover.ExistingInternet != InternetKind.None) Add("internet",
+            new WorkStep(0, "", "") { Subject = Word.Of(job.Handover.ExistingInternet) });
         foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing", OfRun(run));
         if (mounting.Ladder is not null) Add("ladder", Shown("access-sketch"));
     }
@@ -50,7 +54,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     {
         Begin("ground");
         if (mounting.Kind != MountKind.Attic) Add("dry-aim", Shown("aim-card"));
-        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Antenna)) Add("assemble", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name });
+        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Antenna)) Add("assemble",
+            new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name });
         foreach (var run in routing.Runs.Where(r => IsAntenna(r.FromElement))) Add("first-joint", Joint(run));
     }
 
@@ -69,7 +74,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Add("raise", Shown(figure));
         if (mounting.LoadPath?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
         Add("aim", Shown("aim-card"));
-        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp", Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
+        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp",
+            Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
     }
 
     private void Outside()
@@ -89,31 +95,40 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Add("bond-check", Shown("bonding-sketch"));
     }
 
-    private WorkStep Piece(string run) => Shown("bonding-sketch") with { PieceNumber = materials.Pieces.FirstOrDefault(p => p.Run == run)?.Number };
+    private WorkStep Piece(string run) =>
+        Shown("bonding-sketch") with { PieceNumber = materials.Pieces.FirstOrDefault(p => p.Run == run)?.Number };
 
     private void Inside()
     {
         Begin("inside");
-        foreach (var e in routing.Entries) Add("entry", new WorkStep(0, "", "") { Subject = e.Point, Name = Word.Of(e.Through), Figure = e.Figure });
+        foreach (var e in routing.Entries) Add("entry",
+            new WorkStep(0, "", "") { Subject = e.Point, Name = Word.Of(e.Through), Figure = e.Figure });
         foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
-        foreach (var e in cabling.Elements.Where(e => e.Kind is PartKind.PowerInserter)) Add("inserter", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
+        foreach (var e in cabling.Elements.Where(e => e.Kind is PartKind.PowerInserter)) Add("inserter",
+            new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
         foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
-        foreach (var e in cabling.Elements.Where(e => e.OpenPorts.Count > 0 && e.Kind != PartKind.Outlet)) Add("terminators", new WorkStep(0, "", "") { Subject = e.Id, Count = e.OpenPorts.Count });
-        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Outlet)) Add("outlet", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
+        foreach (var e in cabling.Elements.Where(e => e.OpenPorts.Count > 0 && e.Kind != PartKind.Outlet)) Add("terminators",
+            new WorkStep(0, "", "") { Subject = e.Id, Count = e.OpenPorts.Count });
+        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Outlet)) Add("outlet",
+            new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
     }
 
     private void Power()
     {
         Begin("power");
-        foreach (var f in cabling.Feeds) Add("supply", new WorkStep(0, "", "") { Subject = f.Inserter, Name = f.Amplifier, ExpectV = f.ArrivesV, Figure = "chain-diagram" });
+        foreach (var f in cabling.Feeds) Add("supply",
+            new WorkStep(0, "", "") { Subject = f.Inserter, Name = f.Amplifier, ExpectV = f.ArrivesV, Figure = "chain-diagram" });
     }
 
     private void Measure()
     {
         Begin("measure");
         foreach (var p in cabling.TestPoints)
-            Add(p.Number == 1 ? "fine-aim" : "measure", new WorkStep(0, "", "") { Subject = p.Element, Name = p.Where, PointNumber = p.Number, Expect = Expected(p), Figure = cabling.Ladder is null ? "" : "level-ladder" });
-        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("lock-aim", Fixing(f, mounting.Kind == MountKind.Attic ? "" : "mount-sketch"));
+            Add(p.Number == 1 ? "fine-aim" : "measure",
+                new WorkStep(0, "", "") { Subject = p.Element, Name = p.Where, PointNumber = p.Number, Expect = Expected(p),
+                Figure = cabling.Ladder is null ? "" : "level-ladder" });
+        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("lock-aim",
+            Fixing(f, mounting.Kind == MountKind.Attic ? "" : "mount-sketch"));
         Add("scan", new WorkStep(0, "", "") { Count = reception.Wanted.Count() });
     }
 
@@ -127,18 +142,23 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     {
         var levels = point.Levels.OrderByDescending(l => l.LevelDbm).ToArray();
         var ends = levels.Length < 2 ? levels : new[] { levels[0], levels[^1] };
-        return [.. ends.Select(l => (Level: l, Station: reception.Wanted.First(s => s.Id == l.Station))).Select(l => new StepLevel(l.Station.Name, l.Station.RfChannel, l.Level.LevelDbm))];
+        return [.. ends.Select(l => (Level: l, Station: reception.Wanted.First(s => s.Id == l.Station))).Select(l =>
+            new StepLevel(l.Station.Name, l.Station.RfChannel, l.Level.LevelDbm))];
     }
 
-    private void Device(ElementPlan e) => Add(e.SettingDb is null ? "device" : "device-set", new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name, Figure = "chain-diagram" });
+    private void Device(ElementPlan e) =>
+        Add(e.SettingDb is null ? "device" : "device-set",
+        new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name, Figure = "chain-diagram" });
 
-    private static bool IsDevice(ElementPlan e) => e.Kind is PartKind.Amplifier or PartKind.Splitter or PartKind.Tap or PartKind.Combiner or PartKind.Filter or PartKind.Attenuator or PartKind.SurgeProtector or PartKind.GroundingBlock or PartKind.Balun;
+    private static bool IsDevice(ElementPlan e) =>
+        e.Kind is PartKind.Amplifier or PartKind.Splitter or PartKind.Tap or PartKind.Combiner or PartKind.Filter or PartKind.Attenuator or PartKind.SurgeProtector or PartKind.GroundingBlock or PartKind.Balun;
 
     // What an outside run ends at stands outside; what is screwed on stands beside what feeds it.
     private bool StandsOutside(ElementPlan e)
     {
         if (e.Run.Length > 0) return routing.Runs.Any(r => r.Id == e.Run && IsOutside(r));
-        return cabling.Elements.FirstOrDefault(f => f.Id == e.From) is { } feeding && (feeding.Kind == PartKind.Antenna || StandsOutside(feeding));
+        return cabling.Elements.FirstOrDefault(f => f.Id == e.From) is { } feeding
+            && (feeding.Kind == PartKind.Antenna || StandsOutside(feeding));
     }
 
     private bool IsAntenna(string element) => cabling.Elements.Any(e => e.Id == element && e.Kind == PartKind.Antenna);
@@ -150,11 +170,13 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private WorkStep Joint(RunPlan run)
     {
         var cable = routing.Cables.FirstOrDefault(c => c.Part == run.Cable);
-        return OfRun(run) with { Name = run.FromElement, TorqueNm = cable?.TorqueNm, TorqueProvenance = cable?.TorqueNm is null ? "maker" : cable.TorqueProvenance, Figure = "chain-diagram" };
+        return OfRun(run) with { Name = run.FromElement, TorqueNm = cable?.TorqueNm, TorqueProvenance = cable?.TorqueNm is null ? "maker"
+            : cable.TorqueProvenance, Figure = "chain-diagram" };
     }
 
     private static WorkStep Fixing(FixingPlan f, string figure) => new(0, "", "")
     {
-        Subject = f.Part, Name = f.Name, Count = f.Count, TorqueNm = f.TorqueNm, TorqueProvenance = f.TorqueNm is null ? "maker" : f.TorqueProvenance, Figure = figure,
+        Subject = f.Part, Name = f.Name, Count = f.Count, TorqueNm = f.TorqueNm, TorqueProvenance = f.TorqueNm is null ? "maker"
+            : f.TorqueProvenance, Figure = figure,
     };
 }

@@ -18,10 +18,12 @@ public static class PlanJson
         Converters =
         {
             new RoundedNumberConverter(), new WordConverter<UnitFamily>(), new WordConverter<PaperSize>(), new WordConverter<LevelUnit>(),
-            new WordConverter<ObstructionKind>(), new WordConverter<Polarisation>(), new WordConverter<PartKind>(), new WordConverter<CableWay>(),
+            new WordConverter<ObstructionKind>(), new WordConverter<Polarisation>(), new WordConverter<PartKind>(),
+                new WordConverter<CableWay>(),
             new WordConverter<EntrySurface>(), new OptionalWordConverter<RoofForm>(), new OptionalWordConverter<RidgeAxis>(),
             new WordConverter<MountKind>(), new WordConverter<Access>(), new OptionalWordConverter<FallProtection>(),
-            new OptionalWordConverter<FixingForm>(), new WordConverter<PieceKind>(), new WordConverter<StockKind>(), new WordConverter<CuttingAim>(),
+            new OptionalWordConverter<FixingForm>(), new WordConverter<PieceKind>(), new WordConverter<StockKind>(),
+                new WordConverter<CuttingAim>(),
             new WordConverter<InternetKind>(), new WordConverter<Severity>(),
         },
     });
@@ -105,7 +107,8 @@ public static class PlanJson
             ["id"] = f.Id,
             ["title"] = f.Title,
             ["equation"] = f.Equation,
-            ["source"] = new JsonObject { ["id"] = source.Id, ["title"] = source.Title, ["publisher"] = source.Publisher, ["edition"] = source.Edition },
+            ["source"] = new JsonObject { ["id"] = source.Id, ["title"] = source.Title, ["publisher"] = source.Publisher,
+                ["edition"] = source.Edition },
             ["place"] = f.Place,
             ["provenance"] = ProvenanceWord.Of(f.Provenance),
             ["result"] = SymbolNode(f.Result),
@@ -136,7 +139,8 @@ public static class PlanJson
 
     private static JsonValue? Number(double value) => double.IsFinite(value) ? JsonValue.Create(Math.Round(value, 9)) : null;
 
-    private static JsonNode Node<T>(T value, System.Text.Json.Serialization.Metadata.JsonTypeInfo<T> type) => JsonSerializer.SerializeToNode(value, type)!;
+    private static JsonNode Node<T>(T value, System.Text.Json.Serialization.Metadata.JsonTypeInfo<T> type) =>
+        JsonSerializer.SerializeToNode(value, type)!;
 }
 
 /// <summary>Source-generated serialisation of the parts of a plan.</summary>

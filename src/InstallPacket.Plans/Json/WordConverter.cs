@@ -17,7 +17,8 @@ internal sealed class OptionalWordConverter<T> : JsonConverter<T?> where T : str
 {
     public override bool HandleNull => true;
 
-    public override T? Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Word.Read<T>(reader.GetString() ?? "");
+    public override T? Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        Word.Read<T>(reader.GetString() ?? "");
 
     public override void Write(Utf8JsonWriter writer, T? value, JsonSerializerOptions options) =>
         writer.WriteStringValue(value is { } member ? Word.Of(member) : "");

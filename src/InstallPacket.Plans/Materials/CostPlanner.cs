@@ -18,15 +18,21 @@ internal sealed class CostPlanner(Job job, PartLibrary parts, Workings work, Fin
         {
             if (PriceOf(item.Part) is not { } unit) continue;
             var quantity = item.Count ?? item.LengthM ?? 0;
-            lines.Add(new(item.Part, item.Name, item.Count, item.LengthM, unit, work.Apply(MaterialsFormulas.LinePrice, item.Part, Line(item.Part, "unit_amount", unit), Line(item.Part, item.Count is null ? "length_m" : "count", quantity))));
+            lines.Add(new(item.Part, item.Name, item.Count, item.LengthM, unit,
+                work.Apply(MaterialsFormulas.LinePrice, item.Part, Line(item.Part, "unit_amount", unit),
+                Line(item.Part, item.Count is null ? "length_m" : "count", quantity))));
         }
         string[] unpriced = [.. items.Where(i => PriceOf(i.Part) is null).Select(i => i.Name)];
         if (unpriced.Length > 0)
             findings.Add(Severity.Note, "price-missing", _materials.At, ("unpriced", unpriced.Length), ("parts", items.Count),
-                ("names", items.Where(i => PriceOf(i.Part) is null).Select(i => i.Part).Take(MostNames)), ("more", unpriced.Length > MostNames));
+                ("names", items.Where(i => PriceOf(i.Part) is null).Select(i => i.Part).Take(MostNames)),
+                    ("more", unpriced.Length > MostNames));
         var net = Hundredths(lines.Sum(l => l.LineAmount));
-        Term tax = _materials.TaxPct is { } rate ? work.Apply(MaterialsFormulas.Tax, "materials", Term.Plan("materials.cost.net_amount", net), Term.Key("materials.tax", rate)) : Mounting.MountTerms.None;
-        return new(_materials.Currency ?? "", lines, net, _materials.TaxPct, tax, work.Apply(MaterialsFormulas.PriceTotal, "materials", Term.Plan("materials.cost.net_amount", net), tax), unpriced);
+        Term tax = _materials.TaxPct is { } rate
+            ? work.Apply(MaterialsFormulas.Tax, "materials", Term.Plan("materials.cost.net_amount", net), Term.Key("materials.tax", rate))
+            : Mounting.MountTerms.None;
+        return new(_materials.Currency ?? "", lines, net, _materials.TaxPct, tax,
+            work.Apply(MaterialsFormulas.PriceTotal, "materials", Term.Plan("materials.cost.net_amount", net), tax), unpriced);
     }
 
     private double? PriceOf(string part) => _materials.Prices.FirstOrDefault(p => p.Name == part)?.Value ?? parts.Find(part)?.Price;

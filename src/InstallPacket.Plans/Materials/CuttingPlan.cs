@@ -39,7 +39,8 @@ public sealed record VanStockPlan(string Stock, string Part, string Name, StockK
 /// <param name="BoundAmount">By price: no plan costs less; null otherwise.</param>
 /// <param name="Strips">What is opened.</param>
 public sealed record CableCutPlan(
-    string Part, string Name, string By, double PiecesM, double OpenedM, double WastePct, double KeptM, double ScrapM, bool Proved, double? BoundM,
+    string Part, string Name, string By, double PiecesM, double OpenedM, double WastePct, double KeptM, double ScrapM, bool Proved,
+        double? BoundM,
     double? PriceAmount, double? BoundAmount, IReadOnlyList<StripPlan> Strips)
 {
     /// <summary>How many pieces.</summary>
@@ -57,7 +58,8 @@ public sealed record CableCutPlan(
 /// <param name="Keep">Whether that goes back to the van.</param>
 /// <param name="Figure">The figure that shows it.</param>
 public sealed record StripPlan(
-    int Number, string Stock, StockKind Kind, bool PartUsed, double LengthM, IReadOnlyList<StripPiecePlan> Pieces, double LeftM, bool Keep, string Figure);
+    int Number, string Stock, StockKind Kind, bool PartUsed, double LengthM, IReadOnlyList<StripPiecePlan> Pieces, double LeftM, bool Keep,
+        string Figure);
 
 /// <summary>A piece on a strip.</summary>
 public sealed record StripPiecePlan(int Number, string Run, double LengthM);

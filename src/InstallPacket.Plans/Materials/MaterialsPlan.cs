@@ -106,7 +106,8 @@ public sealed record ToolPlan(string Id, string Why)
 /// <param name="TotalAmount">Sum with tax.</param>
 /// <param name="Unpriced">Parts without a price, which are not in the sum.</param>
 public sealed record CostPlan(
-    string Currency, IReadOnlyList<CostLine> Lines, double NetAmount, double? TaxPct, double TaxAmount, double TotalAmount, IReadOnlyList<string> Unpriced);
+    string Currency, IReadOnlyList<CostLine> Lines, double NetAmount, double? TaxPct, double TaxAmount, double TotalAmount,
+        IReadOnlyList<string> Unpriced);
 
 /// <summary>A part with its price.</summary>
 public sealed record CostLine(string Part, string Name, int? Count, double? LengthM, double UnitAmount, double LineAmount);
@@ -118,7 +119,8 @@ public sealed record CostLine(string Part, string Name, int? Count, double? Leng
 /// <param name="ClockH">By the clock.</param>
 /// <param name="OutdoorClockH">Of that outdoors.</param>
 /// <param name="DaylightH">Daylight of the day of work.</param>
-public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double PersonH, double ClockH, double OutdoorClockH, double DaylightH)
+public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double PersonH, double ClockH, double OutdoorClockH,
+    double DaylightH)
 {
     /// <summary>Person-hours outdoors.</summary>
     public double OutdoorPersonH { get; init; }
@@ -134,4 +136,5 @@ public sealed record TimePlan(int Crew, IReadOnlyList<TaskPlan> Tasks, double Pe
 /// <param name="PersonH">Person-hours.</param>
 /// <param name="Outdoors">Whether it needs daylight and weather.</param>
 /// <param name="Provenance">How the hours are known.</param>
-public sealed record TaskPlan(string Id, string Per, int? Count, double? LengthM, double EachH, double? PerLengthM, double PersonH, bool Outdoors, string Provenance);
+public sealed record TaskPlan(string Id, string Per, int? Count, double? LengthM, double EachH, double? PerLengthM, double PersonH,
+    bool Outdoors, string Provenance);

@@ -22,7 +22,8 @@ internal sealed class MaterialsPlanner(
         Add(job.Mounting.Mast, 1, 0, "mast");
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
         AddBonding(job.Bonding);
-        if (job.Mounting.Guys is { } guys && mounting.LoadPath?.Guys is { Count: > 0 } sets) Add(guys.Part, 0, sets.Sum(s => s.Count * (s.LengthM + MountingFormulas.GuyEndsM)), "guys");
+        if (job.Mounting.Guys is { } guys && mounting.LoadPath?.Guys is { Count: > 0 } sets) Add(guys.Part, 0,
+            sets.Sum(s => s.Count * (s.LengthM + MountingFormulas.GuyEndsM)), "guys");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
         var pieces = new PiecePlanner(job, routing, mounting, _work).Plan();
@@ -30,11 +31,14 @@ internal sealed class MaterialsPlanner(
         ItemPlan[] items = [.. used.Select(Item).Select(packs.Of)];
         PiecePlan[] cut = [.. pieces.Select(p => p.Piece)];
         return new MaterialsPlan(
-            cut, items, [.. used.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p => p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value.Text)))])
+            cut, items,
+                [.. used.Select(i => i.Part).Append(job.Cabling.Receiver).SelectMany(p =>
+                p.Provenance.Select(f => new PartFigure(p.Id, p.Name, f.Key, f.Value.Text)))])
         {
             Cutting = new CuttingPlanner(job, pieces, _work, _findings).Plan(),
             // Guys come last and need no label.
-            LabelSheets = [.. cut.Where(p => p.Kind != PieceKind.Guy).Chunk(PiecesOnSheet).Select((c, i) => new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
+            LabelSheets = [.. cut.Where(p => p.Kind != PieceKind.Guy).Chunk(PiecesOnSheet).Select((c, i) =>
+                new LabelSheetPlan(i == 0 ? "cable-labels" : $"cable-labels-{i + 1}", i * PiecesOnSheet + 1, c.Length))],
             Tools = new ToolPlanner(job, routing, mounting, siting, parts, _findings).Plan(items),
             Cost = new CostPlanner(job, parts, _work, _findings).Plan(items),
             Time = new TimePlanner(job, routing, _work, _findings).Plan(cut),
@@ -59,11 +63,13 @@ internal sealed class MaterialsPlanner(
             if (lengthM > 0) Add(part, 0, lengthM, what);
         }
         var same = bonding.ShieldConductor.Id == bonding.Conductor.Id;
-        Conductor(bonding.Conductor, bonding.MastLength.Metres + (same ? bonding.ShieldLength.Metres : 0), same ? "bonding of mast and shield" : "bonding of the mast");
+        Conductor(bonding.Conductor, bonding.MastLength.Metres + (same ? bonding.ShieldLength.Metres : 0), same
+            ? "bonding of mast and shield" : "bonding of the mast");
         if (!same) Conductor(bonding.ShieldConductor, bonding.ShieldLength.Metres, "bonding of the shield");
         if (bonding.Rod is not { } rod) return;
         Add(rod.Part, rod.Count, 0, "rod of the mast");
-        if (rod.Jumper is { } jumper) Conductor(jumper, rod.JumperLength.Metres + (rod.Count > 1 ? rod.Spacing?.Metres ?? 0 : 0), "jumper of the rod");
+        if (rod.Jumper is { } jumper) Conductor(jumper, rod.JumperLength.Metres + (rod.Count > 1 ? rod.Spacing?.Metres ?? 0 : 0),
+            "jumper of the rod");
         if (rod.Clamp is { } clamp) Add(clamp, RodPlanner.Clamps(rod), 0, "rod of the mast");
     }
 

@@ -10,7 +10,8 @@ internal static class PlanTable
     /// <param name="path">Path below the project folder, for example <c>Materials/hours.csv</c>.</param>
     public static IReadOnlyList<IReadOnlyDictionary<string, string>> Rows(string path)
     {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(path) ?? throw new InvalidOperationException($"The table {path} is not embedded in the assembly.");
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(path)
+            ?? throw new InvalidOperationException($"The table {path} is not embedded in the assembly.");
         using var reader = new StreamReader(stream);
         return CsvText.Rows(reader.ReadToEnd());
     }

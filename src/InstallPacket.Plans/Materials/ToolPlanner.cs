@@ -1,9 +1,11 @@
 namespace InstallPacket.Plans.Materials;
 
 /// <summary>Derives the tools from what the plan does: fixings, torques, connectors, ways of the cable, access.</summary>
-internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mounting, SitingPlan siting, PartLibrary parts, FindingList findings)
+internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mounting, SitingPlan siting, PartLibrary parts,
+    FindingList findings)
 {
-    private static readonly HashSet<string> Ids = PlanTable.Rows("Materials/tools.csv").Select(r => r["id"]).ToHashSet(StringComparer.Ordinal);
+    private static readonly HashSet<string> Ids = PlanTable.Rows("Materials/tools.csv").Select(r =>
+        r["id"]).ToHashSet(StringComparer.Ordinal);
 
     public IReadOnlyList<ToolPlan> Plan(IReadOnlyList<ItemPlan> items) =>
         [.. Holes(), .. Tightening(), .. Connectors(items), .. Ways(items), .. Bonding(), .. Measuring(), .. WorkPlace(), .. Asked()];
@@ -18,7 +20,8 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
         foreach (var hole in mounting.Fixings.Where(f => f.PilotM is > 0).GroupBy(f => f.PilotM!.Value))
             yield return Tool("drill-bit", string.Join(", ", hole.Select(f => f.Name))) with { SizeM = hole.Key };
         Fixing[] bare = [.. job.Mounting.Fixings.Where(f => f.Pilot is null)];
-        foreach (var f in bare.Where(f => f.Part.Form == FixingForm.Anchor)) yield return Tool("hammer-drill", $"{f.Part.Name}, into {f.Into}");
+        foreach (var f in bare.Where(f => f.Part.Form == FixingForm.Anchor)) yield return Tool("hammer-drill",
+            $"{f.Part.Name}, into {f.Into}");
         foreach (var f in bare.Where(f => f.Part.Role != PartRole.AntennaClamp)) yield return Tool("drill-bit-sheet", f.Part.Name);
         yield return Tool("eye-protection", "drilling");
     }
@@ -27,7 +30,8 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
     {
         if (mounting.Fixings.Count > 0) yield return Tool("spanners", string.Join(", ", mounting.Fixings.Select(f => f.Name)));
         var torques = mounting.Fixings.Where(f => f.TorqueNm is not null).Select(f => f.TorqueNm!.Value).ToArray();
-        if (torques.Length > 0) yield return Tool("torque-wrench", "fixings; the maker's sheets govern") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
+        if (torques.Length > 0) yield return Tool("torque-wrench",
+            "fixings; the maker's sheets govern") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
         yield return Tool("spirit-level", "bracket and mast");
     }
 
@@ -35,7 +39,8 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
     {
         foreach (var c in items.Where(i => i.Kind == PartKind.Connector)) yield return Tool("compression-tool", c.Name);
         var torques = routing.Cables.Where(c => c.TorqueNm is not null).Select(c => c.TorqueNm!.Value).ToArray();
-        if (torques.Length > 0) yield return Tool("connector-torque-wrench", "F connectors outdoors and on splitters") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
+        if (torques.Length > 0) yield return Tool("connector-torque-wrench",
+            "F connectors outdoors and on splitters") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
         foreach (var c in items.Where(i => i.Kind == PartKind.Cable)) yield return Tool("cable-stripper", c.Name);
         yield return Tool("cable-cutter", "square ends");
         yield return Tool("marker", "labels at both ends of each piece");
@@ -59,7 +64,8 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
     private IEnumerable<ToolPlan> Bonding()
     {
         yield return Tool("conductor-cutter", job.Bonding.Conductor.Name);
-        yield return Tool("voltage-tester", "before shields and earth are joined" + (job.Cabling.Chain.Any(e => e.Part is PowerInserterPart) ? "; supply of the amplifier" : ""));
+        yield return Tool("voltage-tester", "before shields and earth are joined"
+            + (job.Cabling.Chain.Any(e => e.Part is PowerInserterPart) ? "; supply of the amplifier" : ""));
     }
 
     private IEnumerable<ToolPlan> Measuring()
@@ -71,7 +77,8 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
 
     private IEnumerable<ToolPlan> WorkPlace()
     {
-        if (mounting.Ladder is { } ladder) yield return Tool("ladder", "rails past the edge at the work place") with { LengthM = ladder.RailM };
+        if (mounting.Ladder is { } ladder) yield return Tool("ladder",
+            "rails past the edge at the work place") with { LengthM = ladder.RailM };
         if (mounting.Access == Access.Platform) yield return Tool("platform", "work at height");
         if (mounting.Access == Access.Tower) yield return Tool("tower", "work at height");
         if (mounting.Access == Access.Inside) yield break;
@@ -85,7 +92,8 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
         {
             if (Ids.Contains(asked.Value)) yield return Tool(asked.Value, "asked for by the job");
             else
-                findings.Add(Severity.Caution, "tool-unknown", asked.At, ("tool", asked.Value), ("known", Ids.Order(StringComparer.Ordinal)));
+                findings.Add(Severity.Caution, "tool-unknown", asked.At, ("tool", asked.Value),
+                    ("known", Ids.Order(StringComparer.Ordinal)));
         }
     }
 }

@@ -23,7 +23,8 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
     /// <summary>Says what is missing against a fall from the roof.</summary>
     public void CheckFall()
     {
-        if (_mounting.Access != Access.LadderAndRoof || _mounting.FallProtection?.Value is FallProtection.Edge or FallProtection.Harness or FallProtection.Platform) return;
+        if (_mounting.Access != Access.LadderAndRoof
+            || _mounting.FallProtection?.Value is FallProtection.Edge or FallProtection.Harness or FallProtection.Platform) return;
         var from = code.LimitOf("fall-protection");
         if (from is not null && _mounting.WorkHeight.Metres < from.Value) return;
         var severity = _mounting.FallProtection is null ? Severity.Caution : Severity.Stop;
@@ -52,7 +53,8 @@ internal sealed class AccessPlanner(Job job, CodeFamily code, Workings work, Fin
             return rating.Rating;
         }
         var strongest = code.Ladders[^1];
-        findings.Add(Severity.Stop, "ladder-overloaded", load.At, ("load_kg", load.Value), ("capacity_kg", strongest.CapacityKg), ("rating", strongest.Rating),
+        findings.Add(Severity.Stop, "ladder-overloaded", load.At, ("load_kg", load.Value), ("capacity_kg", strongest.CapacityKg),
+            ("rating", strongest.Rating),
             ("rule", RuleValues.Of(strongest.Document, strongest.Edition, strongest.Provenance)));
         return "";
     }

@@ -25,7 +25,8 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
         var (top, line) = Loads(wind);
         var (pull, moment) = (top + line * length, work.Apply(MountingFormulas.FootMoment, "ballast", top, job.MastLength(), line));
         Term Of(string key, double number) => MountTerms.LoadPath("ballast." + key, number);
-        Term force = Of("force_n", pull), lever = Of("lever_m", pull > 0 ? moment / pull : 0), side = Term.Key("mounting.ballast.side", ballast.SideM);
+        Term force = Of("force_n", pull), lever = Of("lever_m", pull > 0 ? moment / pull : 0),
+            side = Term.Key("mounting.ballast.side", ballast.SideM);
         var turn = work.Apply(BallastBase.OverturningFormula, "ballast", force, lever, side);
         Term friction = ballast.Friction is { } measured ? Term.Key("mounting.ballast.friction", measured) : UsualFriction;
         var slide = work.Apply(BallastBase.SlidingFormula, "ballast", force, friction);
@@ -34,7 +35,8 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
         Term own = Of("own_n", weightN ?? 0), block = Term.Key("mounting.ballast.block", ballast.BlockKg);
         if (need > MostN)
         {
-            ledger.Force("ballast-turn", "the base against overturning and sliding", need, MostN, "more weight than a base of blocks can have (our rule)", "derived", ballast.At, ("blocks", null));
+            ledger.Force("ballast-turn", "the base against overturning and sliding", need, MostN,
+                "more weight than a base of blocks can have (our rule)", "derived", ballast.At, ("blocks", null));
             return null;
         }
         var needed = (int)work.Apply(BallastBase.BlocksFormula, "ballast", need, own, block).Number;
@@ -44,7 +46,8 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
         Check("ballast-slide", "the base against sliding", slide / share, total, ballast, needed);
         var pressure = work.Apply(BallastBase.RoofPressureFormula, "ballast", own, Of("blocks", blocks), block, side);
         Roof(ballast, pressure);
-        return new BallastPlan(ballast.SideM, force, lever, turn, slide, own, blocks, ballast.BlockKg, total, pressure, ballast.RoofBearsPa);
+        return new BallastPlan(ballast.SideM, force, lever, turn, slide, own, blocks, ballast.BlockKg, total, pressure,
+            ballast.RoofBearsPa);
     }
 
     private (Term Top, Term Line) Loads(WindPlan wind) => code.WeightAgainstGust
@@ -58,11 +61,13 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
     {
         if (ballast.RoofBearsPa is { } bears)
         {
-            ledger.Stress("roof-load", "the roof under the base", pressure, bears, ballast.Stated ?? "stated in the job: name the paper", "stated", ballast.At);
+            ledger.Stress("roof-load", "the roof under the base", pressure, bears, ballast.Stated ?? "stated in the job: name the paper",
+                "stated", ballast.At);
             return;
         }
         if (pressure <= BallastBase.RoofPressureLimitPa) return;
-        ledger.Unknown("the roof under the base", "roof", ballast.At, ("pressure_pa", pressure), ("from_pa", BallastBase.RoofPressureLimitPa));
+        ledger.Unknown("the roof under the base", "roof", ballast.At, ("pressure_pa", pressure),
+            ("from_pa", BallastBase.RoofPressureLimitPa));
     }
 
     private void Place(BallastSection ballast, WindPlan wind)
@@ -70,6 +75,7 @@ internal sealed class BallastPlanner(Job job, CodeFamily code, Workings work, Fi
         if (job.Mounting.RoofPitchDeg is > SteepestDeg and var pitch)
             findings.Add(Severity.Stop, "ballast-unfit", "pitch", ballast.At, ("pitch_deg", pitch), ("most_deg", SteepestDeg));
         if (code.LimitOf("ballast-fastest-wind") is { } fastest && wind.SpeedMs > fastest.Value)
-            findings.Add(Severity.Stop, "ballast-unfit", "wind", ballast.At, ("speed_ms", wind.SpeedMs), ("most_ms", fastest.Value), ("rule", fastest.Source()));
+            findings.Add(Severity.Stop, "ballast-unfit", "wind", ballast.At, ("speed_ms", wind.SpeedMs), ("most_ms", fastest.Value),
+                ("rule", fastest.Source()));
     }
 }

@@ -22,7 +22,8 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
             return;
         }
         if (each < UsualFixings)
-            findings.Add(Severity.Note, "bracket-fixings-few", _mounting.Fixings[0].At, ("fixings", each), ("brackets", brackets), ("usual", UsualFixings));
+            findings.Add(Severity.Note, "bracket-fixings-few", _mounting.Fixings[0].At, ("fixings", each), ("brackets", brackets),
+                ("usual", UsualFixings));
         if (_mounting.Mount.StandOffM is not { } standOff)
         {
             ledger.Unknown("the fixing of the bracket", "stand-off", _mounting.Mount.At, ("mount", _mounting.Mount.Id));
@@ -30,7 +31,9 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
         }
         // The foot of a ground mast carries the weight, not its bracket.
         var weight = brackets == 1 ? 0 : (weightN ?? 0) * code.Limit("weight-factor").Value;
-        Term couple = weight > 0 ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.LoadPath("bracket.weight_n", weight), Of(MountPartKeys.StandOff, standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
+        Term couple = weight > 0
+            ? work.Apply(MountReactions.StandoffFormula, "upper bracket", MountTerms.LoadPath("bracket.weight_n", weight),
+            Of(MountPartKeys.StandOff, standOff), MountTerms.Wind("spacing_m", wind.SpacingM)) : MountTerms.None;
         // Guys can make the lower one bear more than the upper one.
         var force = brackets == 1 ? Math.Abs(wind.UpperN) : Math.Max(Math.Abs(wind.UpperN), Math.Abs(wind.LowerN));
         var demands = new List<FixingDemand> { Away(force, couple, weight / 2, each) };
@@ -49,7 +52,8 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
     private FixingDemand Away(double force, Term couple, double weight, int each) => new(
         "wind away from the wall",
         work.Apply(MountingFormulas.PullAway, "upper bracket", Bracket("force_n", force), couple, Bracket("fixings", each)),
-        work.Apply(MountingFormulas.Shear, "upper bracket, wind away from the wall", MountTerms.None, Bracket("share_of_weight_n", weight), Bracket("fixings", each)));
+        work.Apply(MountingFormulas.Shear, "upper bracket, wind away from the wall", MountTerms.None, Bracket("share_of_weight_n", weight),
+            Bracket("fixings", each)));
 
     private FixingDemand? Along(double force, Term couple, double weight, int each, double standOff)
     {
@@ -61,10 +65,12 @@ internal sealed class BracketPlanner(Job job, CodeFamily code, Workings work, Fi
                 ("mount", _mounting.Mount.Id));
             return null;
         }
-        var pull = work.Apply(MountReactions.AlongWallFormula, "upper bracket", Bracket("force_n", force), Of(MountPartKeys.StandOff, standOff), Of(_mounting.Mount.AcrossM is null ? MountPartKeys.Edge : MountPartKeys.Across, lever));
+        var pull = work.Apply(MountReactions.AlongWallFormula, "upper bracket", Bracket("force_n", force),
+            Of(MountPartKeys.StandOff, standOff), Of(_mounting.Mount.AcrossM is null ? MountPartKeys.Edge : MountPartKeys.Across, lever));
         return new("wind along the wall",
             work.Apply(MountingFormulas.PullAlong, "upper bracket", pull, Bracket("sharing", sharing), couple, Bracket("fixings", each)),
-            work.Apply(MountingFormulas.Shear, "upper bracket, wind along the wall", Bracket("force_n", force), Bracket("share_of_weight_n", weight), Bracket("fixings", each)));
+            work.Apply(MountingFormulas.Shear, "upper bracket, wind along the wall", Bracket("force_n", force),
+                Bracket("share_of_weight_n", weight), Bracket("fixings", each)));
     }
 
     private void CheckSpacing(WindPlan wind)

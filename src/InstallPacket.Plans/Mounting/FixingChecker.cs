@@ -33,13 +33,15 @@ internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, Loa
 
     private IFixingResistance? Stated(Fixing f, string way = "no-capacity")
     {
-        if (f is { PullN: { } pull, ShearN: { } shear }) return new StatedResistance(work, f.Key("pull", pull), f.Key("shear", shear), f.Stated);
+        if (f is { PullN: { } pull, ShearN: { } shear }) return new StatedResistance(work, f.Key("pull", pull), f.Key("shear", shear),
+            f.Stated);
         return Unknown(f, way);
     }
 
     private IFixingResistance? Unknown(Fixing f, string way)
     {
-        ledger.Unknown("the fixing " + f.Part.Name, way, f.At, ("part", f.Part.Id), ("family", job.Code), ("form", f.Part.Form is { } form ? Word.Of(form) : null));
+        ledger.Unknown("the fixing " + f.Part.Name, way, f.At, ("part", f.Part.Id), ("family", job.Code),
+            ("form", f.Part.Form is { } form ? Word.Of(form) : null));
         return null;
     }
 
@@ -48,8 +50,11 @@ internal sealed class FixingChecker(Job job, CodeFamily code, Workings work, Loa
         Subject what = $"{f.Subject(job)}, {demand.Case}";
         var (use, bears) = resistance.Use(what, demand);
         ledger.Add(
-            new LoadPathCheck("fixing", what.ToString(), use, resistance.Basis, resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears, PullN = demand.PullN, ShearN = demand.ShearN },
-            f.At, ("pull_n", demand.PullN), ("shear_n", demand.ShearN), ("capacity_n", bears), ("pull_capacity_n", resistance.PullN), ("shear_capacity_n", resistance.ShearN));
+            new LoadPathCheck("fixing", what.ToString(), use, resistance.Basis,
+                resistance.Provenance) { DemandN = Math.Sqrt(demand.PullN * demand.PullN + demand.ShearN * demand.ShearN), BearsN = bears,
+                PullN = demand.PullN, ShearN = demand.ShearN },
+            f.At, ("pull_n", demand.PullN), ("shear_n", demand.ShearN), ("capacity_n", bears), ("pull_capacity_n", resistance.PullN),
+                ("shear_capacity_n", resistance.ShearN));
     }
 }
 

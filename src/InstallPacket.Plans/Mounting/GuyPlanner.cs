@@ -39,13 +39,16 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
     private GuySetPlan Set(GuySection guys, GuySet s, int number, double push)
     {
         Subject subject = $"ring {number}";
-        var angle = work.Apply(MountingFormulas.GuyAngle, subject, Term.Key("mounting.guys.sets.anchor-radius", s.RadiusM), Term.Key("mounting.guys.sets.ring", s.RingM)).Number;
+        var angle = work.Apply(MountingFormulas.GuyAngle, subject, Term.Key("mounting.guys.sets.anchor-radius", s.RadiusM),
+            Term.Key("mounting.guys.sets.ring", s.RingM)).Number;
         if (angle < Guys.LeastAngleDeg - 1e-6)
-            findings.Add(Severity.Stop, "guy-angle-small", s.At, ("ring_m", s.RingM), ("angle_deg", angle), ("least_deg", Guys.LeastAngleDeg),
+            findings.Add(Severity.Stop, "guy-angle-small", s.At, ("ring_m", s.RingM), ("angle_deg", angle),
+                ("least_deg", Guys.LeastAngleDeg),
                 ("radius_m", Guys.AnchorRadiusM(s.RingM, Guys.LeastAngleDeg)));
         // Outside 1 to 89 deg the equation runs away; the finding above, or plain sight, stops such guys.
         angle = Math.Clamp(angle, 1, 89);
-        var fromWind = work.Apply(Guys.WorstTensionFormula, subject, Of(number, "push_n", push), Of(number, "angle_deg", angle), Of(number, "count", s.Count));
+        var fromWind = work.Apply(Guys.WorstTensionFormula, subject, Of(number, "push_n", push), Of(number, "angle_deg", angle),
+            Of(number, "count", s.Count));
         var tension = work.Apply(MountingFormulas.GuyPull, subject, fromWind, Term.Key("mounting.guys.pretension", guys.PretensionN));
         return new(s.RingM, s.Count, s.RadiusM, angle, push, tension, Math.Sqrt(s.RingM * s.RingM + s.RadiusM * s.RadiusM));
     }
@@ -54,10 +57,12 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
     {
         var most = sets.Max(s => s.TensionN);
         if (guys.Part.BreakingN is { } breaking)
-            ledger.Force("guy-wire", "the guy wire", most, breaking / Guys.BreakingFactor, "half its breaking strength, common practice", guys.Part.ProvenanceOf(PartKeys.Breaking), guys.At);
+            ledger.Force("guy-wire", "the guy wire", most, breaking / Guys.BreakingFactor, "half its breaking strength, common practice",
+                guys.Part.ProvenanceOf(PartKeys.Breaking), guys.At);
         else ledger.Unknown("the guy wire", "guy", guys.Part.At, ("guy", guys.Part.Id));
         if (guys.AnchorPullN is { } anchor)
-            ledger.Force("guy-anchor", "the anchor of a guy: " + guys.Anchor, most, anchor, guys.Stated ?? "stated in the job: name the sheet or the test", "stated", guys.At);
+            ledger.Force("guy-anchor", "the anchor of a guy: " + guys.Anchor, most, anchor, guys.Stated
+                ?? "stated in the job: name the sheet or the test", "stated", guys.At);
         else ledger.Unknown("the anchor of the guys", "anchor", guys.At);
     }
 
@@ -65,17 +70,24 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
     {
         var material = MastTubes.Material(job.Mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
         var tube = new MastSection(job.Mounting.Mast.DiameterM!.Value, job.Mounting.Mast.WallM!.Value);
-        var push = sets.Select((s, i) => work.Apply(Guys.WorstCompressionFormula, $"ring {i + 1}", Of(i + 1, "push_n", s.PushN), Of(i + 1, "angle_deg", s.AngleDeg), Of(i + 1, "count", s.Count)).Number).Sum();
+        var push = sets.Select((s, i) =>
+            work.Apply(Guys.WorstCompressionFormula, $"ring {i + 1}", Of(i + 1, "push_n", s.PushN), Of(i + 1, "angle_deg", s.AngleDeg),
+            Of(i + 1, "count", s.Count)).Number).Sum();
         var still = sets.Sum(s => s.Count * guys.PretensionN * Math.Cos(s.AngleDeg * Math.PI / 180));
-        var total = work.Apply(MountingFormulas.ColumnPush, "mast", Pushed("push_n", push), Pushed("still_n", still), Pushed("weight_n", weightN ?? 0));
+        var total = work.Apply(MountingFormulas.ColumnPush, "mast", Pushed("push_n", push), Pushed("still_n", still),
+            Pushed("weight_n", weightN ?? 0));
         var supports = MastFrame.Guyed(job.Mounting).SupportsM;
         var span = supports.Skip(1).Zip(supports, (upper, lower) => upper - lower).Max();
-        var euler = work.Apply(Guys.EulerFormula, "mast", MountTerms.Stiffness(tube, material.ModulusPa), Pushed("span_m", span), HingedEnds);
+        var euler = work.Apply(Guys.EulerFormula, "mast", MountTerms.Stiffness(tube, material.ModulusPa), Pushed("span_m", span),
+            HingedEnds);
         var allowable = work.Apply(Guys.AllowableCompressionFormula, "mast", euler);
-        ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory", guys.At);
-        var use = work.Apply(MountingFormulas.ColumnUse, "mast", MountTerms.Wind("use_share", wind.UseShare), Pushed("use_share", total / allowable));
+        ledger.Force("mast-column", "the mast against buckling under its guys", total, allowable, "Euler, allowable strength", "memory",
+            guys.At);
+        var use = work.Apply(MountingFormulas.ColumnUse, "mast", MountTerms.Wind("use_share", wind.UseShare),
+            Pushed("use_share", total / allowable));
         Column = new(push, still, weightN ?? 0, span, total / allowable);
-        ledger.Add(new LoadPathCheck("mast-together", "the mast in bending and push together", use, "straight line between both", "derived"), guys.At,
+        ledger.Add(new LoadPathCheck("mast-together", "the mast in bending and push together", use, "straight line between both",
+            "derived"), guys.At,
             ("bending_share", wind.UseShare), ("push_share", total / allowable));
     }
 }

@@ -10,7 +10,8 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
 
     public IReadOnlyList<HazardPlan> Plan(IReadOnlyList<PowerLinePlan> lines)
     {
-        Add("overhead-wires", job.Siting.PowerLines is null ? "unknown" : lines.Count == 0 ? "none" : lines.All(l => l.Clear) ? "clear" : "near", lines.Any(l => !l.Clear));
+        Add("overhead-wires", job.Siting.PowerLines is null ? "unknown" : lines.Count == 0 ? "none" : lines.All(l => l.Clear) ? "clear"
+            : "near", lines.Any(l => !l.Clear));
         if (_mounting.Access != Access.Inside) Add("height", Word.Of(_mounting.Access));
         Roof();
         if (_mounting.Kind == MountKind.ChimneyLashing) Chimney(_mounting.Chimney?.State.Value ?? ChimneyState.Unknown);
@@ -22,7 +23,8 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
         if (_mounting.Access != Access.Inside) Add("falling-objects", "yes");
         if (_mounting.Guys is not null) Add("guys", "yes");
         if (_mounting.Kind == MountKind.Ballast) Add("ballast", _mounting.Ballast?.RoofBearsPa is null ? "unknown" : "known");
-        if (_mounting.Kind == MountKind.Attic || _mounting.Access == Access.Inside || job.Routing.Runs.Any(r => r.Way == CableWay.Attic)) Add("attic", "yes");
+        if (_mounting.Kind == MountKind.Attic || _mounting.Access == Access.Inside
+            || job.Routing.Runs.Any(r => r.Way == CableWay.Attic)) Add("attic", "yes");
         Electricity();
         return _hazards;
     }
@@ -55,7 +57,8 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
 
     private void Services()
     {
-        var digs = _mounting.Kind == MountKind.GroundMast || _mounting.Guys is not null || job.Bonding.Rod is not null || job.Routing.Points.Values.Any(p => p.HeightM < 0);
+        var digs = _mounting.Kind == MountKind.GroundMast || _mounting.Guys is not null || job.Bonding.Rod is not null
+            || job.Routing.Points.Values.Any(p => p.HeightM < 0);
         if (!digs) return;
         var state = _mounting.Survey?.Buried ?? BuriedState.Unknown;
         if (state == BuriedState.None) return;

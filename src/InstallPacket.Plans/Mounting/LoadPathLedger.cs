@@ -20,7 +20,8 @@ internal sealed class LoadPathLedger(Workings work, FindingList findings)
     /// <summary>A force against a capacity. The identifier is the case of the finding.</summary>
     public void Force(string id, string what, double demandN, double bearsN, string basis, string provenance, SourceSpan at,
         params ReadOnlySpan<(string Name, object? Value)> more) => Add(
-        new(id, what, work.Apply(MountingFormulas.Use, what, Check(what, "demand_n", demandN), Check(what, "bears_n", bearsN)), basis, provenance)
+        new(id, what, work.Apply(MountingFormulas.Use, what, Check(what, "demand_n", demandN), Check(what, "bears_n", bearsN)), basis,
+            provenance)
         {
             DemandN = demandN, BearsN = bearsN,
         },
@@ -28,7 +29,8 @@ internal sealed class LoadPathLedger(Workings work, FindingList findings)
 
     /// <summary>A stress against a capacity.</summary>
     public void Stress(string id, string what, double demandPa, double bearsPa, string basis, string provenance, SourceSpan at) => Add(
-        new(id, what, work.Apply(MountingFormulas.StressUse, what, Check(what, "demand_pa", demandPa), Check(what, "bears_pa", bearsPa)), basis, provenance)
+        new(id, what, work.Apply(MountingFormulas.StressUse, what, Check(what, "demand_pa", demandPa), Check(what, "bears_pa", bearsPa)),
+            basis, provenance)
         {
             DemandPa = demandPa, BearsPa = bearsPa,
         },

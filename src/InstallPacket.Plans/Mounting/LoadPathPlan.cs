@@ -6,7 +6,8 @@ namespace InstallPacket.Plans.Mounting;
 /// <param name="Checks">Capacities and demands.</param>
 /// <param name="Guys">Rings of guys from below; empty without guys.</param>
 /// <param name="Ballast">Ballast; null when the mount does not stand by its weight.</param>
-public sealed record LoadPathPlan(double? WeightN, double? StandOffM, IReadOnlyList<LoadPathCheck> Checks, IReadOnlyList<GuySetPlan> Guys, BallastPlan? Ballast)
+public sealed record LoadPathPlan(double? WeightN, double? StandOffM, IReadOnlyList<LoadPathCheck> Checks, IReadOnlyList<GuySetPlan> Guys,
+    BallastPlan? Ballast)
 {
     /// <summary>What the upper bracket takes; null where the mount has no brackets or they could not be checked.</summary>
     public BracketPlan? Bracket { get; init; }
@@ -33,7 +34,8 @@ public sealed record LoadPathPlan(double? WeightN, double? StandOffM, IReadOnlyL
     public IReadOnlyList<string> Unproved { get; init; } = [];
 }
 
-/// <summary>A capacity against what it must bear. Of demand and capacity one pair is given, or neither where two loads act together.</summary>
+/// <summary>A capacity against what it must bear. Of demand and capacity one pair is given, or neither where two loads act
+/// together.</summary>
 /// <param name="Id">Kebab-case identifier of the kind of check.</param>
 /// <param name="What">What is checked.</param>
 /// <param name="UseShare">Demand over capacity.</param>
@@ -122,4 +124,5 @@ public sealed record GuySetPlan(double RingM, int Count, double RadiusM, double 
 /// <param name="RoofPa">Mean pressure on the roof.</param>
 /// <param name="RoofBearsPa">What the roof bears; null when nobody said.</param>
 public sealed record BallastPlan(
-    double SideM, double ForceN, double LeverM, double TurnN, double SlideN, double OwnN, int Blocks, double BlockKg, double TotalN, double RoofPa, double? RoofBearsPa);
+    double SideM, double ForceN, double LeverM, double TurnN, double SlideN, double OwnN, int Blocks, double BlockKg, double TotalN,
+        double RoofPa, double? RoofBearsPa);

@@ -15,16 +15,20 @@ internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, F
         if (wind is null) return null;
         var weight = Weight();
         CheckRating(wind);
-        var bracket = _mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast ? new BracketPlanner(job, code, work, findings, _ledger) : null;
+        var bracket = _mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast
+            ? new BracketPlanner(job, code, work, findings, _ledger) : null;
         bracket?.Check(wind, weight);
         var tripod = _mounting.Kind == MountKind.Tripod ? new TripodPlanner(job, code, work, _ledger) : null;
         tripod?.Check(wind);
         var chimney = _mounting.Kind == MountKind.ChimneyLashing ? new ChimneyPlanner(job, code, work, findings, _ledger) : null;
         chimney?.Check(wind);
-        var ballast = _mounting.Kind == MountKind.Ballast ? new BallastPlanner(job, code, work, findings, _ledger).Plan(wind, weight) : null;
+        var ballast = _mounting.Kind == MountKind.Ballast ? new BallastPlanner(job, code, work, findings, _ledger).Plan(wind, weight)
+            : null;
         var guying = new GuyPlanner(job, code, work, findings, _ledger);
         var guys = guying.Plan(wind, weight);
-        return new LoadPathPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved, Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan, Column = guying.Column, Screws = _ledger.Screws };
+        return new LoadPathPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved,
+            Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan,
+            Column = guying.Column, Screws = _ledger.Screws };
     }
 
     private double? Weight()
@@ -39,18 +43,21 @@ internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, F
         var antennas = job.Cabling.Antennas.Sum(a => a.MassKg!.Value);
         var mast = MastKg();
         (_antennasKg, _mastKg) = (antennas, mast);
-        return work.Apply(MountingFormulas.Weight, "mount", MountTerms.LoadPath("antennas_kg", antennas), MountTerms.LoadPath("mast_kg", mast), _mounting.Mount.Figure(PartKeys.Mass, _mounting.Mount.MassKg!.Value)).Number;
+        return work.Apply(MountingFormulas.Weight, "mount", MountTerms.LoadPath("antennas_kg", antennas),
+            MountTerms.LoadPath("mast_kg", mast), _mounting.Mount.Figure(PartKeys.Mass, _mounting.Mount.MassKg!.Value)).Number;
     }
 
     private double MastKg()
     {
         var material = MastTubes.Material(_mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
-        return new MastSection(_mounting.Mast.DiameterM!.Value, _mounting.Mast.WallM!.Value).MassKgM(material.DensityKgM3) * _mounting.MastLength.Metres;
+        return new MastSection(_mounting.Mast.DiameterM!.Value,
+            _mounting.Mast.WallM!.Value).MassKgM(material.DensityKgM3) * _mounting.MastLength.Metres;
     }
 
     private void CheckRating(WindPlan wind)
     {
         if (_mounting.Mount.RatedN is not { } rated) return;
-        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet", _mounting.Mount.ProvenanceOf(MountPartKeys.Rated), _mounting.At);
+        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet",
+            _mounting.Mount.ProvenanceOf(MountPartKeys.Rated), _mounting.At);
     }
 }

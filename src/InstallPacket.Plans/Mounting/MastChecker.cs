@@ -7,7 +7,8 @@ namespace InstallPacket.Plans.Mounting;
 /// <summary>Bending, support forces, sway and pointing of the mast, and what its tube bears.</summary>
 internal sealed class MastChecker(Job job, CodeFamily code, Workings work, FindingList findings)
 {
-    /// <summary>Moment at the upper support beyond which a structural proof is asked for [N m] (read: European practice for antennas; used everywhere by choice).</summary>
+    /// <summary>Moment at the upper support beyond which a structural proof is asked for [N m] (read: European practice for antennas; used
+    /// everywhere by choice).</summary>
     private const double EngineerNm = EuropeanMastRule.GreatestMomentNm;
 
     private const double NearLimit = 0.8;
@@ -34,12 +35,16 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
         Check(moment, allowable, use, material, new TubeChooser(job, code.Mast, frame, material, force, line, tube.OuterM).Lightest());
         CheckFree(frame);
         var pointing = new PointingChecker(job, work, findings);
-        var (tilt, frequency) = (pointing.Tilt(mast, tube, material, service / code.Wind.DesignFactor), pointing.Frequency(frame, tube, material));
-        return new WindPlan(0, "", 0, 0, 0, force, line, frame.FreeM, frame.SpacingM, material.Name, material.Provenance == Provenance.Derived, moment, allowable, use,
+        var (tilt, frequency) = (pointing.Tilt(mast, tube, material, service / code.Wind.DesignFactor),
+            pointing.Frequency(frame, tube, material));
+        return new WindPlan(0, "", 0, 0, 0, force, line, frame.FreeM, frame.SpacingM, material.Name,
+            material.Provenance == Provenance.Derived, moment, allowable, use,
             supports[1].ForceN, -supports[0].ForceN, tip)
         {
-            StiffnessNm2 = MastSway.StiffnessNm2(tube, material.ModulusPa), SectionMm3 = tube.SectionModulusM3 * 1e9, PlasticMm3 = tube.PlasticModulusM3 * 1e9,
-            MastKgPerM = tube.MassKgM(material.DensityKgM3), TopKg = pointing.TopKg, ServiceForceN = force * (service / code.Wind.DesignFactor), ServiceLineNPerM = line * (service / code.Wind.DesignFactor),
+            StiffnessNm2 = MastSway.StiffnessNm2(tube, material.ModulusPa), SectionMm3 = tube.SectionModulusM3 * 1e9,
+                PlasticMm3 = tube.PlasticModulusM3 * 1e9,
+            MastKgPerM = tube.MassKgM(material.DensityKgM3), TopKg = pointing.TopKg,
+                ServiceForceN = force * (service / code.Wind.DesignFactor), ServiceLineNPerM = line * (service / code.Wind.DesignFactor),
             TubeMethod = code.Mast.Method, Supports = supports, StressPa = stress, ServiceTiltDeg = tilt, FrequencyHz = frequency,
         };
     }
@@ -61,7 +66,8 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
         var supports = Named(frame, forces.ReactionsN);
         for (var i = 0; i < supports.Length; i++)
         {
-            Term height = MountTerms.Wind($"supports[{supports[i].Name}].height_m", supports[i].HeightM), free = MountTerms.Wind("free_m", frame.FreeM);
+            Term height = MountTerms.Wind($"supports[{supports[i].Name}].height_m", supports[i].HeightM),
+                free = MountTerms.Wind("free_m", frame.FreeM);
             work.Apply(ContinuousMast.MomentsFormula, forces.MomentsNm[i], supports[i].Name, height, force, free, line);
             work.Apply(ContinuousMast.ReactionFormula, supports[i].ForceN, supports[i].Name, height, force, free, line);
         }
@@ -69,7 +75,8 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
     }
 
     private static MastSupport[] Named(MastFrame frame, IReadOnlyList<double> forces) =>
-        [.. frame.SupportsM.Select((z, i) => new MastSupport(i switch { 0 => "lower support", 1 => "upper support", _ => $"ring {i - 1}" }, z, forces[i]))];
+        [.. frame.SupportsM.Select((z, i) =>
+            new MastSupport(i switch { 0 => "lower support", 1 => "upper support", _ => $"ring {i - 1}" }, z, forces[i]))];
 
     private void CheckFree(MastFrame frame)
     {
@@ -82,7 +89,8 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
     {
         (string, object?)[] values =
         [
-            ("moment_nm", moment), ("guyed", _mounting.Guys is not null && code.Mast.GuysHold), ("use_share", use), ("allowable_nm", allowable),
+            ("moment_nm", moment), ("guyed", _mounting.Guys is not null && code.Mast.GuysHold), ("use_share", use),
+                ("allowable_nm", allowable),
             ("material", material.Name), ("stronger", stronger), ("free_m", _mounting.FreeLength.Metres),
         ];
         if (use > 1) findings.Add(Severity.Stop, "mast-overstressed", _mounting.FreeLengthAt, values);

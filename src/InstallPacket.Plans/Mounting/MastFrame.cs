@@ -18,7 +18,8 @@ internal sealed record MastFrame(IReadOnlyList<double> SupportsM, double LengthM
         var upper = m.MastLength.Metres - m.FreeLength.Metres;
         var lower = m.Spacing is { } spacing ? Math.Max(0, upper - spacing.Metres) : 0;
         if (upper - lower < 0.05) lower = upper - 0.05;
-        return new([lower, upper], m.MastLength.Metres, m.Kind is MountKind.GroundMast or MountKind.Tripod or MountKind.Ballast || m.Guys is not null);
+        return new([lower, upper], m.MastLength.Metres, m.Kind is MountKind.GroundMast or MountKind.Tripod or MountKind.Ballast
+            || m.Guys is not null);
     }
 
     /// <summary>The mast with its guys.</summary>

@@ -39,7 +39,8 @@ internal static class MountTerms
     public static Given Section(this MastSection tube) => Wind("section_mm3", tube.SectionModulusM3 * 1e9);
 
     /// <summary>Yield strength of a material [MPa].</summary>
-    public static Term Yield(this MastMaterial material) => Term.Table(NumberTables.TubeMaterials, $"{material.Name}.yield", material.YieldPa / 1e6);
+    public static Term Yield(this MastMaterial material) =>
+        Term.Table(NumberTables.TubeMaterials, $"{material.Name}.yield", material.YieldPa / 1e6);
 
     /// <summary>Stiffness of the tube [N m2].</summary>
     public static Term Stiffness(MastSection tube, double modulusPa) => Wind("stiffness_nm2", MastSway.StiffnessNm2(tube, modulusPa));

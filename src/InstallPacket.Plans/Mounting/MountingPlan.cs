@@ -4,8 +4,10 @@ namespace InstallPacket.Plans.Mounting;
 /// <param name="Ladder">How the ladder stands; null when none is used.</param>
 /// <param name="PowerLinesKnown">Whether the survey says anything about overhead wires.</param>
 public sealed record MountingPlan(
-    MountKind Kind, string Mount, string Mast, double MastLengthM, double FreeLengthM, string On, IReadOnlyList<FixingPlan> Fixings, double? RoofPitchDeg,
-    double WorkHeightM, Access Access, LadderSetPlan? Ladder, bool PowerLinesKnown, double PowerLineRequiredM, IReadOnlyList<PowerLinePlan> PowerLines,
+    MountKind Kind, string Mount, string Mast, double MastLengthM, double FreeLengthM, string On, IReadOnlyList<FixingPlan> Fixings,
+        double? RoofPitchDeg,
+    double WorkHeightM, Access Access, LadderSetPlan? Ladder, bool PowerLinesKnown, double PowerLineRequiredM,
+        IReadOnlyList<PowerLinePlan> PowerLines,
     IReadOnlyList<CodeRule> Rules)
 {
     /// <summary>What the wind does to antenna and mast; null when the job does not say enough.</summary>

@@ -20,11 +20,14 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
         var fixings = new FixingPlanner(job, code.Screws, _work, _findings);
         var wind = new WindPlanner(job, code, _work, _findings).Plan();
         return new MountingPlan(
-            _mounting.Kind, _mounting.Mount.Name, _mounting.Mast.Name, _mounting.MastLength.Metres, _mounting.FreeLength.Metres, _mounting.On,
-            [.. _mounting.Fixings.Select(fixings.Plan)], _mounting.RoofPitchDeg, _mounting.WorkHeight.Metres, _mounting.Access, ladder, job.Siting.PowerLines is not null,
+            _mounting.Kind, _mounting.Mount.Name, _mounting.Mast.Name, _mounting.MastLength.Metres, _mounting.FreeLength.Metres,
+                _mounting.On,
+            [.. _mounting.Fixings.Select(fixings.Plan)], _mounting.RoofPitchDeg, _mounting.WorkHeight.Metres, _mounting.Access, ladder,
+                job.Siting.PowerLines is not null,
             required, wires, [.. code.RulesOf("mounting"), .. code.RulesOf("height")])
         {
-            Wind = wind, LoadPath = new LoadPathPlanner(job, code, _work, _findings).Plan(wind), Hazards = new HazardPlanner(job, _findings).Plan(wires),
+            Wind = wind, LoadPath = new LoadPathPlanner(job, code, _work, _findings).Plan(wind),
+                Hazards = new HazardPlanner(job, _findings).Plan(wires),
             LongestAntennaM = job.Cabling.Antennas.Max(a => a.LengthM ?? 0),
             FallProtection = _mounting.FallProtection?.Value, FallFromM = code.LimitOf("fall-protection")?.Value,
         };
@@ -34,9 +37,11 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
     {
         var held = (_mounting.MastLength - _mounting.FreeLength).Metres;
         if (held < 0)
-            _findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt, ("free_m", _mounting.FreeLength.Metres), ("mast_m", _mounting.MastLength.Metres));
+            _findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt, ("free_m", _mounting.FreeLength.Metres),
+                ("mast_m", _mounting.MastLength.Metres));
         else if (held < _mounting.MastLength.Metres / 6 && _mounting.Kind != MountKind.Tripod && _mounting.Kind != MountKind.Ballast)
-            _findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt, ("held_m", held), ("mast_m", _mounting.MastLength.Metres),
+            _findings.Add(Severity.Caution, "mast-held-short", _mounting.FreeLengthAt, ("held_m", held),
+                ("mast_m", _mounting.MastLength.Metres),
                 ("least_m", _mounting.MastLength.Metres / 6));
     }
 }

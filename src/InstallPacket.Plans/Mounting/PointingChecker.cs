@@ -13,13 +13,16 @@ internal sealed class PointingChecker(Job job, Workings work, FindingList findin
     /// <summary>Tilt of the top in a gust of 50 mph [deg].</summary>
     public double Tilt(MastCase mast, MastSection tube, MastMaterial material, double service)
     {
-        var light = mast with { Loads = [.. mast.Loads.Select(l => l with { ForceN = l.ForceN * service })], LineLoadNPerM = mast.LineLoadNPerM * service };
+        var light = mast with { Loads = [.. mast.Loads.Select(l => l with { ForceN = l.ForceN * service })],
+            LineLoadNPerM = mast.LineLoadNPerM * service };
         var free = MountTerms.Wind("free_m", light.FreeM);
         var tilt = work.Apply(MastBending.SlopeFormula, new BentMast(light, tube, material.ModulusPa), "top of the mast, gust of 50 mph",
-            MountTerms.Wind("service_force_n", light.Loads[0].ForceN), free, MountTerms.Wind("service_line_n_per_m", light.LineLoadNPerM), free,
+            MountTerms.Wind("service_force_n", light.Loads[0].ForceN), free, MountTerms.Wind("service_line_n_per_m", light.LineLoadNPerM),
+                free,
             MountTerms.Wind("spacing_m", light.SpacingM), MountTerms.Stiffness(tube, material.ModulusPa));
         if (Beam() is { } beam && tilt > BeamShare * beam)
-            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, ("gust_ms", 50 * 0.44704), ("tilt_deg", tilt.Number), ("beam_deg", beam));
+            findings.Add(Severity.Caution, "aim-sways", _mounting.FreeLengthAt, ("gust_ms", 50 * 0.44704), ("tilt_deg", tilt.Number),
+                ("beam_deg", beam));
         return tilt;
     }
 
@@ -33,8 +36,10 @@ internal sealed class PointingChecker(Job job, Workings work, FindingList findin
         if (antennas.Any(m => m is null)) return null;
         var top = antennas.Sum(m => m!.Value);
         TopKg = top;
-        var frequency = work.Apply(MastSway.FrequencyFormula, new SwayingMast(tube, material), "mast", MountTerms.Stiffness(tube, material.ModulusPa),
-            MountTerms.Wind("free_m", frame.FreeM), MountTerms.Wind("top_kg", top), MountTerms.Wind("mast_kg_per_m", tube.MassKgM(material.DensityKgM3)));
+        var frequency = work.Apply(MastSway.FrequencyFormula, new SwayingMast(tube, material), "mast",
+            MountTerms.Stiffness(tube, material.ModulusPa),
+            MountTerms.Wind("free_m", frame.FreeM), MountTerms.Wind("top_kg", top),
+                MountTerms.Wind("mast_kg_per_m", tube.MassKgM(material.DensityKgM3)));
         if (frequency < SlowestHz)
             findings.Add(Severity.Caution, "mast-flexible", _mounting.FreeLengthAt, ("frequency_hz", frequency.Number));
         return frequency;

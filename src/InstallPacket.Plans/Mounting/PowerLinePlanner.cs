@@ -5,7 +5,8 @@ namespace InstallPacket.Plans.Mounting;
 /// <summary>How far overhead wires must be from the mast, and whether they are.</summary>
 internal sealed class PowerLinePlanner(Job job, Workings work, FindingList findings)
 {
-    private static readonly Constant ToFiftyKv = new("distance-to-wires-to-50-kv", PowerLineDistance.KeepClearM, "osha-1926-1408", Calc.Sources.Provenance.Read);
+    private static readonly Constant ToFiftyKv = new("distance-to-wires-to-50-kv", PowerLineDistance.KeepClearM, "osha-1926-1408",
+        Calc.Sources.Provenance.Read);
 
     /// <summary>Distance to keep where nothing is known of the voltage [m].</summary>
     public double RequiredM() => Required("overhead wires", ToFiftyKv);
@@ -28,15 +29,19 @@ internal sealed class PowerLinePlanner(Job job, Workings work, FindingList findi
 
     private PowerLinePlan Line(PowerLine l, LadderSetPlan? ladder)
     {
-        Term clear = l.VoltageKv is { } kv ? work.Apply(PowerLineDistance.KeepClearFormula, l.Name, Term.Key($"siting.power-lines.{l.Name}.voltage", kv)) : ToFiftyKv;
+        Term clear = l.VoltageKv is { } kv
+            ? work.Apply(PowerLineDistance.KeepClearFormula, l.Name, Term.Key($"siting.power-lines.{l.Name}.voltage", kv)) : ToFiftyKv;
         var required = Required(l.Name, clear);
         if (l.Distance.Metres < required)
-            findings.Add(Severity.Stop, "power-line-near", l.At, ("wire", l.What), ("distance_m", l.Distance.Metres), ("required_m", required),
+            findings.Add(Severity.Stop, "power-line-near", l.At, ("wire", l.What), ("distance_m", l.Distance.Metres),
+                ("required_m", required),
                 ("clear_m", clear.Number));
         else if (ladder is not null && l.Distance.Metres < ladder.RailM + ladder.FootM + clear)
-            findings.Add(Severity.Caution, "ladder-near-line", l.At, ("wire", l.What), ("distance_m", l.Distance.Metres), ("ladder_m", ladder.RailM),
+            findings.Add(Severity.Caution, "ladder-near-line", l.At, ("wire", l.What), ("distance_m", l.Distance.Metres),
+                ("ladder_m", ladder.RailM),
                 ("reach_m", ladder.RailM + ladder.FootM), ("clear_m", clear.Number));
-        return new PowerLinePlan(l.Name, l.What, l.Distance.Metres, l.Height.Metres, l.Distance.Metres >= required) { RequiredM = required, KeepClearM = clear, VoltageKv = l.VoltageKv };
+        return new PowerLinePlan(l.Name, l.What, l.Distance.Metres, l.Height.Metres, l.Distance.Metres >= required) { RequiredM = required,
+            KeepClearM = clear, VoltageKv = l.VoltageKv };
     }
 
     private double Required(Subject subject, Term clear)

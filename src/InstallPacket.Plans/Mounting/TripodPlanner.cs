@@ -21,9 +21,12 @@ internal sealed class TripodPlanner(Job job, CodeFamily code, Workings work, Loa
             return;
         }
         var length = job.Mounting.MastLength.Metres;
-        var moment = work.Apply(MountingFormulas.FootMoment, "tripod", MountTerms.Wind("force_n", wind.ForceN), job.MastLength(), MountTerms.Wind("line_load_n_per_m", wind.LineLoadNPerM));
-        var pull = work.Apply(MountReactions.TripodOneFormula, "foot upwind", moment, mount.Figure(MountPartKeys.FeetRadius, radius), MountTerms.None);
-        work.Apply(MountReactions.TripodThrustFormula, "foot downwind", moment, mount.Figure(MountPartKeys.FeetRadius, radius), MountTerms.None);
+        var moment = work.Apply(MountingFormulas.FootMoment, "tripod", MountTerms.Wind("force_n", wind.ForceN), job.MastLength(),
+            MountTerms.Wind("line_load_n_per_m", wind.LineLoadNPerM));
+        var pull = work.Apply(MountReactions.TripodOneFormula, "foot upwind", moment, mount.Figure(MountPartKeys.FeetRadius, radius),
+            MountTerms.None);
+        work.Apply(MountReactions.TripodThrustFormula, "foot downwind", moment, mount.Figure(MountPartKeys.FeetRadius, radius),
+            MountTerms.None);
         var each = FixingChecker.Holding(job).Sum(f => f.Count) / Feet;
         if (each == 0)
         {

@@ -19,7 +19,8 @@ namespace InstallPacket.Plans.Mounting;
 /// <param name="LowerN">Force on the lower one, opposite to the upper one.</param>
 /// <param name="TipM">Deflection of the tip in that wind.</param>
 public sealed record WindPlan(
-    double SpeedMs, string Exposure, double HeightM, double PressurePa, double AreaM2, double ForceN, double LineLoadNPerM, double FreeM, double SpacingM, string Material,
+    double SpeedMs, string Exposure, double HeightM, double PressurePa, double AreaM2, double ForceN, double LineLoadNPerM, double FreeM,
+        double SpacingM, string Material,
     bool MaterialAssumed, double MomentNm, double AllowableNm, double UseShare, double UpperN, double LowerN, double TipM)
 {
     /// <summary>Force on the antennas, neither reduced nor increased.</summary>

@@ -5,7 +5,8 @@ namespace InstallPacket.Plans.Mounting;
 /// <summary>What the wind does to antenna and mast, and what the tube can bear.</summary>
 internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, FindingList findings)
 {
-    private static readonly Constant SlenderCf = new("cf-slender-round", WindForce.SlenderRoundCf, "asce-7-16", Calc.Sources.Provenance.Read);
+    private static readonly Constant SlenderCf = new("cf-slender-round", WindForce.SlenderRoundCf, "asce-7-16",
+        Calc.Sources.Provenance.Read);
     private static readonly Constant RigidMast = new("gust-effect-of-a-rigid-mast", 1, "asce-7-16", Calc.Sources.Provenance.Read);
 
     // A gust of 50 mph at which pointing is judged (our choice; q = 0.613 V^2).
@@ -24,7 +25,8 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
         }
         if (!code.Wind.Exposures.Contains(wind.Exposure.Value))
         {
-            findings.Add(Severity.Stop, "exposure-unfit", wind.Exposure.At, ("exposure", wind.Exposure.Value), ("family", code.Id), ("words", code.Wind.Exposures));
+            findings.Add(Severity.Stop, "exposure-unfit", wind.Exposure.At, ("exposure", wind.Exposure.Value), ("family", code.Id),
+                ("words", code.Wind.Exposures));
             return null;
         }
         if (wind.Crest)
@@ -44,7 +46,8 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
                 below = set.RingM;
                 continue;
             }
-            findings.Add(Severity.Stop, "guy-ring-unfit", set.At, ("ring_m", set.RingM), ("below_m", below), ("top_m", _mounting.MastLength.Metres));
+            findings.Add(Severity.Stop, "guy-ring-unfit", set.At, ("ring_m", set.RingM), ("below_m", below),
+                ("top_m", _mounting.MastLength.Metres));
             return false;
         }
         return true;
@@ -72,7 +75,8 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
         return null;
     }
 
-    private void Missing(Part part, string figure) => findings.Add(Severity.Caution, "strength-unknown", part.At, ("part", part.Id), ("figure", figure));
+    private void Missing(Part part, string figure) =>
+        findings.Add(Severity.Caution, "strength-unknown", part.At, ("part", part.Id), ("figure", figure));
 
     private WindPlan Calculate(DesignWind wind, double areaM2, MastSection tube)
     {
@@ -81,11 +85,13 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
         var gust = work.Apply(WindForce.ForceFormula, "antenna", pressure, RigidMast, MountTerms.Wind("area_m2", areaM2));
         // The cable down the mast widens it for the wind.
         var width = tube.OuterM + CablesM();
-        var gustLine = work.Apply(WindForce.LineLoadFormula, "mast and its cable", pressure, RigidMast, SlenderCf, MountTerms.Wind("width_m", width));
+        var gustLine = work.Apply(WindForce.LineLoadFormula, "mast and its cable", pressure, RigidMast, SlenderCf,
+            MountTerms.Wind("width_m", width));
         var (force, line) = (code.Wind.Design(work, gust, "antenna"), code.Wind.Design(work, gustLine, "mast"));
         return new MastChecker(job, code, work, findings).Plan(tube, force, line, 0.613 * ServiceMs * ServiceMs / pressure) with
         {
-            SpeedMs = wind.SpeedMS, Exposure = wind.Exposure.Value, HeightM = height, PressurePa = pressure, AreaM2 = areaM2, ForceN = force, LineLoadNPerM = line,
+            SpeedMs = wind.SpeedMS, Exposure = wind.Exposure.Value, HeightM = height, PressurePa = pressure, AreaM2 = areaM2,
+                ForceN = force, LineLoadNPerM = line,
             ServiceMs = ServiceMs, GustForceN = gust, GustLineNPerM = gustLine, WidthM = width,
         };
     }
@@ -93,7 +99,8 @@ internal sealed class WindPlanner(Job job, CodeFamily code, Workings work, Findi
     private double CablesM()
     {
         var antennas = job.Cabling.Chain.Where(e => e.Part is AntennaPart).Select(e => e.Id).ToHashSet(StringComparer.Ordinal);
-        var runs = job.Cabling.Chain.SelectMany(e => new[] { (e.From, e.Run), (From: e.Second, Run: e.SecondRun) }).Where(l => l.From is { } from && antennas.Contains(from)).Select(l => l.Run);
+        var runs = job.Cabling.Chain.SelectMany(e => new[] { (e.From, e.Run), (From: e.Second, Run: e.SecondRun) }).Where(l =>
+            l.From is { } from && antennas.Contains(from)).Select(l => l.Run);
         return job.Routing.Runs.Where(r => runs.Contains(r.Id)).Sum(r => r.Cable.DiameterM ?? 0);
     }
 }

@@ -1,6 +1,7 @@
 namespace InstallPacket.Plans.Printing;
 
-/// <summary>The signs and words of a language that stand in numbers. Findings use <see cref="Default"/>; pages use those of their language.</summary>
+/// <summary>The signs and words of a language that stand in numbers. Findings use <see cref="Default"/>; pages use those of their
+/// language.</summary>
 public sealed record NumberWords
 {
     /// <summary>English signs.</summary>

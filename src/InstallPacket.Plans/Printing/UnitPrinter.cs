@@ -99,8 +99,10 @@ public sealed class UnitPrinter(bool usUnits, LevelUnit levelUnit, NumberWords? 
         return text.StartsWith(_words.Minus, StringComparison.Ordinal) ? text : "+" + text;
     }
 
-    /// <summary>A chance in per cent, rounded down so that it never reads better than it is; two figures are all that such a number carries.</summary>
-    public string Chance(double percent) => percent >= 99 ? _words.Over99 : percent < 1 ? _words.Under1 : Write(Math.Floor(percent), 0, "%");
+    /// <summary>A chance in per cent, rounded down so that it never reads better than it is; two figures are all that such a number
+    /// carries.</summary>
+    public string Chance(double percent) => percent >= 99 ? _words.Over99 : percent < 1 ? _words.Under1
+        : Write(Math.Floor(percent), 0, "%");
 
     /// <summary>A temperature, from degrees Celsius.</summary>
     public string Temperature(double celsius) => usUnits ? Write(celsius * 9 / 5 + 32, 0, "°F") : Write(celsius, 0, "°C");
@@ -109,7 +111,8 @@ public sealed class UnitPrinter(bool usUnits, LevelUnit levelUnit, NumberWords? 
     public string Force(double newtons) => usUnits ? Write(newtons / 4.4482216152605, 0, "lbf") : Write(newtons, 0, "N");
 
     /// <summary>A mass, from kilograms.</summary>
-    public string Mass(double kilograms) => usUnits ? Write(kilograms / 0.45359237, 0, "lb") : Write(kilograms, kilograms < 10 ? 1 : 0, "kg");
+    public string Mass(double kilograms) => usUnits ? Write(kilograms / 0.45359237, 0, "lb")
+        : Write(kilograms, kilograms < 10 ? 1 : 0, "kg");
 
     /// <summary>A stress, from pascals: of a roof in the unit of wind pressure, of steel in megapascals or kips per square inch.</summary>
     public string Stress(double pascals) => usUnits ? Write(pascals / 6894757.293168, 1, "ksi") : Write(pascals / 1e6, 0, "MPa");
@@ -124,7 +127,8 @@ public sealed class UnitPrinter(bool usUnits, LevelUnit levelUnit, NumberWords? 
     public string Pressure(double pascals) => usUnits ? Write(pascals / 47.88026, 1, "lbf/ft²") : Write(pascals, 0, "Pa");
 
     /// <summary>An area, from square metres.</summary>
-    public string WindArea(double squareMetres) => usUnits ? Write(squareMetres / (0.3048 * 0.3048), 2, "ft²") : Write(squareMetres, 2, "m²");
+    public string WindArea(double squareMetres) => usUnits ? Write(squareMetres / (0.3048 * 0.3048), 2, "ft²")
+        : Write(squareMetres, 2, "m²");
 
     /// <summary>A torque, from newton metres.</summary>
     public string Torque(double newtonMetres)

@@ -7,7 +7,8 @@ namespace InstallPacket.Plans.Reception;
 /// <param name="ChosenBy"><c>job</c> or <c>program</c>.</param>
 /// <param name="LandmarkTurnDeg">Turn from the landmark to the aim, clockwise positive; null without landmark.</param>
 /// <param name="BeamwidthDeg">Half-power beamwidth at the highest wanted channel.</param>
-public sealed record AimPlan(double TrueDeg, double? MagneticDeg, string CompassPoint, string ChosenBy, double? LandmarkTurnDeg, double BeamwidthDeg)
+public sealed record AimPlan(double TrueDeg, double? MagneticDeg, string CompassPoint, string ChosenBy, double? LandmarkTurnDeg,
+    double BeamwidthDeg)
 {
     /// <summary>Whether the aim is straight at the landmark, to half a degree.</summary>
     public bool AtLandmark => LandmarkTurnDeg is > -0.5 and < 0.5;
@@ -52,7 +53,8 @@ public sealed record AntennaAim(string AntennaId, string AntennaPart, string Ant
 /// <param name="ToMagneticDeg">Compass reading of the clockwise end, or null.</param>
 /// <param name="WidthDeg">Width; 360 when every heading does.</param>
 /// <param name="Ends">What each wanted station gains or loses at the ends.</param>
-public sealed record AimArc(double FromDeg, double ToDeg, double? FromMagneticDeg, double? ToMagneticDeg, double WidthDeg, IReadOnlyList<AimEnd> Ends)
+public sealed record AimArc(double FromDeg, double ToDeg, double? FromMagneticDeg, double? ToMagneticDeg, double WidthDeg,
+    IReadOnlyList<AimEnd> Ends)
 {
     /// <summary>Whether every heading keeps all.</summary>
     public bool AllRound => WidthDeg >= 360;

@@ -20,7 +20,8 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         var weakest = wanted.Length > 0 ? Weakest(wanted, deg) : null;
         var held = wanted.Where(a => Holds(a, deg)).ToArray();
         return new AimPlan(deg, Magnetic("aim", "true_deg", deg), CompassBearing.SixteenPoint(deg), given is null ? "program" : "job",
-            siting.Landmark is { } l ? Bearing.Turn(l.BearingTrueDeg, deg) : null, antenna.BeamwidthDeg(wanted.Length == 0 ? 600 : wanted.Max(a => a.Channel.CentreMHz)))
+            siting.Landmark is { } l ? Bearing.Turn(l.BearingTrueDeg, deg) : null,
+                antenna.BeamwidthDeg(wanted.Length == 0 ? 600 : wanted.Max(a => a.Channel.CentreMHz)))
         {
             BestDeg = best,
             Weakest = weakest,
@@ -52,7 +53,8 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         var at = headings.At(weakest, deg);
         Subject subject = $"aim {UnitText.Number(deg, 0)} deg, weakest wanted: {weakest.Station.Id}";
         Term Of(string key, double dbm) => Term.Plan($"reception.{AimPath}.weakest.{key}", dbm);
-        work.Apply(ReceptionFormulas.AimExcess, subject, Of("signal_dbm", at.SignalDbm), Of("noise_dbm", at.NoiseDbm), weakest.RequiredCnDb);
+        work.Apply(ReceptionFormulas.AimExcess, subject, Of("signal_dbm", at.SignalDbm), Of("noise_dbm", at.NoiseDbm),
+            weakest.RequiredCnDb);
         return new(weakest.Station.Id, at.SignalDbm, at.NoiseDbm);
     }
 
@@ -69,8 +71,10 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         var (from, to) = (Bearing.Wrap(deg - left), Bearing.Wrap(deg + right));
         var full = left + right >= 359;
         double Change(Arrival a, double heading) => headings.At(a, heading).MarginDb - headings.At(a, deg).MarginDb;
-        return new AimArc(from, to, Magnetic("arc, one end", "arc.from_deg", from), Magnetic("arc, other end", "arc.to_deg", to), full ? 360 : left + right,
-            [.. wanted.Select(a => new AimEnd(a.Station.Id, a.Station.Name, headings.At(a, deg).MarginDb, Change(a, from), Change(a, to)))]);
+        return new AimArc(from, to, Magnetic("arc, one end", "arc.from_deg", from), Magnetic("arc, other end", "arc.to_deg", to), full
+            ? 360 : left + right,
+            [.. wanted.Select(a =>
+                new AimEnd(a.Station.Id, a.Station.Name, headings.At(a, deg).MarginDb, Change(a, from), Change(a, to)))]);
     }
 
     private SecondAim? Second(Arrival[] missing)
@@ -82,6 +86,7 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
     }
 
     private double? Magnetic(Subject subject, string key, double deg) => siting.Compass is { Usable: true, DeclinationDeg: { } d }
-        ? work.Apply(CompassBearing.MagneticFormula, AimPath == "aim" ? subject : $"{subject} of {antenna.ElementId}", Term.Plan($"reception.{AimPath}.{key}", deg),
+        ? work.Apply(CompassBearing.MagneticFormula, AimPath == "aim" ? subject : $"{subject} of {antenna.ElementId}",
+            Term.Plan($"reception.{AimPath}.{key}", deg),
             Term.Plan("siting.compass.declination_deg", d)).Number : null;
 }

@@ -9,7 +9,8 @@ internal sealed class AntennaSet
     {
         _chain = new ChainView(job.Cabling);
         var first = _chain.Root;
-        All = [.. _chain.Antennas.OrderByDescending(e => e == first).Select(e => new AntennaView(e, e == first ? job.Reception.Aim : e.Aim, findings))];
+        All = [.. _chain.Antennas.OrderByDescending(e => e == first).Select(e =>
+            new AntennaView(e, e == first ? job.Reception.Aim : e.Aim, findings))];
     }
 
     /// <summary>All antennas, the one at the first inputs first.</summary>

@@ -49,10 +49,13 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
     public string RequiredCnProvenance { get; init; } = "";
 
     public StationBudget Budget(double gainDbd, double levelDbm) => new(
-        FreeSpaceDbuvM, Estimates, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm, ThermalNoiseDbm, ExternalNoiseDb,
-        RequiredCnDb, RequiredCnProvenance) { RoofLossDb = RoofLossDb, AntennaNoiseK = AntennaNoiseK, ErpKw = ErpKw, PatternDb = PatternDb };
+        FreeSpaceDbuvM, Estimates, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm,
+            ThermalNoiseDbm, ExternalNoiseDb,
+        RequiredCnDb, RequiredCnProvenance) { RoofLossDb = RoofLossDb, AntennaNoiseK = AntennaNoiseK, ErpKw = ErpKw,
+            PatternDb = PatternDb };
 
     public StationPlan ToPlan(double offAimDeg, StationBudget? budget) => new(
-        Station.Id, Station.Name, Station.Site, Wanted, budget is not null, WhyNot, Station.System, Station.Mode, Station.Channel, Station.ShowsAs,
+        Station.Id, Station.Name, Station.Site, Wanted, budget is not null, WhyNot, Station.System, Station.Mode, Station.Channel,
+            Station.ShowsAs,
         Station.Polarisation, Channel.CentreMHz, DistanceKm, BearingTrueDeg, offAimDeg, budget);
 }

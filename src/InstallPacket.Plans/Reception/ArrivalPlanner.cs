@@ -6,7 +6,8 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>Calculates the field of one station at the antenna, and the noise that it competes with.</summary>
-internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaSet antennas, Workings work, FindingList findings)
+internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting, GroundView ground, AntennaSet antennas, Workings work,
+    FindingList findings)
 {
     private static readonly Constant ReferenceK = new("reference-temperature", ThermalNoise.ReferenceK, "ised-bpr-10", Provenance.Read);
 
@@ -25,7 +26,8 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         var span = pattern.Toward(Geodesic.Inverse(s.LatitudeDeg, s.LongitudeDeg, siting.LatitudeDeg, siting.LongitudeDeg).AzimuthDeg);
         Term Point(double number) => Term.Station(s.Id, "pattern", number);
         var back = work.Apply(ReceptionFormulas.BearingBack, s.Id, s.Latitude(), s.Longitude(), job.Latitude(), job.Longitude());
-        var gain = work.Apply(TransmitterPattern.GainFormula, s.Id, back, Point(span.Before.BearingDeg), Point(span.Before.GainDb), Point(span.After.BearingDeg), Point(span.After.GainDb));
+        var gain = work.Apply(TransmitterPattern.GainFormula, s.Id, back, Point(span.Before.BearingDeg), Point(span.Before.GainDb),
+            Point(span.After.BearingDeg), Point(span.After.GainDb));
         return a with { PatternDb = gain, ErpKw = work.Apply(TransmitterPattern.PowerFormula, s.Id, a.ErpKw, gain) };
     }
 
@@ -35,7 +37,8 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         if (!antenna.Complete) return "antenna-incomplete";
         if (a.DistanceKm < 0.1) return Report(a, "transmitter-on-top");
         if (!antenna.Covers(a.Channel.CentreMHz))
-            return Report(a, "antenna-outside-band", ("channel_mhz", a.Channel.CentreMHz), ("from_mhz", antenna.Part.FromMHz), ("to_mhz", antenna.Part.ToMHz));
+            return Report(a, "antenna-outside-band", ("channel_mhz", a.Channel.CentreMHz), ("from_mhz", antenna.Part.FromMHz),
+                ("to_mhz", antenna.Part.ToMHz));
         return "";
     }
 
@@ -51,24 +54,29 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         var (s, id) = (a.Station, a.Station.Id);
         var free = work.Apply(FreeSpaceField.FieldFormula, id, a.ErpKw, a.Distance);
         var curves = new CurveModel(job, siting, work, findings).Of(a, ground.Toward(s));
-        FieldEstimate[] estimates = [curves, .. new TerrainModels(job, ground, work, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
+        FieldEstimate[] estimates = [curves,
+            .. new TerrainModels(job, ground, work, findings).Of(a, curves.MedianDbuvM - curves.ServiceDbuvM)];
         var planned = Planned(estimates);
         var (loss, name) = new ObstructionPlanner(siting, ground, work).Loss(a);
         var roof = new RoofPlanner(job, work, findings).Plan(a);
         Term Of(string key, double db) => Term.Plan($"reception.stations[{id}].budget.{key}", db);
         Term Estimate(string key, double dbuv) => Of($"estimates[{planned.Model}].{key}", dbuv);
         var (obstruction, above) = (Of("obstruction_loss_db", loss), Of("roof_loss_db", roof.LossDb));
-        var field = work.Apply(ReceptionFormulas.FieldAtAntenna, id, Estimate("service_dbuv_m", planned.ServiceDbuvM), free, obstruction, above);
-        var median = work.Apply(ReceptionFormulas.MedianAtAntenna, field, id, Estimate("median_dbuv_m", planned.MedianDbuvM), free, obstruction, above);
+        var field = work.Apply(ReceptionFormulas.FieldAtAntenna, id, Estimate("service_dbuv_m", planned.ServiceDbuvM), free, obstruction,
+            above);
+        var median = work.Apply(ReceptionFormulas.MedianAtAntenna, field, id, Estimate("median_dbuv_m", planned.MedianDbuvM), free,
+            obstruction, above);
         var fade = work.Apply(ReceptionFormulas.Fade, id, median, field);
         return a with
         {
-            FreeSpaceDbuvM = free, Estimates = estimates, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name, FieldDbuvM = field, MedianDbuvM = median,
+            FreeSpaceDbuvM = free, Estimates = estimates, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name,
+                FieldDbuvM = field, MedianDbuvM = median,
             RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(work).Plan(a, estimates, planned, fade, roof.SigmaDb),
         };
     }
 
-    // The family names the model that its regulator plans with; where it gives no estimate the other terrain model is taken, and last the curves.
+    // The family names the model that its regulator plans with; where it gives no estimate the other terrain model is taken, and last the
+    // curves.
     private FieldEstimate Planned(FieldEstimate[] estimates) =>
         estimates.FirstOrDefault(v => v.Model == code.PlanningModel) ?? estimates.FirstOrDefault(v => v.Model != "curves") ?? estimates[0];
 
@@ -81,10 +89,13 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         var external = work.Apply(ReceptionFormulas.ExternalNoise, environment, id, s.Centre());
         var threshold = StationRules.Threshold(s.System, s.Mode)!;
         var required = work.Apply(ReceptionFormulas.RequiredCn, id,
-            Term.Table(NumberTables.CnThresholds, $"{s.System}.{s.Mode}", threshold.RequiredDb), Term.Key("reception.multipath", job.Reception.Multipath.Db));
+            Term.Table(NumberTables.CnThresholds, $"{s.System}.{s.Mode}", threshold.RequiredDb),
+                Term.Key("reception.multipath", job.Reception.Multipath.Db));
         return a with
         {
-            ThermalNoiseDbm = thermal, ExternalNoiseDb = external, AntennaNoiseK = work.Apply(ReceptionFormulas.AntennaNoise, id, external), RequiredCnDb = required, RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
+            ThermalNoiseDbm = thermal, ExternalNoiseDb = external,
+                AntennaNoiseK = work.Apply(ReceptionFormulas.AntennaNoise, id, external), RequiredCnDb = required,
+                RequiredCnProvenance = ProvenanceWord.Of(threshold.Provenance),
         };
     }
 

@@ -18,14 +18,16 @@ internal sealed class CurveModel(Job job, SitingPlan siting, Workings work, Find
         var haat = Haat(a);
         var half = FccCurves.FieldDbuVm(CurvePercent.F50_50, f, a.ErpKw, haat, d);
         if (half.HaatClamped && a.Wanted && path is not { Whole: true })
-            findings.Add(Severity.Note, "height-outside-curves", s.At, ("station", id), ("haat_m", haat.Number), ("taken_m", half.EffectiveHaatM));
+            findings.Add(Severity.Note, "height-outside-curves", s.At, ("station", id), ("haat_m", haat.Number),
+                ("taken_m", half.EffectiveHaatM));
         var e50 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_50, $"{id}, 50 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
         var e10 = work.Apply(FccCurves.CurveFormula, CurvePercent.F50_10, $"{id}, 10 % of time", s.Centre(), a.ErpKw, haat, a.Distance);
         var most = work.Apply(FccCurves.F5090Formula, id, e50, e10);
         var gain = work.Apply(ReceivingHeight.GainFormula, id, s.Centre(), job.AntennaHeight(), CurveHeightM);
         var (skyline, from) = Skyline(a, path);
         var service = work.Apply(ReceptionFormulas.CurveAtAntenna, id, most, gain, skyline);
-        return new("curves", e50 + gain + skyline, service, s.HaatM is null ? $"height above average terrain unknown, {UnitText.Write(haat, 0, "m")} taken" : from);
+        return new("curves", e50 + gain + skyline, service, s.HaatM is null
+            ? $"height above average terrain unknown, {UnitText.Write(haat, 0, "m")} taken" : from);
     }
 
     // The least height of the curves: a wanted station is promised too little rather than too much.
@@ -40,13 +42,16 @@ internal sealed class CurveModel(Job job, SitingPlan siting, Workings work, Find
     // A measured skyline goes before the one of a profile.
     private (Term Db, string From) Skyline(Arrival a, GroundPath? path)
     {
-        var measured = siting.Skyline.FirstOrDefault(p => p.From == "measured" && Math.Abs(Bearing.Turn(p.BearingTrueDeg, a.BearingTrueDeg)) <= 1);
-        if (measured?.AngleDeg is { } angle) return (Correction(a, Term.Key("siting.horizon", angle)), "with the correction for the measured skyline");
+        var measured = siting.Skyline.FirstOrDefault(p => p.From == "measured"
+            && Math.Abs(Bearing.Turn(p.BearingTrueDeg, a.BearingTrueDeg)) <= 1);
+        if (measured?.AngleDeg is { } angle) return (Correction(a, Term.Key("siting.horizon", angle)),
+            "with the correction for the measured skyline");
         if (path is not { Whole: true }) return (NoCorrection, "");
         var clearance = TerrainClearance.Angle(path.FromTransmitter(), job.Siting.AntennaHeight.Value.Metres);
         var toward = $"toward {a.Station.Id}";
         var steepest = work.Apply(TerrainClearance.AngleFormula, clearance, a.Station.Id,
-            Term.Ground($"antenna, {toward}", clearance.AntennaM), Term.Ground(toward, clearance.GroundM), Term.Ground($"distance, {toward}", clearance.DistanceM));
+            Term.Ground($"antenna, {toward}", clearance.AntennaM), Term.Ground(toward, clearance.GroundM),
+                Term.Ground($"distance, {toward}", clearance.DistanceM));
         return (Correction(a, steepest), "with the correction for the ground in front");
     }
 

@@ -12,9 +12,11 @@ namespace InstallPacket.Plans.Reception;
 internal readonly record struct HeadingMargin(double SignalDbm, double NoiseDbm, double MarginDb, double Chance);
 
 /// <summary>Tries headings.</summary>
-internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polarisation polarisation, IReadOnlyDictionary<string, IReadOnlyList<Disturber>> disturbers)
+internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polarisation polarisation, IReadOnlyDictionary<string,
+    IReadOnlyList<Disturber>> disturbers)
 {
-    /// <summary>How much weaker the other plane of polarisation is received [dB] (memory: cross-polar ratio of common antennas, 16 to 20 dB).</summary>
+    /// <summary>How much weaker the other plane of polarisation is received [dB] (memory: cross-polar ratio of common antennas, 16 to 20
+    /// dB).</summary>
     public static readonly Constant CrossPolarDb = new("cross-polar-ratio", 16, "project-notes", Provenance.Memory);
 
     /// <summary>Angle between the two planes [deg].</summary>
@@ -23,7 +25,8 @@ internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polaris
     public HeadingMargin At(Arrival a, double headingDeg)
     {
         var alone = Alone(a, headingDeg);
-        return InterferenceDbm(a, headingDeg) is { } interference ? Margin(a, alone.SignalDbm, DecibelSum.TotalDbm([alone.NoiseDbm, interference])) : alone;
+        return InterferenceDbm(a, headingDeg) is { } interference
+            ? Margin(a, alone.SignalDbm, DecibelSum.TotalDbm([alone.NoiseDbm, interference])) : alone;
     }
 
     /// <summary>The same without any disturber.</summary>
@@ -43,7 +46,8 @@ internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polaris
     /// <summary>All disturbers together as noise at the antenna terminals [dBm]; null when there is none whose effect is known.</summary>
     public double? InterferenceDbm(Arrival a, double headingDeg)
     {
-        double[] each = [.. disturbers[a.Station.Id].Where(d => d.AddsDb is not null).Select(d => DisturberDbm(d, headingDeg) + d.AddsDb!.Value)];
+        double[] each = [.. disturbers[a.Station.Id].Where(d => d.AddsDb is not null).Select(d => DisturberDbm(d, headingDeg)
+            + d.AddsDb!.Value)];
         return each.Length == 0 ? null : DecibelSum.TotalDbm(each);
     }
 
@@ -63,5 +67,6 @@ internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polaris
 
     /// <summary>What the plane of polarisation costs a station [dB].</summary>
     public double PolarisationLossDb(Arrival a) =>
-        a.Station.Polarisation == Polarisation.Both || a.Station.Polarisation == polarisation ? 0 : PolarisationMismatch.LossDb(90, CrossPolarDb);
+        a.Station.Polarisation == Polarisation.Both || a.Station.Polarisation == polarisation ? 0
+            : PolarisationMismatch.LossDb(90, CrossPolarDb);
 }

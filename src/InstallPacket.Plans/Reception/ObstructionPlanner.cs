@@ -4,7 +4,8 @@ using InstallPacket.Calc.Siting;
 
 namespace InstallPacket.Plans.Reception;
 
-/// <summary>Finds the obstruction of the survey that costs a path most: as a single knife edge, or through trees where that is less. A hill of the survey counts only where neither a profile nor a measured skyline shows it.</summary>
+/// <summary>Finds the obstruction of the survey that costs a path most: as a single knife edge, or through trees where that is less. A
+/// hill of the survey counts only where neither a profile nor a measured skyline shows it.</summary>
 internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, Workings work)
 {
     private const double LightMMHz = 299.792458;
@@ -12,9 +13,11 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
     /// <summary>Loss [dB] and name of the governing obstruction; 0 and empty when none stands in the direction.</summary>
     public (double LossDb, string Name) Loss(Arrival a)
     {
-        var seen = ground.Toward(a.Station) is { Whole: true } || siting.Skyline.Any(p => p.From == "measured" && Math.Abs(Bearing.Turn(p.BearingTrueDeg, a.BearingTrueDeg)) <= 1);
+        var seen = ground.Toward(a.Station) is { Whole: true }
+            || siting.Skyline.Any(p => p.From == "measured" && Math.Abs(Bearing.Turn(p.BearingTrueDeg, a.BearingTrueDeg)) <= 1);
         var worst = (LossDb: 0.0, Name: "");
-        foreach (var o in siting.Obstructions.Where(o => !(seen && o.Kind == ObstructionKind.Hill) && Math.Abs(Bearing.Turn(o.BearingTrueDeg, a.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < a.DistanceKm * 1000))
+        foreach (var o in siting.Obstructions.Where(o => !(seen && o.Kind == ObstructionKind.Hill)
+            && Math.Abs(Bearing.Turn(o.BearingTrueDeg, a.BearingTrueDeg)) <= o.WidthDeg / 2 && o.DistanceM < a.DistanceKm * 1000))
         {
             var (d1, d2) = (o.DistanceM, a.DistanceKm * 1000 - o.DistanceM);
             var above = HeightAboveRay(a, o, d1);
@@ -47,11 +50,15 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
         Subject subject = $"{a.Station.Id} through {o.Name}";
         Term centre = a.Station.Centre(), depth = Term.Key($"siting.obstructions.{o.Name}.depth", o.DepthM!.Value);
         var one = f >= Vegetation.InLeafLowestMHz
-            ? work.Apply(Vegetation.WeissbergerFormula, subject, centre.In(0.001), depth) : work.Apply(Vegetation.EarlyFormula, subject, centre, depth);
+            ? work.Apply(Vegetation.WeissbergerFormula, subject, centre.In(0.001), depth)
+                : work.Apply(Vegetation.EarlyFormula, subject, centre, depth);
         var (gamma, most) = WoodlandLoss.Constants(f);
-        var other = work.Apply(ReceptionFormulas.Woodland, subject, depth, Term.Table(NumberTables.Woodland, "gamma", gamma), Term.Table(NumberTables.Woodland, "most", most));
+        var other = work.Apply(ReceptionFormulas.Woodland, subject, depth, Term.Table(NumberTables.Woodland, "gamma", gamma),
+            Term.Table(NumberTables.Woodland, "most", most));
         var inLeaf = work.Apply(ReceptionFormulas.InLeaf, subject, one, other);
-        return o.InLeaf ? inLeaf : work.Apply(ReceptionFormulas.BareTrees, subject, inLeaf, Term.Table(NumberTables.Vegetation, "in-leaf-factor", Vegetation.InLeafFactors(f).Low));
+        return o.InLeaf ? inLeaf
+            : work.Apply(ReceptionFormulas.BareTrees, subject, inLeaf,
+            Term.Table(NumberTables.Vegetation, "in-leaf-factor", Vegetation.InLeafFactors(f).Low));
     }
 
     private static double? ThroughDb(Arrival a, ObstructionPlan o)
@@ -74,7 +81,8 @@ internal sealed class ObstructionPlanner(SitingPlan siting, GroundView ground, W
         Subject subject = $"{a.Station.Id} over {o.Name}";
         Term ground = Term.Key("siting.ground", siting.GroundM), height = Term.Key("siting.antenna-height", siting.AntennaHeightM);
         var own = work.Apply(SitingFormulas.AboveSea, "antenna", ground, height);
-        var top = work.Apply(SitingFormulas.AboveSea, $"top of {o.Name}", ground, Term.Key($"siting.obstructions.{o.Name}.height", o.HeightM));
+        var top = work.Apply(SitingFormulas.AboveSea, $"top of {o.Name}", ground,
+            Term.Key($"siting.obstructions.{o.Name}.height", o.HeightM));
         if (a.Station.AboveSeaM is null) return work.Apply(ReceptionFormulas.AboveLevelRay, subject, top, own);
         return work.Apply(EffectiveEarth.ClearanceFormula, subject, own, a.Station.AboveSea(), a.Distance.In(1000), d1, top).In(-1);
     }

@@ -62,7 +62,8 @@ public sealed record ReceptionPlan(
 /// <param name="OffAimDeg">Turn from the aim to the station, clockwise positive.</param>
 /// <param name="Budget">The computed figures; null when not calculated.</param>
 public sealed record StationPlan(
-    string Id, string Name, string Site, bool Wanted, bool Calculated, string WhyNot, string System, string Mode, int RfChannel, string ShowsAs,
+    string Id, string Name, string Site, bool Wanted, bool Calculated, string WhyNot, string System, string Mode, int RfChannel,
+        string ShowsAs,
     Polarisation Polarisation, double FrequencyMhz, double DistanceKm, double BearingTrueDeg, double OffAimDeg, StationBudget? Budget);
 
 /// <summary>From field strength to the antenna terminals.</summary>
@@ -81,8 +82,10 @@ public sealed record StationPlan(
 /// <param name="RequiredCnDb">Required C/N with the allowance for reflections.</param>
 /// <param name="RequiredCnProvenance">How the threshold is known.</param>
 public sealed record StationBudget(
-    double FreeSpaceDbuvM, IReadOnlyList<FieldEstimate> Estimates, string PlannedBy, double ObstructionLossDb, string Obstruction, double FieldDbuvM, double MedianDbuvM,
-    SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb, string RequiredCnProvenance)
+    double FreeSpaceDbuvM, IReadOnlyList<FieldEstimate> Estimates, string PlannedBy, double ObstructionLossDb, string Obstruction,
+        double FieldDbuvM, double MedianDbuvM,
+    SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb,
+        string RequiredCnProvenance)
 {
     /// <summary>What the roof above the antenna costs.</summary>
     public double RoofLossDb { get; init; }
@@ -102,7 +105,8 @@ public sealed record StationBudget(
     /// <summary>Effective radiated power toward the house.</summary>
     public double ErpKw { get; init; }
 
-    /// <summary>Gain of the transmitter's pattern toward the house, relative to its strongest direction; null when it has no pattern.</summary>
+    /// <summary>Gain of the transmitter's pattern toward the house, relative to its strongest direction; null when it has no
+    /// pattern.</summary>
     public double? PatternDb { get; init; }
 }
 
@@ -114,7 +118,8 @@ public sealed record StationBudget(
 /// <param name="RatioDb">Wanted over other at the antenna terminals: the wanted for 90 %, the other for 10 % of the time.</param>
 /// <param name="LimitDb">Ratio at which nothing of the margin is left; null when no document tells.</param>
 /// <param name="LimitSource">How the limit is known.</param>
-public sealed record DisturberPlan(string Station, string Name, int RfChannel, int OffsetChannels, double RatioDb, double? LimitDb, string LimitSource)
+public sealed record DisturberPlan(string Station, string Name, int RfChannel, int OffsetChannels, double RatioDb, double? LimitDb,
+    string LimitSource)
 {
     /// <summary>Antenna gain toward it, its polarisation counted in.</summary>
     public double GainDbd { get; init; }

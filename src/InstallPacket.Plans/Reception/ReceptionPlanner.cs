@@ -22,14 +22,17 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         var aims = _antennas.All.Select(a => Aim(a, headings, arrivals)).ToArray();
         AimPlan For(Arrival a) => aims[_antennas.IndexOf(a.Channel.CentreMHz)].Aim;
         new InterferenceRules(job, headings, _findings).Check(For, arrivals);
-        var stations = arrivals.Select(a => Finish(a, For(a), headings)).OrderByDescending(s => s.Wanted).ThenBy(s => s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
+        var stations = arrivals.Select(a => Finish(a, For(a), headings)).OrderByDescending(s => s.Wanted).ThenBy(s =>
+            s.RfChannel).ThenBy(s => s.Id, StringComparer.Ordinal).ToArray();
         var first = _antennas.All[0];
         return new ReceptionPlan(
-            aims[0].Aim, first.Part.Id, first.Part.Name, first.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db, polarisation, stations)
+            aims[0].Aim, first.Part.Id, first.Part.Name, first.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db,
+                polarisation, stations)
         {
             DemandedPct = job.Reception.ChancePct,
             PlanningModel = code.PlanningModel,
-            Models = [.. stations.Where(s => s.Calculated).Select(s => s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            Models = [.. stations.Where(s => s.Calculated).Select(s =>
+                s.Budget!.PlannedBy).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             Sun = new SunPlanner(job, _work).Plan(aims[0].Aim.TrueDeg),
             MoreAntennas = aims[1..],
             AnyPattern = stations.Any(s => s.Budget?.PatternDb is not null),
@@ -59,11 +62,14 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         Term gainDbd = _antennas.For(a.Channel.CentreMHz).GainDbd(a, turn, _work);
         if (crossed > 0)
         {
-            var loss = _work.Apply(Calc.Reception.PolarisationMismatch.LossFormula, a.Station.Id, HeadingView.RightAngleDeg, HeadingView.CrossPolarDb);
+            var loss = _work.Apply(Calc.Reception.PolarisationMismatch.LossFormula, a.Station.Id, HeadingView.RightAngleDeg,
+                HeadingView.CrossPolarDb);
             gainDbd = _work.Apply(ReceptionFormulas.CrossedGain, a.Station.Id, gainDbd, loss);
         }
         var level = _work.Apply(Calc.Reception.FieldToPower.PowerFormula, a.Station.Id, a.FieldDbuvM, gainDbd, a.Station.Centre());
-        return a.ToPlan(turn, a.Budget(gainDbd, level) with { PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg), Disturbers = a.Wanted ? Disturbers(a, aim, level, headings) : [] });
+        return a.ToPlan(turn,
+            a.Budget(gainDbd, level) with { PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg),
+            Disturbers = a.Wanted ? Disturbers(a, aim, level, headings) : [] });
     }
 
     private DisturberPlan[] Disturbers(Arrival a, AimPlan aim, double level, HeadingView headings) =>
@@ -76,8 +82,10 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
             var gain = Of(path + ".gain_dbd", headings.GainDbd(d.Other, aim.TrueDeg));
             var other = _work.Apply(ReceptionFormulas.DisturberPower, subject, tenth, gain, d.Other.Station.Centre());
             var ratio = _work.Apply(ReceptionFormulas.RatioAtTerminals, subject, Of("level_dbm", level), other);
-            if (d.AddsDb is not null) _work.Apply(ReceptionFormulas.DisturberAsNoise, subject, other, Of(path + ".limit_db", d.LimitDb!.Value), a.RequiredCnDb);
-            return new DisturberPlan(d.Other.Station.Id, d.Other.Station.Name, d.Other.Station.Channel, d.Offset, ratio, d.LimitDb, d.LimitSource) { GainDbd = gain };
+            if (d.AddsDb is not null) _work.Apply(ReceptionFormulas.DisturberAsNoise, subject, other,
+                Of(path + ".limit_db", d.LimitDb!.Value), a.RequiredCnDb);
+            return new DisturberPlan(d.Other.Station.Id, d.Other.Station.Name, d.Other.Station.Channel, d.Offset, ratio, d.LimitDb,
+                d.LimitSource) { GainDbd = gain };
         }).OrderBy(d => d.RatioDb - (d.LimitDb ?? 0)).ThenBy(d => d.Station, StringComparer.Ordinal)];
 
     private static Polarisation Plane(Arrival[] arrivals) =>
@@ -86,7 +94,8 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
 
     private void CheckPolarisation(Arrival[] arrivals)
     {
-        var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != Polarisation.Both).Select(a => a.Station.Polarisation).Distinct().ToArray();
+        var kinds = arrivals.Where(a => a.Wanted && a.Station.Polarisation != Polarisation.Both).Select(a =>
+            a.Station.Polarisation).Distinct().ToArray();
         if (kinds.Length > 1)
             _findings.Add(Severity.Caution, "polarisation-mixed", job.Reception.WantAt);
     }

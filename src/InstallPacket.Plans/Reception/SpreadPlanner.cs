@@ -6,7 +6,8 @@ namespace InstallPacket.Plans.Reception;
 /// <summary>Puts together how sure a predicted field is.</summary>
 internal sealed class SpreadPlanner(Workings work)
 {
-    private static readonly Constant LocationDb = new("spread-between-places", LocationVariation.DigitalSigmaDb, "itu-p1546-6", Provenance.Read);
+    private static readonly Constant LocationDb = new("spread-between-places", LocationVariation.DigitalSigmaDb, "itu-p1546-6",
+        Provenance.Read);
     private static readonly Constant OfCurves = Model("curves", PredictionBasis.Curves);
     private static readonly Constant OfTerrain = Model("terrain-model", PredictionBasis.Terrain);
     private static readonly Constant InstallDb = new("spread-of-parts-and-work", 1.5, "project-notes", Provenance.Memory);
@@ -26,7 +27,8 @@ internal sealed class SpreadPlanner(Workings work)
         var terrain = estimates.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
         var difference = terrain.Length > 1 ? terrain.Max() - terrain.Min() : 0;
         Term Of(string key, double db) => Term.Plan($"reception.stations[{id}].budget.spread.{key}", db);
-        var model = work.Apply(ReceptionFormulas.ModelSpread, id, planned.Model == "curves" ? OfCurves : OfTerrain, Of("difference_db", difference));
+        var model = work.Apply(ReceptionFormulas.ModelSpread, id, planned.Model == "curves" ? OfCurves : OfTerrain,
+            Of("difference_db", difference));
         var time = work.Apply(ReceptionFormulas.TimeSpread, id, fadeDb);
         var install = work.Apply(ReceptionFormulas.WorkSpread, id, InstallDb, Of("roof_db", roofSigmaDb));
         var total = work.Apply(ReceptionFormulas.TotalSpread, id, LocationDb, time, model, install);

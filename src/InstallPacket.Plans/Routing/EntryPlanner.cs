@@ -9,7 +9,8 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
     private const double LeastRoomM = 0.002;
     private const double LeastSlopeDeg = 5;
 
-    public IReadOnlyList<EntryPlan> Plan() => [.. job.Routing.Entries.Where(e => job.Routing.Points.ContainsKey(e.Point)).Select((e, i) => Entry(e, i + 1))];
+    public IReadOnlyList<EntryPlan> Plan() =>
+        [.. job.Routing.Entries.Where(e => job.Routing.Points.ContainsKey(e.Point)).Select((e, i) => Entry(e, i + 1))];
 
     private EntryPlan Entry(CableEntry e, int number)
     {
@@ -19,13 +20,15 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
         var hole = Hole(e, cable);
         var thickness = (e.Thickness ?? (e.Through == EntrySurface.Wall ? job.Routing.House?.Wall : null))?.Metres;
         var sloped = thickness is not null && e.SlopeDeg.Value >= 0;
-        var (wall, slope) = (Term.Plan($"routing.entries[{e.Point}].thickness_m", thickness ?? 0), Term.Key($"routing.entries.{e.Point}.slope", e.SlopeDeg.Value));
+        var (wall, slope) = (Term.Plan($"routing.entries[{e.Point}].thickness_m", thickness ?? 0),
+            Term.Key($"routing.entries.{e.Point}.slope", e.SlopeDeg.Value));
         double? length = sloped ? work.Apply(WallHole.LengthFormula, e.Point, wall, slope).Number : null;
         double? fall = sloped ? work.Apply(WallHole.FallFormula, e.Point, wall, slope).Number : null;
         Drips(e);
         var loop = job.Routing.Runs.FirstOrDefault(r => r.DripLoops.Contains(e.Point));
         var radius = (loop ?? runs.FirstOrDefault())?.Cable.BendRadiusM;
-        return new(e.Point, number, e.Through, [.. runs.Select(r => r.Id)], hole, e.SlopeDeg.Value, thickness, length, fall, cable, loop?.DripDepth.Value.Metres,
+        return new(e.Point, number, e.Through, [.. runs.Select(r => r.Id)], hole, e.SlopeDeg.Value, thickness, length, fall, cable,
+            loop?.DripDepth.Value.Metres,
             radius, e.Through == EntrySurface.Wall && fall is not null && hole is not null && radius is not null ? "entry-" + e.Point : "");
     }
 
@@ -44,9 +47,11 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
 
     private double? Hole(CableEntry e, double? cable)
     {
-        if (e.Hole is not { } stated) return cable is { } d ? work.Apply(RoutingFormulas.EntryHole, e.Point, Term.Plan($"routing.entries[{e.Point}].cable_m", d)).Number : null;
+        if (e.Hole is not { } stated) return cable is { } d
+            ? work.Apply(RoutingFormulas.EntryHole, e.Point, Term.Plan($"routing.entries[{e.Point}].cable_m", d)).Number : null;
         if (cable is { } outside && stated.Value.Metres < outside + LeastRoomM - 1e-6)
-            findings.Add(Severity.Caution, "hole-too-small", stated.At, ("point", e.Point), ("hole_m", stated.Value.Metres), ("cable_m", outside));
+            findings.Add(Severity.Caution, "hole-too-small", stated.At, ("point", e.Point), ("hole_m", stated.Value.Metres),
+                ("cable_m", outside));
         return stated.Value.Metres;
     }
 
@@ -56,7 +61,8 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
         foreach (var run in job.Routing.Runs)
         {
             var legs = RunLeg.Of(job.Routing, run).Where(l => l.Way is CableWay.Outside or CableWay.Span);
-            if (run.DripLoops.Contains(e.Point) || !legs.Any(l => (l.To.Name == e.Point && l.RiseM <= 0) || (l.From.Name == e.Point && l.RiseM >= 0))) continue;
+            if (run.DripLoops.Contains(e.Point)
+                || !legs.Any(l => (l.To.Name == e.Point && l.RiseM <= 0) || (l.From.Name == e.Point && l.RiseM >= 0))) continue;
             findings.Add(Severity.Caution, "entry-drip-missing", run.At, ("run", run.Id), ("point", e.Point));
         }
     }

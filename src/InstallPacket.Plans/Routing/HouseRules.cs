@@ -11,13 +11,15 @@ internal sealed class HouseRules(FindingList findings)
         if (shape.Crossing() is { } c)
         {
             sound = false;
-            findings.Add(Severity.Stop, "footprint-crossed", house.FootprintAt, ("first", c.First), ("second", c.Second), ("right_m", c.RightM),
+            findings.Add(Severity.Stop, "footprint-crossed", house.FootprintAt, ("first", c.First), ("second", c.Second),
+                ("right_m", c.RightM),
                 ("up_m", c.UpM));
         }
         if (house.Ridge.Metres < house.Eaves.Metres)
         {
             sound = false;
-            findings.Add(Severity.Stop, "ridge-below-eaves", house.RidgeAt, ("ridge_m", house.Ridge.Metres), ("eaves_m", house.Eaves.Metres));
+            findings.Add(Severity.Stop, "ridge-below-eaves", house.RidgeAt, ("ridge_m", house.Ridge.Metres),
+                ("eaves_m", house.Eaves.Metres));
         }
         if (!sound) return false;
         foreach (var room in house.Rooms)

@@ -39,7 +39,8 @@ internal sealed class HouseShape(House house)
         for (var i = 0; i < walls.Length; i++)
             for (var k = i + 2; k < walls.Length; k++)
                 if ((i > 0 || k < walls.Length - 1) && Cut(walls[i].A, walls[i].B, walls[k].A, walls[k].B) is { } t)
-                    return (i + 1, k + 1, walls[i].A.X + t * (walls[i].B.X - walls[i].A.X), walls[i].A.Y + t * (walls[i].B.Y - walls[i].A.Y));
+                    return (i + 1, k + 1, walls[i].A.X + t * (walls[i].B.X - walls[i].A.X), walls[i].A.Y
+                        + t * (walls[i].B.Y - walls[i].A.Y));
         return null;
     }
 
@@ -56,7 +57,10 @@ internal sealed class HouseShape(House house)
             (RoofForm.Flat, _) => 0,
             (RoofForm.Gable, RidgeAxis.Right) => Along(y, _lower, _upper),
             (RoofForm.Gable, RidgeAxis.Up) => Along(x, _left, _right),
-            (RoofForm.Hip, _) => Math.Min(1, new[] { x - _left, _right - x, y - _lower, _upper - y }.Min() / Math.Max(1e-9, Math.Min(_right - _left, _upper - _lower) / 2)),
+            (RoofForm.Hip, _) =>
+                Math.Min(1,
+                new[] { x - _left, _right - x, y - _lower, _upper - y }.Min() / Math.Max(1e-9,
+                Math.Min(_right - _left, _upper - _lower) / 2)),
             _ => null,
         };
         return share is { } s ? house.Eaves.Metres + Math.Clamp(s, 0, 1) * rise : null;
@@ -77,10 +81,13 @@ internal sealed class HouseShape(House house)
     /// <summary>Where a straight leg goes in or out.</summary>
     public IReadOnlyList<Pierce> Pierces(HousePoint a, HousePoint b)
     {
-        (double X, double Y, double Z) At(double t) => (a.RightM + t * (b.RightM - a.RightM), a.UpM + t * (b.UpM - a.UpM), a.HeightM + t * (b.HeightM - a.HeightM));
+        (double X, double Y, double Z) At(double t) =>
+            (a.RightM + t * (b.RightM - a.RightM), a.UpM + t * (b.UpM - a.UpM), a.HeightM + t * (b.HeightM - a.HeightM));
         HouseSide Side(double t) { var p = At(t); return this.At(p.X, p.Y, p.Z); }
         double[] cuts = [0, .. Walls.Select(w => Cut((a.RightM, a.UpM), (b.RightM, b.UpM), w.A, w.B)).OfType<double>().Order(), 1];
-        var times = cuts.Zip(cuts.Skip(1)).SelectMany(c => Enumerable.Range(0, SamplesPerPiece).Select(i => c.First + (c.Second - c.First) * (i + 0.5) / SamplesPerPiece)).Prepend(0).Append(1);
+        var times = cuts.Zip(cuts.Skip(1)).SelectMany(c =>
+            Enumerable.Range(0, SamplesPerPiece).Select(i => c.First
+            + (c.Second - c.First) * (i + 0.5) / SamplesPerPiece)).Prepend(0).Append(1);
         // A cable that lies on the face is still outdoors.
         var known = times.Select(t => (T: t, Side: Side(t))).Where(s => s.Side != HouseSide.Unknown).ToArray();
         var found = new List<Pierce>();
@@ -105,7 +112,8 @@ internal sealed class HouseShape(House house)
     public Room? RoomAt(double x, double y, double z)
     {
         var storey = house.Storeys.Where(s => s.FloorM <= z + 1e-6).MaxBy(s => s.FloorM);
-        return house.Rooms.FirstOrDefault(r => r.Storey.Value == storey?.Name && (Within(r.Corners, x, y) || Distance(r.Corners, x, y) <= FaceM));
+        return house.Rooms.FirstOrDefault(r => r.Storey.Value == storey?.Name
+            && (Within(r.Corners, x, y) || Distance(r.Corners, x, y) <= FaceM));
     }
 
     private double WallDistance(double x, double y) => Distance(house.Footprint, x, y);

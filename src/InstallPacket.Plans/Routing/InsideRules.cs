@@ -1,6 +1,7 @@
 namespace InstallPacket.Plans.Routing;
 
-/// <summary>Runs against the body of the house: indoor points lie in it, and nothing passes a wall or the roof but through an entry.</summary>
+/// <summary>Runs against the body of the house: indoor points lie in it, and nothing passes a wall or the roof but through an
+/// entry.</summary>
 internal sealed class InsideRules(Job job, HouseShape shape, FindingList findings)
 {
     /// <summary>A tape measure is this good.</summary>
@@ -17,7 +18,8 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
             {
                 if (leg.Indoors)
                     foreach (var point in new[] { leg.From, leg.To }.Where(p => Misplaced(p) is not null && reported.Add(p.Name)))
-                        findings.Add(Severity.Stop, "point-outside-house", Misplaced(point)!.Value.Case, point.At, ("point", point.Name), ("by_m", Misplaced(point)!.Value.ByM),
+                        findings.Add(Severity.Stop, "point-outside-house", Misplaced(point)!.Value.Case, point.At, ("point", point.Name),
+                            ("by_m", Misplaced(point)!.Value.ByM),
                             ("run", run.Id), ("way", Word.Of(leg.Way)));
                 if (!reported.Contains(leg.From.Name) && !reported.Contains(leg.To.Name)) Pierces(run, leg);
             }
@@ -36,9 +38,11 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
         // What passes under the ground is outside the walls that stand on it.
         foreach (var p in shape.Pierces(leg.From, leg.To).Where(p => p.HeightM >= 0 || !leg.Outdoors))
         {
-            if (job.Routing.Entries.Any(e => (e.Point == leg.From.Name || e.Point == leg.To.Name) && Distance(job.Routing.Points[e.Point], p) <= ReachM)) continue;
+            if (job.Routing.Entries.Any(e => (e.Point == leg.From.Name || e.Point == leg.To.Name)
+                && Distance(job.Routing.Points[e.Point], p) <= ReachM)) continue;
             var severity = p.ByRoof ? Severity.Stop : Severity.Caution;
-            findings.Add(severity, "entry-missing", run.PathAt, ("run", run.Id), ("through", p.ByRoof ? "roof" : "wall"), ("from", leg.From.Name),
+            findings.Add(severity, "entry-missing", run.PathAt, ("run", run.Id), ("through", p.ByRoof ? "roof" : "wall"),
+                ("from", leg.From.Name),
                 ("to", leg.To.Name), ("right_m", p.RightM), ("up_m", p.UpM), ("height_m", p.HeightM), ("nearest", Nearest(leg, p)));
             return;
         }
@@ -47,5 +51,6 @@ internal sealed class InsideRules(Job job, HouseShape shape, FindingList finding
     private static string Nearest(RunLeg leg, Pierce p) => Distance(leg.From, p) <= Distance(leg.To, p) ? leg.From.Name : leg.To.Name;
 
     private static double Distance(HousePoint a, Pierce p) =>
-        Math.Sqrt((a.RightM - p.RightM) * (a.RightM - p.RightM) + (a.UpM - p.UpM) * (a.UpM - p.UpM) + (a.HeightM - p.HeightM) * (a.HeightM - p.HeightM));
+        Math.Sqrt((a.RightM - p.RightM) * (a.RightM - p.RightM) + (a.UpM - p.UpM) * (a.UpM - p.UpM)
+            + (a.HeightM - p.HeightM) * (a.HeightM - p.HeightM));
 }

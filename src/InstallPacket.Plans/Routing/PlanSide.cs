@@ -18,7 +18,8 @@ public static class PlanSide
     };
 
     /// <summary>The bearing of the side as seen from the house [deg].</summary>
-    public static double BearingDeg(string side, double planUpDeg) => (planUpDeg + side switch { "right" => 90, "upper" => 0, "left" => 270, _ => 180 }) % 360;
+    public static double BearingDeg(string side, double planUpDeg) =>
+        (planUpDeg + side switch { "right" => 90, "upper" => 0, "left" => 270, _ => 180 }) % 360;
 
     // A leg lies on a side when both its ends are on the face of the house there or in front of it.
     internal static bool RunsOn(RoutingSection routing, Run run, string side)

@@ -10,7 +10,8 @@ namespace InstallPacket.Plans.Routing;
 /// <param name="Cables">The kinds of cable used.</param>
 /// <param name="Rules">Rules of the code family about cable.</param>
 public sealed record RoutingPlan(
-    double PlanUpDeg, IReadOnlyList<PlanCorner> Outline, double? EavesM, double? RidgeM, IReadOnlyList<PointPlan> Points, IReadOnlyList<RunPlan> Runs,
+    double PlanUpDeg, IReadOnlyList<PlanCorner> Outline, double? EavesM, double? RidgeM, IReadOnlyList<PointPlan> Points,
+        IReadOnlyList<RunPlan> Runs,
     IReadOnlyList<CablePlan> Cables, IReadOnlyList<CodeRule> Rules)
 {
     /// <summary>Form of the roof; empty when unknown.</summary>
@@ -74,7 +75,8 @@ public sealed record PointPlan(string Name, double RightM, double UpM, double He
 /// <param name="BendRadiusM">Bend radius of that cable; null when unknown.</param>
 /// <param name="Figure">Name of its figure; empty when a measure for it is unknown.</param>
 public sealed record EntryPlan(
-    string Point, int Number, EntrySurface Through, IReadOnlyList<string> Runs, double? HoleM, double SlopeDeg, double? ThicknessM, double? HoleLengthM, double? FallM,
+    string Point, int Number, EntrySurface Through, IReadOnlyList<string> Runs, double? HoleM, double SlopeDeg, double? ThicknessM,
+        double? HoleLengthM, double? FallM,
     double? CableM, double? DripDepthM, double? BendRadiusM, string Figure);
 
 /// <summary>A conduit.</summary>
@@ -97,7 +99,8 @@ public sealed record ConduitPlan(string Name, double InsideM, IReadOnlyList<stri
 /// <param name="UprightM">What of it is upright.</param>
 /// <param name="RouteFactor">Allowance for the real route.</param>
 /// <param name="RoutedM">With the allowance.</param>
-public sealed record StretchPlan(string FromPoint, string ToPoint, CableWay Way, double StraightM, double UprightM, double RouteFactor, double RoutedM);
+public sealed record StretchPlan(string FromPoint, string ToPoint, CableWay Way, double StraightM, double UprightM, double RouteFactor,
+    double RoutedM);
 
 /// <summary>One run, one piece of cable.</summary>
 /// <param name="Id">Its name in the job.</param>
@@ -121,8 +124,10 @@ public sealed record StretchPlan(string FromPoint, string ToPoint, CableWay Way,
 /// <param name="BendRadiusM">Smallest bend radius; null when unknown.</param>
 /// <param name="Note">A word to the crew.</param>
 public sealed record RunPlan(
-    string Id, int Number, string Cable, string CableName, CableWay Way, IReadOnlyList<string> Path, string FromElement, string ToElement, double StraightM,
-    double RouteFactor, IReadOnlyList<string> DripLoops, double DripDepthM, double DripExtraM, double ServiceM, double TerminationM, double LengthM, int Clips,
+    string Id, int Number, string Cable, string CableName, CableWay Way, IReadOnlyList<string> Path, string FromElement, string ToElement,
+        double StraightM,
+    double RouteFactor, IReadOnlyList<string> DripLoops, double DripDepthM, double DripExtraM, double ServiceM, double TerminationM,
+        double LengthM, int Clips,
     double? ClipSpacingM, double? BendRadiusM, string Note)
 {
     /// <summary>Whether the cable lies in the house already; then it is not cut.</summary>
@@ -152,7 +157,8 @@ public sealed record RunPlan(
     /// <summary>Corners of the path.</summary>
     public int Corners { get; init; }
 
-    /// <summary>What a bend in place of each square corner would save; it stays in the piece as reserve. Null when the radius is unknown.</summary>
+    /// <summary>What a bend in place of each square corner would save; it stays in the piece as reserve. Null when the radius is
+    /// unknown.</summary>
     public double? CornerReserveM { get; init; }
 
     /// <summary>Surveyed distance to power wiring; null when the job does not say.</summary>

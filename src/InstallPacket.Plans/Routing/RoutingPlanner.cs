@@ -18,7 +18,8 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         new RunRules(job, code, _work, _findings).Check();
         if (shape is not null) new InsideRules(job, shape, _findings).Check();
         return new RoutingPlan(
-            r.PlanUpDeg, Corners(r.House?.Footprint), r.House?.Eaves.Metres, r.House?.Ridge.Metres, [.. r.Points.Values.Select(p => Point(p, shape))], runs,
+            r.PlanUpDeg, Corners(r.House?.Footprint), r.House?.Eaves.Metres, r.House?.Ridge.Metres,
+                [.. r.Points.Values.Select(p => Point(p, shape))], runs,
             [.. r.Runs.Select(run => run.Cable).Distinct().Select(Cable)], code.RulesOf("routing"))
         {
             Roof = r.House?.Roof, RidgeAlong = r.House?.RidgeAlong,
@@ -29,15 +30,19 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
         };
     }
 
-    private static PlanCorner[] Corners(IReadOnlyList<(double Right, double Up)>? corners) => [.. (corners ?? []).Select(c => new PlanCorner(c.Right, c.Up))];
+    private static PlanCorner[] Corners(IReadOnlyList<(double Right, double Up)>? corners) =>
+        [.. (corners ?? []).Select(c => new PlanCorner(c.Right, c.Up))];
 
     private PointPlan Point(HousePoint p, HouseShape? shape) =>
-        new(p.Name, p.RightM, p.UpM, p.HeightM, [.. job.Cabling.Chain.Where(e => e.Point == p.Name).Select(e => e.Id)]) { Room = shape?.RoomAt(p.RightM, p.UpM, p.HeightM)?.Name ?? "" };
+        new(p.Name, p.RightM, p.UpM, p.HeightM,
+            [.. job.Cabling.Chain.Where(e => e.Point == p.Name).Select(e => e.Id)]) { Room = shape?.RoomAt(p.RightM, p.UpM,
+            p.HeightM)?.Name ?? "" };
 
     private CablePlan Cable(CablePart cable)
     {
         var connector = cable.Connector is { } id ? parts.Find(id) as ConnectorPart : null;
-        return new CablePlan(cable.Id, cable.Name, cable.BendRadiusM, connector?.Name ?? "", connector?.TorqueNm, connector?.TorqueNm is null ? "" : connector.ProvenanceOf(PartKeys.Torque));
+        return new CablePlan(cable.Id, cable.Name, cable.BendRadiusM, connector?.Name ?? "", connector?.TorqueNm,
+            connector?.TorqueNm is null ? "" : connector.ProvenanceOf(PartKeys.Torque));
     }
 
     private ConduitPlan Conduit(Conduit conduit)
@@ -51,11 +56,13 @@ internal sealed class RoutingPlanner(Job job, CodeFamily code, PartLibrary parts
             double[] diameters = [.. cables.Select(c => c.DiameterM!.Value)];
             squares = diameters.Sum(d => d * d);
             var plan = $"routing.conduits[{conduit.Name}]";
-            fill = _work.Apply(ConduitFill.ShareFormula, diameters, conduit.Name, Term.Plan(plan + ".cables", cables.Length), Term.Plan(plan + ".squares_m2", squares.Value),
+            fill = _work.Apply(ConduitFill.ShareFormula, diameters, conduit.Name, Term.Plan(plan + ".cables", cables.Length),
+                Term.Plan(plan + ".squares_m2", squares.Value),
                 Term.Key($"routing.conduits.{conduit.Name}.inside", inside));
         }
         if (fill > limit.Value + 1e-9)
-            _findings.Add(Severity.Caution, "conduit-overfilled", conduit.Inside.At, ("conduit", conduit.Name), ("inside_m", inside), ("cables", cables.Length),
+            _findings.Add(Severity.Caution, "conduit-overfilled", conduit.Inside.At, ("conduit", conduit.Name), ("inside_m", inside),
+                ("cables", cables.Length),
                 ("fill_pct", fill), ("most_pct", limit.Value), ("rule", limit.Source()));
         return new(conduit.Name, inside, conduit.Runs, fill, limit.Value) { Cables = cables.Length, SquaresM2 = squares };
     }

@@ -19,7 +19,8 @@ internal sealed record RunLeg(HousePoint From, HousePoint To, CableWay Way)
     /// <summary>By how much the next leg turns off this one [deg].</summary>
     public double TurnDeg(RunLeg next)
     {
-        var dot = (To.RightM - From.RightM) * (next.To.RightM - next.From.RightM) + (To.UpM - From.UpM) * (next.To.UpM - next.From.UpM) + RiseM * next.RiseM;
+        var dot = (To.RightM - From.RightM) * (next.To.RightM - next.From.RightM) + (To.UpM - From.UpM) * (next.To.UpM - next.From.UpM)
+            + RiseM * next.RiseM;
         return Math.Acos(Math.Clamp(dot / (LengthM * next.LengthM), -1, 1)) * 180 / Math.PI;
     }
 

@@ -20,7 +20,8 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
             if (run.Cable.BendRadiusM is { } radius && !run.Existing) Corners(run, legs, radius);
             foreach (var leg in legs.Where(l => l.Way == CableWay.Span)) Span(run, leg);
             foreach (var leg in legs.Where(l => l.Way == CableWay.Buried && l.From.HeightM >= 0 && l.To.HeightM >= 0))
-                findings.Add(Severity.Caution, "buried-above-ground", run.PathAt, ("run", run.Id), ("from", leg.From.Name), ("to", leg.To.Name));
+                findings.Add(Severity.Caution, "buried-above-ground", run.PathAt, ("run", run.Id), ("from", leg.From.Name),
+                    ("to", leg.To.Name));
             Drops(run, legs);
             Power(run, legs);
         }
@@ -29,7 +30,8 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
     // The bend at either end of a leg takes its part of it.
     private void Corners(Run run, RunLeg[] legs, double radius)
     {
-        double Takes(int i) => i <= 0 || i >= legs.Length ? 0 : legs[i - 1].TurnDeg(legs[i]) is var turn && turn > MostTurnDeg ? double.PositiveInfinity : BendTangent.LengthM(radius, turn);
+        double Takes(int i) => i <= 0 || i >= legs.Length ? 0 : legs[i - 1].TurnDeg(legs[i]) is var turn && turn > MostTurnDeg
+            ? double.PositiveInfinity : BendTangent.LengthM(radius, turn);
         for (var i = 0; i < legs.Length; i++)
         {
             var needed = Takes(i) + Takes(i + 1);
@@ -40,8 +42,10 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
                 work.Apply(BendTangent.LengthFormula, $"{run.Id} at {legs[corner].From.Name}, corner {UnitText.Number(corner, 0)}",
                     run.Cable.Figure(CablePartKeys.BendRadius, radius), Term.Key($"routing.runs.{run.Id}.path", turn));
             }
-            findings.Add(Severity.Caution, "corner-too-tight", run.PathAt, ("run", run.Id), ("length_m", legs[i].LengthM), ("from", legs[i].From.Name),
-                ("to", legs[i].To.Name), ("needed_m", needed), ("cable", run.Cable.Id), ("bend_radius_m", radius), ("source", run.Cable.ProvenanceOf(CablePartKeys.BendRadius)));
+            findings.Add(Severity.Caution, "corner-too-tight", run.PathAt, ("run", run.Id), ("length_m", legs[i].LengthM),
+                ("from", legs[i].From.Name),
+                ("to", legs[i].To.Name), ("needed_m", needed), ("cable", run.Cable.Id), ("bend_radius_m", radius),
+                    ("source", run.Cable.ProvenanceOf(CablePartKeys.BendRadius)));
             return;
         }
     }
@@ -50,7 +54,8 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
     {
         var spacing = code.Limit("clip-spacing");
         if (run.Messenger || leg.LengthM <= spacing.Value) return;
-        findings.Add(Severity.Caution, "span-too-long", run.PathAt, ("run", run.Id), ("length_m", leg.LengthM), ("from", leg.From.Name), ("to", leg.To.Name),
+        findings.Add(Severity.Caution, "span-too-long", run.PathAt, ("run", run.Id), ("length_m", leg.LengthM), ("from", leg.From.Name),
+            ("to", leg.To.Name),
             ("most_m", spacing.Value), ("rule", spacing.Source()));
     }
 
@@ -59,7 +64,8 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
         double[] drops = [.. legs.Where(l => l.Upright && l.Way is CableWay.Wall or CableWay.Conduit).Select(l => Math.Abs(l.RiseM))];
         var needed = drops.Sum(d => (int)Math.Floor(d / DropM));
         if (needed > run.Supports)
-            findings.Add(Severity.Caution, "drop-unsupported", run.PathAt, ("run", run.Id), ("drop_m", drops.Max()), ("supports", run.Supports),
+            findings.Add(Severity.Caution, "drop-unsupported", run.PathAt, ("run", run.Id), ("drop_m", drops.Max()),
+                ("supports", run.Supports),
                 ("most_m", DropM), ("needed", needed));
     }
 
@@ -68,7 +74,8 @@ internal sealed class RunRules(Job job, CodeFamily code, Workings work, FindingL
         if (run.FromPower is not { } distance) return;
         var limit = legs.Select(l => code.FromPower(l.Way)).OfType<CodeLimit>().MaxBy(l => l.Value);
         if (limit is null || distance.Value.Metres >= limit.Value - 1e-9) return;
-        findings.Add(Severity.Stop, "run-near-power", distance.At, ("run", run.Id), ("distance_m", distance.Value.Metres), ("least_m", limit.Value),
+        findings.Add(Severity.Stop, "run-near-power", distance.At, ("run", run.Id), ("distance_m", distance.Value.Metres),
+            ("least_m", limit.Value),
             ("rule", limit.Source()));
     }
 }

@@ -12,16 +12,19 @@ internal sealed class CompassPlanner(Job job, Workings work, FindingList finding
         var year = DecimalYear.Of(job.Date.Value);
         if (!MagneticModel.Covers(year))
         {
-            findings.Add(Severity.Caution, "compass-date", job.Date.At, ("date", job.Date.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
+            findings.Add(Severity.Caution, "compass-date", job.Date.At,
+                ("date", job.Date.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
             return new(false, "no magnetic model covers the date", null, null, null, null, "none", "unknown");
         }
         var (lat, lon) = (job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value);
         var heightKm = job.Siting.Ground.Value.Metres / 1000;
         var field = MagneticModel.At(lat, lon, heightKm, year);
-        work.Apply(MagneticModel.DeclinationFormula, field.ModelName, job.Latitude(), job.Longitude(), job.Ground().In(0.001), Term.Key("date", year));
+        work.Apply(MagneticModel.DeclinationFormula, field.ModelName, job.Latitude(), job.Longitude(), job.Ground().In(0.001),
+            Term.Key("date", year));
         work.Apply(MagneticModel.DeclinationSigmaFormula, field, field.ModelName, Term.Plan("siting.compass.horizontal_nt", field.H));
         var why = Zone(field);
-        return new(why.Length == 0, why, field.DeclinationDeg, field.SigmaDeclinationDeg, field.DeclinationRateDegPerYear, field.H, field.ModelName,
+        return new(why.Length == 0, why, field.DeclinationDeg, field.SigmaDeclinationDeg, field.DeclinationRateDegPerYear, field.H,
+            field.ModelName,
             field.Zone.ToString().ToLowerInvariant());
     }
 

@@ -10,7 +10,8 @@ public static class SitingFormulas
     /// <summary>Height above the sea.</summary>
     public static readonly Formula AboveSea = new(
         "height-above-sea", "Height above the sea", "h = g + a", new("h", "m", "height above the sea"),
-        [new("g", "m", "ground above the sea"), new("a", "m", "height above the ground")], Own, "sum", Provenance.Derived) { Method = v => v[0] + v[1] };
+        [new("g", "m", "ground above the sea"), new("a", "m", "height above the ground")], Own, "sum", Provenance.Derived) { Method = v =>
+            v[0] + v[1] };
 
     /// <summary>The other part of a path.</summary>
     public static readonly Formula Rest = new(

@@ -11,7 +11,8 @@ namespace InstallPacket.Plans.Siting;
 /// <param name="Landmark">A mark to aim by, or null.</param>
 /// <param name="Obstructions">What stands in the way.</param>
 public sealed record SitingPlan(
-    double LatitudeDeg, double LongitudeDeg, double GroundM, double AntennaHeightM, CompassPlan Compass, IReadOnlyList<SitePlan> Sites, int LeftOut,
+    double LatitudeDeg, double LongitudeDeg, double GroundM, double AntennaHeightM, CompassPlan Compass, IReadOnlyList<SitePlan> Sites,
+        int LeftOut,
     LandmarkPlan? Landmark, IReadOnlyList<ObstructionPlan> Obstructions)
 {
     /// <summary>The elevation tiles that the plan rests on; null when the job names none.</summary>
@@ -20,7 +21,8 @@ public sealed record SitingPlan(
     /// <summary>The skyline every two degrees; empty when nothing is known of it.</summary>
     public IReadOnlyList<SkylinePoint> Skyline { get; init; } = [];
 
-    /// <summary>The ground toward sites of which it is known, nearest first; of many sites those with a wanted station and the nearest others.</summary>
+    /// <summary>The ground toward sites of which it is known, nearest first; of many sites those with a wanted station and the nearest
+    /// others.</summary>
     public IReadOnlyList<PathPlan> Paths { get; init; } = [];
 
     /// <summary>Names of the sites toward which nobody looked at the ground because there are so many.</summary>
@@ -37,7 +39,8 @@ public sealed record SitingPlan(
 /// <param name="Model">The model used.</param>
 /// <param name="Zone">Usable, caution or blackout.</param>
 public sealed record CompassPlan(
-    bool Usable, string Why, double? DeclinationDeg, double? SigmaDeg, double? RateDegPerYear, double? HorizontalNt, string Model, string Zone);
+    bool Usable, string Why, double? DeclinationDeg, double? SigmaDeg, double? RateDegPerYear, double? HorizontalNt, string Model,
+        string Zone);
 
 /// <summary>A transmitter site.</summary>
 /// <param name="Name">Its name.</param>
@@ -50,7 +53,8 @@ public sealed record CompassPlan(
 /// <param name="Stations">Identifiers of its stations.</param>
 /// <param name="AnyWanted">Whether a wanted station stands there.</param>
 public sealed record SitePlan(
-    string Name, int Number, double DistanceKm, double BearingTrueDeg, double? BearingMagneticDeg, string CompassPoint, double? ElevationDeg,
+    string Name, int Number, double DistanceKm, double BearingTrueDeg, double? BearingMagneticDeg, string CompassPoint,
+        double? ElevationDeg,
     IReadOnlyList<string> Stations, bool AnyWanted);
 
 /// <summary>A mark to aim by.</summary>
@@ -64,7 +68,8 @@ public sealed record LandmarkPlan(string What, double BearingTrueDeg);
 /// <param name="DistanceM">Distance from the antenna.</param>
 /// <param name="HeightM">Height of its top above the ground at the house.</param>
 /// <param name="AngleDeg">Elevation angle of its top, seen from the antenna.</param>
-public sealed record ObstructionPlan(string Name, ObstructionKind Kind, double BearingTrueDeg, double WidthDeg, double DistanceM, double HeightM, double AngleDeg)
+public sealed record ObstructionPlan(string Name, ObstructionKind Kind, double BearingTrueDeg, double WidthDeg, double DistanceM,
+    double HeightM, double AngleDeg)
 {
     /// <summary>Trees: how deep the wood is along the path; null when the survey does not say.</summary>
     public double? DepthM { get; init; }

@@ -24,7 +24,8 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
         var sites = Sites(near, compass);
         var obstructions = Obstructions(compass);
         var (paths, leftOut) = Paths(sites, obstructions);
-        var groundPlan = new GroundPlanner(job, ground, _findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
+        var groundPlan = new GroundPlanner(job, ground,
+            _findings).Plan([.. near.Select(p => p.Station)]); // before the skyline, which asks for more tiles than the plan needs
         return new SitingPlan(
             _siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value, _siting.Ground.Value.Metres, _siting.AntennaHeight.Value.Metres, compass,
             sites, within.Length - near.Length,
@@ -39,8 +40,10 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
     }
 
     private ObstructionPlan[] Obstructions(CompassPlan compass) =>
-        [.. _siting.Obstructions.Select(o => new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
-            EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres, o.Distance.Metres)) { DepthM = o.Depth?.Metres, InLeaf = o.InLeaf })];
+        [.. _siting.Obstructions.Select(o =>
+            new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
+            EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres,
+                o.Distance.Metres)) { DepthM = o.Depth?.Metres, InLeaf = o.InLeaf })];
 
     // A page each: more than these nobody reads. Wanted stations come first; among equals the nearer.
     private (PathPlan[] Paths, string[] LeftOut) Paths(SitePlan[] sites, ObstructionPlan[] obstructions)
@@ -53,9 +56,11 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
         return ([.. paths.OrderBy(p => p.Number)], [.. order.Select(s => s.Name)]);
     }
 
-    // A site is drawn for its wanted station with the highest channel: there the Fresnel zone is narrowest and the loss behind an edge largest.
+    // A site is drawn for its wanted station with the highest channel: there the Fresnel zone is narrowest and the loss behind an edge
+    // largest.
     private PathPlan? Path(PathPlanner planner, SitePlan site) => job.Reception.Stations.Where(s => site.Stations.Contains(s.Id))
-        .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s => s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
+        .OrderByDescending(s => job.Reception.Want.Any(w => w.Value == s.Id)).ThenByDescending(s =>
+            s.AboveSeaM is not null).ThenByDescending(s => s.Channel).ThenBy(s => s.Id, StringComparer.Ordinal)
         .Select(s => planner.Plan(site, s)).FirstOrDefault();
 
     private void ReportFar(Sourced<string> want, Station station, GeodesicLine line)
@@ -69,7 +74,8 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
     private (string What, double Km)? Misread(Station s)
     {
         var (lat, lon) = (_siting.LatitudeDeg.Value, _siting.LongitudeDeg.Value);
-        foreach (var (what, toLat, toLon) in new[] { ("east-and-west", s.LatitudeDeg, -s.LongitudeDeg), ("north-and-south", -s.LatitudeDeg, s.LongitudeDeg), ("latitude-and-longitude", s.LongitudeDeg, s.LatitudeDeg) })
+        foreach (var (what, toLat, toLon) in new[] { ("east-and-west", s.LatitudeDeg, -s.LongitudeDeg),
+            ("north-and-south", -s.LatitudeDeg, s.LongitudeDeg), ("latitude-and-longitude", s.LongitudeDeg, s.LatitudeDeg) })
         {
             if (Math.Abs(toLat) > 90) continue;
             var distance = Geodesic.Inverse(lat, lon, toLat, toLon).DistanceM;
@@ -104,18 +110,21 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
             _findings.Add(Severity.Caution, "site-spread", m.Station.At, ("station", m.Station.Id),
                 ("turn_deg", Math.Abs(Bearing.Turn(m.Line.AzimuthDeg, line.AzimuthDeg))), ("other", station.Id), ("site", name));
         return new SitePlan(name, number, line.DistanceM / 1000, line.AzimuthDeg, Magnetic(name, bearing, compass),
-            CompassBearing.SixteenPoint(line.AzimuthDeg), Elevation(station, distance), [.. members.Select(m => m.Station.Id)], wanted.Length > 0);
+            CompassBearing.SixteenPoint(line.AzimuthDeg), Elevation(station, distance), [.. members.Select(m => m.Station.Id)],
+                wanted.Length > 0);
     }
 
     private double? Magnetic(string name, Term trueDeg, CompassPlan compass)
     {
         if (!compass.Usable || compass.DeclinationDeg is not { } d) return null;
-        return _work.Apply(CompassBearing.MagneticFormula, $"toward {name}", trueDeg, Term.Plan("siting.compass.declination_deg", d)).Number;
+        return _work.Apply(CompassBearing.MagneticFormula, $"toward {name}", trueDeg,
+            Term.Plan("siting.compass.declination_deg", d)).Number;
     }
 
     private double? Elevation(Station s, Term distanceM)
     {
         if (s.AboveSeaM is null || distanceM < 1) return null;
-        return _work.Apply(EffectiveEarth.ElevationFormula, $"toward {s.Site}", job.AntennaAboveSea(_work, job.Ground()), s.AboveSea(), distanceM).Number;
+        return _work.Apply(EffectiveEarth.ElevationFormula, $"toward {s.Site}", job.AntennaAboveSea(_work, job.Ground()), s.AboveSea(),
+            distanceM).Number;
     }
 }

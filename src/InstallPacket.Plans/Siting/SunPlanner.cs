@@ -21,8 +21,10 @@ internal sealed class SunPlanner(Job job, Workings work)
             var sun = SunPosition.At(job.Siting.LatitudeDeg.Value, job.Siting.LongitudeDeg.Value, instant);
             if (sun.RefractedElevationDeg is < LowestDeg or > HighestDeg) continue;
             var name = clock.ToString("HH:mm", CultureInfo.InvariantCulture) + (job.Siting.UtcOffset is null ? " UTC" : "");
-            work.Apply(SunPosition.AzimuthFormula, instant, name, job.Latitude(), job.Longitude(), Term.Plan($"reception.sun[{name}].utc_h", instant.UtcDateTime.TimeOfDay.TotalHours));
-            rows.Add(new(name, sun.AzimuthDeg, sun.RefractedElevationDeg, Bearing.Turn(aimDeg, sun.AzimuthDeg)) { UtcH = instant.UtcDateTime.TimeOfDay.TotalHours });
+            work.Apply(SunPosition.AzimuthFormula, instant, name, job.Latitude(), job.Longitude(),
+                Term.Plan($"reception.sun[{name}].utc_h", instant.UtcDateTime.TimeOfDay.TotalHours));
+            rows.Add(new(name, sun.AzimuthDeg, sun.RefractedElevationDeg,
+                Bearing.Turn(aimDeg, sun.AzimuthDeg)) { UtcH = instant.UtcDateTime.TimeOfDay.TotalHours });
         }
         return rows;
     }

@@ -3,7 +3,8 @@ using System.Xml;
 
 namespace InstallPacket.Terrain.GeoTiff;
 
-/// <summary>The two tags of GDAL that change what a sample means: the value that stands for no height, and scale, offset and unit of the heights.</summary>
+/// <summary>The two tags of GDAL that change what a sample means: the value that stands for no height, and scale, offset and unit of the
+/// heights.</summary>
 internal static class GdalTags
 {
     private const int MostNoData = 64;
@@ -28,7 +29,8 @@ internal static class GdalTags
         if (!tags.Has(TiffTag.GdalMetadata)) return;
         try
         {
-            using var xml = XmlReader.Create(new StringReader(tags.Text(TiffTag.GdalMetadata, MostMetadata)), new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
+            using var xml = XmlReader.Create(new StringReader(tags.Text(TiffTag.GdalMetadata, MostMetadata)),
+                new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
             var read = xml.Read();
             while (read)
             {
@@ -58,8 +60,10 @@ internal static class GdalTags
             : new UnfitTileException($"has scaled heights ({role} {Printable(text)})", "heights in metres as they are stored are read");
     }
 
-    private static bool Is(string text, double value) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var stated) && stated == value;
+    private static bool Is(string text, double value) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var stated) && stated == value;
 
     // The text of a stranger goes into a message: short, and plain signs only.
-    private static string Printable(string text) => string.Concat(text.Take(24).Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '+' or ' ' ? c : '?'));
+    private static string Printable(string text) =>
+        string.Concat(text.Take(24).Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '+' or ' ' ? c : '?'));
 }

@@ -3,8 +3,10 @@ namespace InstallPacket.Terrain.GeoTiff;
 /// <summary>The geographic keys of a GeoTIFF (OGC 19-008r4): whole numbers, and floats where a check needs them.</summary>
 internal sealed class GeoKeys
 {
-    public const int ModelType = 1024, RasterType = 1025, GeodeticSystem = 2048, GeodeticDatum = 2050, PrimeMeridian = 2051, AngularUnit = 2054, Ellipsoid = 2056,
-        SemiMajorAxis = 2057, SemiMinorAxis = 2058, InverseFlattening = 2059, PrimeMeridianLongitude = 2061, ProjectedSystem = 3072, VerticalSystem = 4096, VerticalUnit = 4099;
+    public const int ModelType = 1024, RasterType = 1025, GeodeticSystem = 2048, GeodeticDatum = 2050, PrimeMeridian = 2051,
+        AngularUnit = 2054, Ellipsoid = 2056,
+        SemiMajorAxis = 2057, SemiMinorAxis = 2058, InverseFlattening = 2059, PrimeMeridianLongitude = 2061, ProjectedSystem = 3072,
+            VerticalSystem = 4096, VerticalUnit = 4099;
 
     private const int MostKeys = 256;
     private const int MostDoubles = 1024;
@@ -16,9 +18,11 @@ internal sealed class GeoKeys
     /// <exception cref="UnfitTileException">There is none, or it is unsound.</exception>
     public static GeoKeys Read(TiffDirectory tags)
     {
-        if (!tags.Has(TiffTag.GeoKeyDirectory)) throw new UnfitTileException("states no coordinate system", "a GeoTIFF tile does, in its geographic keys");
+        if (!tags.Has(TiffTag.GeoKeyDirectory)) throw new UnfitTileException("states no coordinate system",
+            "a GeoTIFF tile does, in its geographic keys");
         var table = tags.Shorts(TiffTag.GeoKeyDirectory, 4 * (MostKeys + 1));
-        if (table.Length < 4 || table[0] != 1 || table.Length < 4 + 4 * table[3]) throw new UnfitTileException("has an unsound directory of geographic keys", "version 1 is read");
+        if (table.Length < 4 || table[0] != 1 || table.Length < 4
+            + 4 * table[3]) throw new UnfitTileException("has an unsound directory of geographic keys", "version 1 is read");
         var doubles = tags.Has(TiffTag.GeoDoubleParams) ? tags.Doubles(TiffTag.GeoDoubleParams, MostDoubles) : [];
         var keys = new GeoKeys();
         for (var i = 1; i <= table[3]; i++) keys.Add(table.AsSpan(4 * i, 4), doubles);

@@ -21,7 +21,9 @@ internal static class GeoReference
     {
         1 => false,
         2 => true,
-        var type => throw new UnfitTileException(type is null ? "does not state whether its cells are areas or points" : $"has raster type {type}", "1 (areas) and 2 (points) are read"),
+        var type =>
+            throw new UnfitTileException(type is null ? "does not state whether its cells are areas or points" : $"has raster type {type}",
+            "1 (areas) and 2 (points) are read"),
     };
 
     /// <summary>Checks that coordinates are degrees on a datum that counts as WGS 84.</summary>
@@ -29,19 +31,26 @@ internal static class GeoReference
     public static void CheckSystem(GeoKeys keys)
     {
         var model = keys.Code(GeoKeys.ModelType);
-        if (model == 1 || keys.Code(GeoKeys.ProjectedSystem) is not null) throw new UnfitTileException("has projected coordinates", "geographic coordinates in degrees are read");
-        if (model != 2) throw new UnfitTileException(model switch { null => "states no kind of coordinates", 3 => "has geocentric coordinates", _ => $"has coordinates of kind {model}" }, "geographic coordinates in degrees are read");
+        if (model == 1 || keys.Code(GeoKeys.ProjectedSystem) is not null) throw new UnfitTileException("has projected coordinates",
+            "geographic coordinates in degrees are read");
+        if (model != 2) throw new UnfitTileException(model switch { null => "states no kind of coordinates", 3 =>
+            "has geocentric coordinates", _ => $"has coordinates of kind {model}" }, "geographic coordinates in degrees are read");
         var system = keys.Code(GeoKeys.GeodeticSystem);
-        if (system is null) throw new UnfitTileException("states no coordinate system", "EPSG 4326, EPSG 4269 or one described in degrees is read");
-        if (system is not (4326 or 4269 or UserDefined)) throw new UnfitTileException($"has coordinate system EPSG {system} (not read)", "EPSG 4326, EPSG 4269 or one described in degrees is read");
+        if (system is null) throw new UnfitTileException("states no coordinate system",
+            "EPSG 4326, EPSG 4269 or one described in degrees is read");
+        if (system is not (4326 or 4269 or UserDefined)) throw new UnfitTileException($"has coordinate system EPSG {system} (not read)",
+            "EPSG 4326, EPSG 4269 or one described in degrees is read");
         var unit = keys.Code(GeoKeys.AngularUnit);
-        if (system == UserDefined && unit is null) throw new UnfitTileException("describes a coordinate system and not its angular unit", "degrees (9102) are read");
+        if (system == UserDefined && unit is null) throw new UnfitTileException("describes a coordinate system and not its angular unit",
+            "degrees (9102) are read");
         Only(unit, "angular unit", Degree);
         Only(keys.Code(GeoKeys.GeodeticDatum), "datum", 6326, 6269, UserDefined);
         Only(keys.Code(GeoKeys.Ellipsoid), "ellipsoid", 7030, 7019, UserDefined);
         Only(keys.Code(GeoKeys.PrimeMeridian), "prime meridian", Greenwich);
         foreach (var (key, what, low, high) in Figures)
-            if (keys.Figure(key) is { } figure && !(figure >= low && figure <= high)) throw new UnfitTileException(FormattableString.Invariant($"has {what} {figure}"), "that of WGS 84 is read");
+            if (keys.Figure(key) is { } figure
+                && !(figure >= low && figure <= high)) throw new UnfitTileException(FormattableString.Invariant($"has {what} {figure}"),
+                "that of WGS 84 is read");
     }
 
     /// <summary>The vertical datum in words.</summary>
@@ -52,7 +61,8 @@ internal static class GeoReference
         if (unit is not (null or Metre)) throw new UnfitTileException($"has heights in unit {unit}", "metres (9001) are read");
         var code = keys.Code(GeoKeys.VerticalSystem);
         // The codes of GeoTIFF 1.0 for heights above an ellipsoid.
-        if (code is >= 5001 and <= 5035) throw new UnfitTileException($"has heights above an ellipsoid (vertical code {code})", "heights above sea level are read");
+        if (code is >= 5001 and <= 5035) throw new UnfitTileException($"has heights above an ellipsoid (vertical code {code})",
+            "heights above sea level are read");
         return code switch
         {
             5773 => "EGM96 (EPSG 5773)",
@@ -60,12 +70,14 @@ internal static class GeoReference
             5703 => "NAVD88 (EPSG 5703)",
             null or 0 or UserDefined => "not stated",
             _ when unit == Metre => $"vertical code {code}",
-            _ => throw new UnfitTileException($"has vertical code {code} without the unit of its heights", "5773, 3855 and 5703 are read without one, and any code with metres (9001)"),
+            _ => throw new UnfitTileException($"has vertical code {code} without the unit of its heights",
+                "5773, 3855 and 5703 are read without one, and any code with metres (9001)"),
         };
     }
 
     private static void Only(int? code, string what, params ReadOnlySpan<int> read)
     {
-        if (code is { } stated && !read.Contains(stated)) throw new UnfitTileException($"has {what} {stated} (not read)", $"read is {string.Join(", ", read.ToArray())}");
+        if (code is { } stated && !read.Contains(stated)) throw new UnfitTileException($"has {what} {stated} (not read)",
+            $"read is {string.Join(", ", read.ToArray())}");
     }
 }

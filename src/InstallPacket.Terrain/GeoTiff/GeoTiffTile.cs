@@ -3,7 +3,8 @@ using System.Security.Cryptography;
 namespace InstallPacket.Terrain.GeoTiff;
 
 /// <summary>
-/// A GeoTIFF tile of heights. Its tags are read when the folder is listed; the file is opened again, and hashed, when a place in it is first
+/// A GeoTIFF tile of heights. Its tags are read when the folder is listed; the file is opened again, and hashed, when a place in it is
+/// first
 /// asked for, so that a folder of many tiles holds few files open.
 /// </summary>
 internal sealed class GeoTiffTile : IElevationTile, IDisposable

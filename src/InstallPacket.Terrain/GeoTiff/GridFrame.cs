@@ -45,7 +45,8 @@ internal readonly record struct GridFrame(double NorthDeg, double WestDeg, doubl
     }
 
     /// <summary>Latitude and longitude of a node, or of one beyond the edge [deg].</summary>
-    public (double LatitudeDeg, double LongitudeDeg) Node(int row, int column) => (NorthDeg - row * RowStepDeg, WestDeg + column * ColumnStepDeg);
+    public (double LatitudeDeg, double LongitudeDeg) Node(int row, int column) =>
+        (NorthDeg - row * RowStepDeg, WestDeg + column * ColumnStepDeg);
 
     private static double OnNode(double at) => Math.Abs(at - Math.Round(at)) < Snap ? Math.Round(at) : at;
 }

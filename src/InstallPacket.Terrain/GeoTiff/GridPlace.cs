@@ -13,15 +13,18 @@ internal static class GridPlace
     {
         if (tags.Has(TiffTag.ModelTransformation)) throw Transformed(tags.Doubles(TiffTag.ModelTransformation, 16));
         var scale = Numbers(tags, TiffTag.ModelPixelScale, 3);
-        if (tags.Has(TiffTag.ModelTiepoint) && tags.Count(TiffTag.ModelTiepoint) is > 6 and var many) throw new UnfitTileException($"has {many / 6} tie points", NorthUp);
+        if (tags.Has(TiffTag.ModelTiepoint)
+            && tags.Count(TiffTag.ModelTiepoint) is > 6 and var many) throw new UnfitTileException($"has {many / 6} tie points", NorthUp);
         var tie = Numbers(tags, TiffTag.ModelTiepoint, 6);
-        if (scale[2] is not (0 or 1) || tie[2] != 0 || tie[5] != 0) throw new UnfitTileException(FormattableString.Invariant($"has scaled heights (factor {scale[2]}, offset {tie[5]})"), "heights in metres as they are stored are read");
+        if (scale[2] is not (0 or 1) || tie[2] != 0
+            || tie[5] != 0) throw new UnfitTileException(FormattableString.Invariant($"has scaled heights (factor {scale[2]}, offset {tie[5]})"), "heights in metres as they are stored are read");
         if (scale[1] < 0) throw new UnfitTileException("has rows from south to north", NorthUp);
         Step(scale[0]);
         Step(scale[1]);
         // Areas count from the corner of the first cell, whose node is its middle.
         var half = isPoint ? 0 : 0.5;
-        var frame = new GridFrame(tie[4] + (tie[1] - half) * scale[1], Turned(tie[3] - (tie[0] - half) * scale[0]), scale[1], scale[0], layout.Rows, layout.Columns);
+        var frame = new GridFrame(tie[4] + (tie[1] - half) * scale[1], Turned(tie[3] - (tie[0] - half) * scale[0]), scale[1], scale[0],
+            layout.Rows, layout.Columns);
         CheckGlobe(frame);
         return frame;
     }
@@ -29,19 +32,25 @@ internal static class GridPlace
     private static double[] Numbers(TiffDirectory tags, TiffTag tag, int count)
     {
         var numbers = tags.Doubles(tag, 16);
-        if (numbers.Length != count || !numbers.All(double.IsFinite)) throw new UnfitTileException($"has an unsound {TiffDirectory.Name(tag)}", $"{count} finite numbers are read");
+        if (numbers.Length != count
+            || !numbers.All(double.IsFinite)) throw new UnfitTileException($"has an unsound {TiffDirectory.Name(tag)}",
+            $"{count} finite numbers are read");
         return numbers;
     }
 
     private static UnfitTileException Transformed(double[] matrix) =>
-        matrix.Length == 16 && (matrix[1] != 0 || matrix[4] != 0) ? new("has a rotated grid", NorthUp) : new("has a grid placed by a matrix", NorthUp);
+        matrix.Length == 16 && (matrix[1] != 0 || matrix[4] != 0) ? new("has a rotated grid", NorthUp)
+            : new("has a grid placed by a matrix", NorthUp);
 
     private static void Step(double deg)
     {
-        if (!(deg >= LeastStepDeg && deg <= MostStepDeg)) throw new UnfitTileException(FormattableString.Invariant($"has cells of {deg} degrees"), "0.01 arc-seconds to 1 degree are read");
+        if (!(deg >= LeastStepDeg
+            && deg <= MostStepDeg)) throw new UnfitTileException(FormattableString.Invariant($"has cells of {deg} degrees"),
+            "0.01 arc-seconds to 1 degree are read");
     }
 
-    private static double Turned(double longitudeDeg) => longitudeDeg is >= -180 and < 180 ? longitudeDeg : longitudeDeg - 360 * Math.Floor((longitudeDeg + 180) / 360);
+    private static double Turned(double longitudeDeg) => longitudeDeg is >= -180 and < 180 ? longitudeDeg
+        : longitudeDeg - 360 * Math.Floor((longitudeDeg + 180) / 360);
 
     private static void CheckGlobe(GridFrame frame)
     {

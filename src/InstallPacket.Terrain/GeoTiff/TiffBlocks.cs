@@ -4,7 +4,8 @@ using System.Runtime.InteropServices;
 namespace InstallPacket.Terrain.GeoTiff;
 
 /// <summary>
-/// The heights of an open file by blocks: a tile or strip, or, where it is stored plainly, a band of rows of one, so that a strip of any size
+/// The heights of an open file by blocks: a tile or strip, or, where it is stored plainly, a band of rows of one, so that a strip of any
+/// size
 /// costs little. A height that is not known is NaN.
 /// </summary>
 /// <param name="tags">The directory of the open file.</param>
@@ -55,7 +56,8 @@ internal sealed class TiffBlocks(TiffDirectory tags, GeoTiffHeader header)
         {
             var (at, size) = header.Blocks.Entry(tags, block);
             if (at == 0 && size == 0) Array.Fill(heights, float.NaN);
-            else if (_layout.Plain) FromFile(tags.Bytes.Read(at + (ulong)((long)firstRow * _layout.BlockColumns * _layout.SampleBytes), heights.Length * _layout.SampleBytes), heights);
+            else if (_layout.Plain) FromFile(tags.Bytes.Read(at + (ulong)((long)firstRow * _layout.BlockColumns * _layout.SampleBytes),
+                heights.Length * _layout.SampleBytes), heights);
             else if (TiffDecoder.Unpack(tags.Bytes.Read(at, (int)size), _layout, rows) is { } samples) FromMachine(samples, heights);
             else return false;
             return true;

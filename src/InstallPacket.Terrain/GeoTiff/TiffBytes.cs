@@ -25,11 +25,14 @@ internal sealed class TiffBytes(Stream stream, bool bigEndian)
         return bytes;
     }
 
-    public ushort UInt16(ReadOnlySpan<byte> bytes) => bigEndian ? BinaryPrimitives.ReadUInt16BigEndian(bytes) : BinaryPrimitives.ReadUInt16LittleEndian(bytes);
+    public ushort UInt16(ReadOnlySpan<byte> bytes) => bigEndian ? BinaryPrimitives.ReadUInt16BigEndian(bytes)
+        : BinaryPrimitives.ReadUInt16LittleEndian(bytes);
 
-    public uint UInt32(ReadOnlySpan<byte> bytes) => bigEndian ? BinaryPrimitives.ReadUInt32BigEndian(bytes) : BinaryPrimitives.ReadUInt32LittleEndian(bytes);
+    public uint UInt32(ReadOnlySpan<byte> bytes) => bigEndian ? BinaryPrimitives.ReadUInt32BigEndian(bytes)
+        : BinaryPrimitives.ReadUInt32LittleEndian(bytes);
 
-    public ulong UInt64(ReadOnlySpan<byte> bytes) => bigEndian ? BinaryPrimitives.ReadUInt64BigEndian(bytes) : BinaryPrimitives.ReadUInt64LittleEndian(bytes);
+    public ulong UInt64(ReadOnlySpan<byte> bytes) => bigEndian ? BinaryPrimitives.ReadUInt64BigEndian(bytes)
+        : BinaryPrimitives.ReadUInt64LittleEndian(bytes);
 
     public double Double(ReadOnlySpan<byte> bytes) => BitConverter.UInt64BitsToDouble(UInt64(bytes));
 

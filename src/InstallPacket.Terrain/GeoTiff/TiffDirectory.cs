@@ -38,7 +38,9 @@ internal sealed class TiffDirectory
         var directory = new TiffDirectory(bytes);
         var version = bytes.UInt16(start.AsSpan(2));
         if (version == 42) directory.ReadEntries(bytes.UInt32(bytes.Read(4, 4)), false);
-        else if (version == 43 && bytes.UInt32(bytes.Read(4, 4)) == (bytes.BigEndian ? 0x0008_0000u : 0x0000_0008u)) directory.ReadEntries(bytes.UInt64(bytes.Read(8, 8)), true);
+        else if (version == 43
+            && bytes.UInt32(bytes.Read(4, 4)) == (bytes.BigEndian ? 0x0008_0000u
+            : 0x0000_0008u)) directory.ReadEntries(bytes.UInt64(bytes.Read(8, 8)), true);
         else throw NoTiff();
         return directory;
     }
@@ -114,13 +116,15 @@ internal sealed class TiffDirectory
     private Entry Find(TiffTag tag) => _entries.TryGetValue((int)tag, out var entry) ? entry : throw Missing(tag);
 
     // Types of the standards; of one that nobody defined no value is ever read.
-    private static int SizeOf(int type) => type switch { Short or 8 => 2, Long or 9 or 11 or 13 => 4, 5 or 10 or DoubleFloat or Long8 or 17 or 18 => 8, _ => 1 };
+    private static int SizeOf(int type) =>
+        type switch { Short or 8 => 2, Long or 9 or 11 or 13 => 4, 5 or 10 or DoubleFloat or Long8 or 17 or 18 => 8, _ => 1 };
 
     private static UnfitTileException NoTiff() => new("does not begin as a TIFF file", "TIFF and BigTIFF are read");
 
     private static UnfitTileException Missing(TiffTag tag) => new($"has no {Name(tag)}", "a GeoTIFF tile states it");
 
-    private static UnfitTileException WrongType(TiffTag tag, int type) => new($"has {Name(tag)} of type {type}", "the type of the standard is read");
+    private static UnfitTileException WrongType(TiffTag tag, int type) =>
+        new($"has {Name(tag)} of type {type}", "the type of the standard is read");
 
     private readonly record struct Entry(int Type, ulong Count, ulong At);
 }

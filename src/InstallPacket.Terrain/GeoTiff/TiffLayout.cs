@@ -10,7 +10,8 @@ namespace InstallPacket.Terrain.GeoTiff;
 /// <param name="Tiled">Tiles; otherwise strips.</param>
 /// <param name="BlockRows">Rows of a tile or strip.</param>
 /// <param name="BlockColumns">Columns of a tile or strip.</param>
-internal sealed record TiffLayout(int Rows, int Columns, bool IsFloat, bool BigEndian, int Compression, int Predictor, bool Tiled, int BlockRows, int BlockColumns)
+internal sealed record TiffLayout(int Rows, int Columns, bool IsFloat, bool BigEndian, int Compression, int Predictor, bool Tiled,
+    int BlockRows, int BlockColumns)
 {
     /// <summary>Largest tile, or packed strip, that is unpacked [samples].</summary>
     public const int MostBlockSamples = 1024 * 1024;
@@ -33,16 +34,20 @@ internal sealed record TiffLayout(int Rows, int Columns, bool IsFloat, bool BigE
     public static TiffLayout Of(TiffDirectory tags)
     {
         var (rows, columns) = (Side(tags, TiffTag.ImageLength), Side(tags, TiffTag.ImageWidth));
-        Only(tags.Whole(TiffTag.NewSubfileType, 0) & 5, 0, "a first image that is an overview or a mask", "the first image holds the heights");
-        if (tags.Whole(TiffTag.SamplesPerPixel, 1) is not 1 and var bands) throw new UnfitTileException($"has {bands} bands", "one is read");
+        Only(tags.Whole(TiffTag.NewSubfileType, 0) & 5, 0, "a first image that is an overview or a mask",
+            "the first image holds the heights");
+        if (tags.Whole(TiffTag.SamplesPerPixel, 1) is not 1 and var bands) throw new UnfitTileException($"has {bands} bands",
+            "one is read");
         var isFloat = IsFloatSample(tags.Whole(TiffTag.BitsPerSample, 1), tags.Whole(TiffTag.SampleFormat, 1));
         var compression = tags.Whole(TiffTag.Compression, 1);
-        if (compression is not (1 or 5 or 8 or 32946)) throw new UnfitTileException($"has compression {compression} (not read)", "none (1), LZW (5) and deflate (8, 32946) are read");
+        if (compression is not (1 or 5 or 8 or 32946)) throw new UnfitTileException($"has compression {compression} (not read)",
+            "none (1), LZW (5) and deflate (8, 32946) are read");
         var predictor = ReadPredictor(tags.Whole(TiffTag.Predictor, 1), compression == 1, isFloat, tags.Bytes.BigEndian);
         Only(tags.Whole(TiffTag.PhotometricInterpretation, 1), 1, "photometric interpretation", "1 is read");
         Only(tags.Whole(TiffTag.FillOrder, 1), 1, "fill order", "1 is read");
         Only(tags.Whole(TiffTag.Orientation, 1), 1, "orientation", "1 is read: first row in the north, first column in the west");
-        if (tags.Whole(TiffTag.PlanarConfiguration, 1) is not (1 or 2) and var planes) throw new UnfitTileException($"has planar configuration {planes}", "1 and 2 are read");
+        if (tags.Whole(TiffTag.PlanarConfiguration,
+            1) is not (1 or 2) and var planes) throw new UnfitTileException($"has planar configuration {planes}", "1 and 2 are read");
         var layout = new TiffLayout(rows, columns, isFloat, tags.Bytes.BigEndian, (int)compression, predictor, HasTiles(tags), 0, 0);
         return layout.Tiled ? layout.WithTiles(tags) : layout.WithStrips(tags);
     }
@@ -50,7 +55,8 @@ internal sealed record TiffLayout(int Rows, int Columns, bool IsFloat, bool BigE
     private static int Side(TiffDirectory tags, TiffTag tag)
     {
         var side = tags.Whole(tag);
-        return side is >= 2 and <= MostSide ? (int)side : throw new UnfitTileException($"has {TiffDirectory.Name(tag)} = {side}", $"2 to {MostSide} are read");
+        return side is >= 2 and <= MostSide ? (int)side
+            : throw new UnfitTileException($"has {TiffDirectory.Name(tag)} = {side}", $"2 to {MostSide} are read");
     }
 
     private static bool IsFloatSample(ulong bits, ulong format) => (bits, format) switch
@@ -60,15 +66,18 @@ internal sealed record TiffLayout(int Rows, int Columns, bool IsFloat, bool BigE
         _ => throw new UnfitTileException($"has {bits}-bit {Kind(format)} samples", "16-bit signed and 32-bit float samples are read"),
     };
 
-    private static string Kind(ulong format) => format switch { 1 => "unsigned", 2 => "signed", 3 => "float", 5 or 6 => "complex", _ => $"undefined (format {format})" };
+    private static string Kind(ulong format) =>
+        format switch { 1 => "unsigned", 2 => "signed", 3 => "float", 5 or 6 => "complex", _ => $"undefined (format {format})" };
 
     private static int ReadPredictor(ulong predictor, bool plain, bool isFloat, bool bigEndian)
     {
         const string read = "predictor 2 with 16-bit signed samples and predictor 3 with float samples are read";
         if (predictor is not (1 or 2 or 3)) throw new UnfitTileException($"has predictor {predictor} (not read)", read);
-        if (predictor != 1 && plain) throw new UnfitTileException($"has predictor {predictor} without compression", "writers differ in what they mean by it");
+        if (predictor != 1 && plain) throw new UnfitTileException($"has predictor {predictor} without compression",
+            "writers differ in what they mean by it");
         if (predictor == 3 && !isFloat) throw new UnfitTileException("has int16 with predictor 3", read);
-        if (predictor == 3 && bigEndian) throw new UnfitTileException("has float32 with predictor 3 in big-endian order", "predictor 3 is read in little-endian order");
+        if (predictor == 3 && bigEndian) throw new UnfitTileException("has float32 with predictor 3 in big-endian order",
+            "predictor 3 is read in little-endian order");
         if (predictor == 2 && isFloat) throw new UnfitTileException("has float32 with predictor 2", read);
         return (int)predictor;
     }
@@ -91,7 +100,8 @@ internal sealed record TiffLayout(int Rows, int Columns, bool IsFloat, bool BigE
         if (width == 0 || length == 0 || width % 16 != 0 || length % 16 != 0)
             throw new UnfitTileException($"has tiles of {width} x {length} samples", "multiples of 16 are read");
         if (width > MostBlockSamples || length > MostBlockSamples / width)
-            throw new UnfitTileException($"has tiles of {width} x {length} samples", $"at most {MostBlockSamples} samples are unpacked at once");
+            throw new UnfitTileException($"has tiles of {width} x {length} samples",
+                $"at most {MostBlockSamples} samples are unpacked at once");
         return this with { BlockRows = (int)length, BlockColumns = (int)width };
     }
 
@@ -101,7 +111,8 @@ internal sealed record TiffLayout(int Rows, int Columns, bool IsFloat, bool BigE
         if (rows == 0) throw new UnfitTileException("has strips of 0 rows", "1 row or more is read");
         var strip = this with { BlockRows = (int)Math.Min(rows, (ulong)Rows), BlockColumns = Columns };
         if (!Plain && (long)strip.BlockRows * Columns > MostBlockSamples)
-            throw new UnfitTileException($"has packed strips of {strip.BlockRows} x {Columns} samples", $"at most {MostBlockSamples} samples are unpacked at once");
+            throw new UnfitTileException($"has packed strips of {strip.BlockRows} x {Columns} samples",
+                $"at most {MostBlockSamples} samples are unpacked at once");
         return strip;
     }
 }

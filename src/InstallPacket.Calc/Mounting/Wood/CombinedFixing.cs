@@ -10,7 +10,8 @@ public static class CombinedFixing
         "fixing-combined",
         "Design value of a screw that is pulled and sheared",
         "Za = W' Z' / (W' cos^2 a + Z' sin^2 a), a = atan(N / V)",
-        new("Za", "N", "against the resultant"), [new("W'", "N", "withdrawal"), new("Z'", "N", "lateral"), new("a", "deg", "between resultant and face of the timber")],
+        new("Za", "N", "against the resultant"),
+            [new("W'", "N", "withdrawal"), new("Z'", "N", "lateral"), new("a", "deg", "between resultant and face of the timber")],
         "nds-chapter-12", "combined lateral and withdrawal loads")
     {
         Method = v => AllowableN(v[0], v[1], v[2]),

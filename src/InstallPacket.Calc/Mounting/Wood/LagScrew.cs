@@ -13,7 +13,8 @@ public sealed record LagScrew(double DiameterM, double RootM, double TipM, doubl
     // Root, tip and yield strength are recalled; every cell of the lateral table that was read confirms them.
     private static readonly LagScrew[] Sizes =
     [
-        Of(0.25, 0.173, 0.15625, 70000), Of(0.3125, 0.227, 0.1875, 60000), Of(0.375, 0.265, 0.21875, 45000), Of(0.4375, 0.328, 0.28125, 45000), Of(0.5, 0.371, 0.3125, 45000),
+        Of(0.25, 0.173, 0.15625, 70000), Of(0.3125, 0.227, 0.1875, 60000), Of(0.375, 0.265, 0.21875, 45000),
+            Of(0.4375, 0.328, 0.28125, 45000), Of(0.5, 0.371, 0.3125, 45000),
     ];
 
     /// <summary>All sizes, the thinnest first.</summary>
@@ -34,5 +35,6 @@ public sealed record LagScrew(double DiameterM, double RootM, double TipM, doubl
     public double ThreadInTimberM(double lengthM, double plateM, double? threadM = null) =>
         Math.Max(0, Math.Min((threadM ?? Math.Min(6 * Inch, lengthM / 2 + 0.5 * Inch)) - TipM, PenetrationM(lengthM, plateM)));
 
-    private static LagScrew Of(double diameterIn, double rootIn, double tipIn, double psi) => new(diameterIn * Inch, rootIn * Inch, tipIn * Inch, psi * Psi);
+    private static LagScrew Of(double diameterIn, double rootIn, double tipIn, double psi) =>
+        new(diameterIn * Inch, rootIn * Inch, tipIn * Inch, psi * Psi);
 }

@@ -13,7 +13,8 @@ public sealed record SpecificGravity(string Word, string Name, double Gravity, P
     public const string Unknown = "unknown-softwood";
 
     private static readonly Lazy<IReadOnlyList<SpecificGravity>> Loaded = new(() =>
-        [.. EmbeddedTable.Rows("Mounting/Wood/wood-specific-gravity.csv").Select(r => new SpecificGravity(r["word"], r["name"], CsvNumber.Of(r["gravity"]), CsvProvenance.Of(r["provenance"])))]);
+        [.. EmbeddedTable.Rows("Mounting/Wood/wood-specific-gravity.csv").Select(r =>
+            new SpecificGravity(r["word"], r["name"], CsvNumber.Of(r["gravity"]), CsvProvenance.Of(r["provenance"])))]);
 
     /// <summary>The gravity of a group of timber.</summary>
     public static readonly Formula RowFormula = new(

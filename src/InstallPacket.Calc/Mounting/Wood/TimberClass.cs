@@ -18,7 +18,8 @@ public sealed record TimberClass(string Word, string Name, double DensityKgM3)
 
     /// <summary>Timber that nobody can name counts as the weakest class here.</summary>
     public static readonly IReadOnlyList<TimberClass> All =
-        [new("c14", "softwood C14", 290), new("c16", "softwood C16", 310), new("c18", "softwood C18", 320), new("c24", "softwood C24", 350), new("c30", "softwood C30", 380)];
+        [new("c14", "softwood C14", 290), new("c16", "softwood C16", 310), new("c18", "softwood C18", 320),
+            new("c24", "softwood C24", 350), new("c30", "softwood C30", 380)];
 
     /// <summary>The class with this word, or null.</summary>
     public static TimberClass? Find(string word) => All.FirstOrDefault(c => c.Word == word);

@@ -2,7 +2,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Mounting.Wood;
 
-/// <summary>How hard a screw may be pulled out of timber, its axis across the grain. The rules are dimensional: they run in inches and pounds inside.</summary>
+/// <summary>How hard a screw may be pulled out of timber, its axis across the grain. The rules are dimensional: they run in inches and
+/// pounds inside.</summary>
 public static class Withdrawal
 {
     private const double Inch = 0.0254;
@@ -36,7 +37,8 @@ public static class Withdrawal
         "Withdrawal of one screw in its place",
         "W' = W pt CD CM",
         new("W'", "N", "design value"),
-        [new("W", "N/m", "for each metre of thread"), new("pt", "m", "thread in the timber, tip not counted"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet")],
+        [new("W", "N/m", "for each metre of thread"), new("pt", "m", "thread in the timber, tip not counted"),
+            new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet")],
         "nds-chapter-12", "adjustment factors")
     {
         Method = v => AdjustedN(v[0], v[1], v[2], v[3]),
@@ -51,7 +53,8 @@ public static class Withdrawal
     /// <summary>A wood screw [N/m].</summary>
     /// <param name="gravity">Specific gravity, 0.3 to 0.75; outside throws.</param>
     /// <param name="diameterM">Diameter [m], above 0; outside throws.</param>
-    public static double WoodScrewNPerM(double gravity, double diameterM) => 2850 * Checked(gravity) * gravity * (Positive(diameterM) / Inch) * PoundPerInch;
+    public static double WoodScrewNPerM(double gravity, double diameterM) =>
+        2850 * Checked(gravity) * gravity * (Positive(diameterM) / Inch) * PoundPerInch;
 
     /// <summary>One screw in its place [N].</summary>
     /// <param name="perMetre">Design value for each metre of thread [N/m].</param>
@@ -61,8 +64,10 @@ public static class Withdrawal
     public static double AdjustedN(double perMetre, double threadM, double duration, double wet) => perMetre * threadM * duration * wet;
 
     private static double Checked(double gravity) =>
-        gravity is >= 0.3 and <= 0.75 ? gravity : throw new ArgumentOutOfRangeException(nameof(gravity), gravity, "Specific gravities of the tables lie between 0.3 and 0.75.");
+        gravity is >= 0.3 and <= 0.75 ? gravity
+            : throw new ArgumentOutOfRangeException(nameof(gravity), gravity, "Specific gravities of the tables lie between 0.3 and 0.75.");
 
     private static double Positive(double diameterM) =>
-        diameterM > 0 ? diameterM : throw new ArgumentOutOfRangeException(nameof(diameterM), diameterM, "A diameter in metres lies above 0.");
+        diameterM > 0 ? diameterM
+            : throw new ArgumentOutOfRangeException(nameof(diameterM), diameterM, "A diameter in metres lies above 0.");
 }

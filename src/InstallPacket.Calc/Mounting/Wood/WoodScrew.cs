@@ -24,7 +24,8 @@ public sealed record WoodScrew(string Name, double DiameterM, double RootM, doub
         "Lateral design value of a wood screw through a steel plate",
         "Z = least of the yield modes, Fe = 16600 G^1.84 psi at any angle to the grain, root diameter, Rd = 2.2 up to a root of 0.17 in and 10 Dr + 0.5 above",
         new("Z", "N", "design value"),
-        [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"), new("g", "m", "gap between plate and timber"), new("lm", "m", "bearing in the timber")],
+        [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"),
+            new("g", "m", "gap between plate and timber"), new("lm", "m", "bearing in the timber")],
         "nds-chapter-12", "yield limit equations; root diameters and bending strengths recalled", Provenance.Memory)
         .By<YieldModes>((modes, _) => modes.LeastN);
 
@@ -34,11 +35,13 @@ public sealed record WoodScrew(string Name, double DiameterM, double RootM, doub
         "Lateral value of one wood screw in its place",
         "Z' = Z min(1, p / (10 D)) CD CM; none below p = 6 D",
         new("Z'", "N", "design value"),
-        [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet")],
+        [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"),
+            new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet")],
         "nds-chapter-12", "penetration of wood screws, recalled", Provenance.Memory)
         .By<WoodScrew>((screw, v) => screw.AdjustedN(v[0], v[1], v[3], v[4]));
 
-    private static readonly WoodScrew[] Sizes = [Of("#8", 0.164, 0.131, 90000), Of("#10", 0.190, 0.152, 80000), Of("#12", 0.216, 0.171, 80000), Of("#14", 0.242, 0.196, 70000)];
+    private static readonly WoodScrew[] Sizes = [Of("#8", 0.164, 0.131, 90000), Of("#10", 0.190, 0.152, 80000),
+        Of("#12", 0.216, 0.171, 80000), Of("#14", 0.242, 0.196, 70000)];
 
     /// <summary>All sizes, the thinnest first.</summary>
     public static IReadOnlyList<WoodScrew> All => Sizes;
@@ -58,7 +61,8 @@ public sealed record WoodScrew(string Name, double DiameterM, double RootM, doub
     /// <param name="lengthM">Length under the head [m].</param>
     /// <param name="plateM">What lies between head and timber [m].</param>
     /// <param name="threadM">Length of the thread with its tip [m].</param>
-    public double ThreadInTimberM(double lengthM, double plateM, double threadM) => Math.Max(0, Math.Min(threadM - TipM, PenetrationM(lengthM, plateM)));
+    public double ThreadInTimberM(double lengthM, double plateM, double threadM) =>
+        Math.Max(0, Math.Min(threadM - TipM, PenetrationM(lengthM, plateM)));
 
     /// <summary>One screw in its place [N]; 0 when it does not reach six diameters deep.</summary>
     /// <param name="lateralN">Lateral value [N].</param>
@@ -66,7 +70,9 @@ public sealed record WoodScrew(string Name, double DiameterM, double RootM, doub
     /// <param name="duration">Load duration factor.</param>
     /// <param name="wet">Wet service factor.</param>
     public double AdjustedN(double lateralN, double penetrationM, double duration, double wet) =>
-        penetrationM < LeastDiameters * DiameterM - 1e-9 ? 0 : lateralN * Math.Min(1, penetrationM / (FullDiameters * DiameterM)) * duration * wet;
+        penetrationM < LeastDiameters * DiameterM - 1e-9 ? 0
+            : lateralN * Math.Min(1, penetrationM / (FullDiameters * DiameterM)) * duration * wet;
 
-    private static WoodScrew Of(string name, double diameterIn, double rootIn, double psi) => new(name, diameterIn * Inch, rootIn * Inch, psi * Psi);
+    private static WoodScrew Of(string name, double diameterIn, double rootIn, double psi) =>
+        new(name, diameterIn * Inch, rootIn * Inch, psi * Psi);
 }

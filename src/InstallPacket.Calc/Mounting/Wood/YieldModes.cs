@@ -27,8 +27,11 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
         "Lateral design value of a lag screw through a steel plate",
         "Z = least of the six yield modes, root diameter, reduction terms for the angle to the grain; over a gap Z = (sqrt(B^2 + 4 A C) - B) / (2 A) for the modes that turn or bend the screw",
         new("Z", "N", "design value"),
-        [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"), new("g", "m", "gap between plate and timber"), new("theta", "deg", "angle of the load to the grain"), new("lm", "m", "bearing in the timber")],
-        "nds-lag-lateral", "yield limit equations and Table 12K; with a gap from the balance of the bent screw, which gives the same equations without one")
+        [new("D", "m", "nominal diameter"), new("G", "", "specific gravity"), new("ts", "m", "plate"),
+            new("g", "m", "gap between plate and timber"), new("theta", "deg", "angle of the load to the grain"),
+            new("lm", "m", "bearing in the timber")],
+        "nds-lag-lateral",
+            "yield limit equations and Table 12K; with a gap from the balance of the bent screw, which gives the same equations without one")
         .By<double>((leastN, _) => leastN);
 
     /// <summary>The value for the place.</summary>
@@ -37,7 +40,9 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
         "Lateral value of one screw in its place",
         "Z' = Z min(1, p / (8 D)) CD CM Ce; none below p = 4 D",
         new("Z'", "N", "design value"),
-        [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"), new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet"), new("Ce", "", "end distance over 7 D, 1 at most")],
+        [new("Z", "N", "lateral value"), new("p", "m", "penetration, tip not counted"), new("D", "m", "nominal diameter"),
+            new("CD", "", "load duration, 1.6 for wind"), new("CM", "", "0.7 where the timber gets wet"),
+            new("Ce", "", "end distance over 7 D, 1 at most")],
         "nds-chapter-12", "adjustment factors and penetration")
     {
         Method = v => AdjustedN(v[0], v[1], v[2], v[3], v[4], v[5]),
@@ -55,8 +60,10 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
     /// <param name="bearingM">Bearing length in the timber [m]; eight diameters in the table.</param>
     /// <param name="asTable">Whether the bearing of the timber is rounded to 50 psi, as the table does.</param>
     /// <param name="gapM">What lies between plate and timber and bears nothing [m], not negative; outside throws.</param>
-    public static YieldModes Of(LagScrew screw, double gravity, double plateM, double platePa, double thetaDeg, double bearingM, bool asTable = false, double gapM = 0) =>
-        Of(new Dowel(screw.RootM / Inch, screw.BendingPa / Psi, TimberPsi(gravity, screw.DiameterM / Inch, thetaDeg, asTable)), plateM, platePa, bearingM, 1 + 0.25 * thetaDeg / 90, gapM);
+    public static YieldModes Of(LagScrew screw, double gravity, double plateM, double platePa, double thetaDeg, double bearingM,
+        bool asTable = false, double gapM = 0) =>
+        Of(new Dowel(screw.RootM / Inch, screw.BendingPa / Psi, TimberPsi(gravity, screw.DiameterM / Inch, thetaDeg, asTable)), plateM,
+            platePa, bearingM, 1 + 0.25 * thetaDeg / 90, gapM);
 
     /// <summary>The modes of a wood screw thinner than 1/4 in; the grain makes no difference.</summary>
     /// <param name="screw">The screw.</param>
@@ -79,7 +86,8 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
         double? kd = dr < 0.25 ? dr <= 0.17 ? 2.2 : 10 * dr + 0.5 : null;
         double Rd(double usual) => (kd ?? usual) * kt;
         var (two, m, s, four) = gapM > 0 ? OverGap(screw, fes, lm, ls, gapM / Inch) : Tight(screw, fes, lm, ls);
-        return new(Pound * dr * lm * fem / Rd(4), Pound * dr * ls * fes / Rd(4), Pound * two / Rd(3.6), Pound * m / Rd(3.2), Pound * s / Rd(3.2), Pound * four / Rd(3.2));
+        return new(Pound * dr * lm * fem / Rd(4), Pound * dr * ls * fes / Rd(4), Pound * two / Rd(3.6), Pound * m / Rd(3.2),
+            Pound * s / Rd(3.2), Pound * four / Rd(3.2));
     }
 
     // Modes II, IIIm, IIIs and IV before their reduction [lbf], the plate tight on the timber.
@@ -90,7 +98,8 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
         var k1 = (Math.Sqrt(re + 2 * re * re * (1 + rt + rt * rt) + rt * rt * re * re * re) - re * (1 + rt)) / (1 + re);
         var k2 = -1 + Math.Sqrt(2 * (1 + re) + 2 * fyb * (1 + 2 * re) * dr * dr / (3 * fem * lm * lm));
         var k3 = -1 + Math.Sqrt(2 * (1 + re) / re + 2 * fyb * (2 + re) * dr * dr / (3 * fem * ls * ls));
-        return (k1 * dr * ls * fes, k2 * dr * lm * fem / (1 + 2 * re), k3 * dr * ls * fem / (2 + re), dr * dr * Math.Sqrt(2 * fem * fyb / (3 * (1 + re))));
+        return (k1 * dr * ls * fes, k2 * dr * lm * fem / (1 + 2 * re), k3 * dr * ls * fem / (2 + re),
+            dr * dr * Math.Sqrt(2 * fem * fyb / (3 * (1 + re))));
     }
 
     // The same over a gap: the force Z is where bearing and bending moment of the screw balance, A Z^2 + B Z = C.
@@ -100,7 +109,8 @@ public readonly record struct YieldModes(double Im, double Is, double II, double
         var (qm, qs, moment) = (fem * dr, fes * dr, fyb * dr * dr * dr / 6);
         static double Root(double a, double b, double c) => (Math.Sqrt(b * b + 4 * a * c) - b) / (2 * a);
         return (
-            Root(1 / (4 * qs) + 1 / (4 * qm), ls / 2 + gap + lm / 2, qs * ls * ls / 4 + qm * lm * lm / 4), Root(1 / (2 * qs) + 1 / (4 * qm), gap + lm / 2, moment + qm * lm * lm / 4),
+            Root(1 / (4 * qs) + 1 / (4 * qm), ls / 2 + gap + lm / 2, qs * ls * ls / 4 + qm * lm * lm / 4),
+                Root(1 / (2 * qs) + 1 / (4 * qm), gap + lm / 2, moment + qm * lm * lm / 4),
             Root(1 / (4 * qs) + 1 / (2 * qm), ls / 2 + gap, qs * ls * ls / 4 + moment), Root(1 / (2 * qs) + 1 / (2 * qm), gap, 2 * moment));
     }
 

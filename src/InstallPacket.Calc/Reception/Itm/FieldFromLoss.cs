@@ -11,7 +11,8 @@ public static class FieldFromLoss
         "Field strength from basic transmission loss",
         "E = 106.92 + 10 log10(P) - 20 log10(d) - (Lb - Afs)",
         new("E", "dB(uV/m)", "field strength"),
-        [new("P", "kW", "effective radiated power on a dipole, toward the receiver"), new("d", "km", "distance"), new("Lb", "dB", "basic transmission loss"), new("Afs", "dB", "free-space loss")],
+        [new("P", "kW", "effective radiated power on a dipole, toward the receiver"), new("d", "km", "distance"),
+            new("Lb", "dB", "basic transmission loss"), new("Afs", "dB", "free-space loss")],
         "project-notes", "free-space field less the loss over free space", Provenance.Derived)
     {
         Method = v => DbuVm(v[0], v[1], v[2], v[3]),

@@ -3,16 +3,20 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Calc.Reception.Itm;
 
 /// <summary>
-/// Loss over real ground: the Irregular Terrain Model 1.2.2 (Longley and Rice), point to point. Buildings and trees are not in it, except through the
+/// Loss over real ground: the Irregular Terrain Model 1.2.2 (Longley and Rice), point to point. Buildings and trees are not in it, except
+/// through the
 /// clutter of the measurements it was fitted to.
 /// </summary>
 /// <remarks>
-/// The work comes in three stages, so that each is done once: <see cref="ItmPath"/> per path and pair of antenna heights, <see cref="ItmChannel"/> per
-/// frequency, <see cref="ItmChannel.Loss"/> per set of percentages. The order of operations follows the published program where the last bit decides.
+/// The work comes in three stages, so that each is done once: <see cref="ItmPath"/> per path and pair of antenna heights,
+/// <see cref="ItmChannel"/> per
+/// frequency, <see cref="ItmChannel.Loss"/> per set of percentages. The order of operations follows the published program where the last
+/// bit decides.
 /// </remarks>
 public static class IrregularTerrain
 {
-    /// <summary>Shortest path for which a figure should be used [m]; below, free space with the sight line clear is the honest answer.</summary>
+    /// <summary>Shortest path for which a figure should be used [m]; below, free space with the sight line clear is the honest
+    /// answer.</summary>
     public const double ShortestUsefulM = 1000;
 
     /// <summary>Refractivity at the ground in studies of television service [N-units] (recalled, verify).</summary>
@@ -25,7 +29,8 @@ public static class IrregularTerrain
         "Lb = Afs(d, f) + A(Aref, T, L, S), Aref from the profile and the antennas",
         new("Lb", "dB", "loss between isotropic antennas, not exceeded for T % of time in L % of locations with S % confidence"),
         [new("d", "km", "length of the path"), new("f", "MHz", "frequency"), new("h1", "m", "transmitting antenna above ground"),
-            new("h2", "m", "receiving antenna above ground"), new("dh", "m", "irregularity of the ground"), new("Aref", "dB", "reference attenuation"),
+            new("h2", "m", "receiving antenna above ground"), new("dh", "m", "irregularity of the ground"),
+                new("Aref", "dB", "reference attenuation"),
             new("T", "%", "share of time"), new("L", "%", "share of locations"), new("S", "%", "confidence")],
         "ntia-itm", "point-to-point mode with time, location and situation")
         .By<ItmResult>((result, _) => result.BasicLossDb);

@@ -14,7 +14,8 @@ public readonly record struct ItmAir
         "Refractivity of the air at the ground",
         "Ns = N0 exp(-hsys / 9460)",
         new("Ns", "N-units", "refractivity at the mean height of the ground"),
-        [new("N0", "N-units", "minimum monthly mean, reduced to sea level"), new("hsys", "m", "mean ground of the inner four fifths of the path")],
+        [new("N0", "N-units", "minimum monthly mean, reduced to sea level"),
+            new("hsys", "m", "mean ground of the inner four fifths of the path")],
         "ntia-itm", "surface refractivity (cited there: Technical Note 101, 4.3)");
 
     /// <summary>The curvature of the effective earth.</summary>
@@ -46,7 +47,8 @@ public readonly record struct ItmAir
     /// <summary>The refractivity at the ground.</summary>
     /// <param name="systemHeightM">Mean height of the ground above sea level [m].</param>
     /// <returns>Ns [N-units].</returns>
-    public double Surface(double systemHeightM) => AtGround || systemHeightM == 0 ? Refractivity : Refractivity * Math.Exp(-systemHeightM / ScaleHeightM);
+    public double Surface(double systemHeightM) => AtGround || systemHeightM == 0 ? Refractivity
+        : Refractivity * Math.Exp(-systemHeightM / ScaleHeightM);
 
     /// <summary>The curvature of the effective earth.</summary>
     /// <param name="surfaceRefractivity">Ns [N-units].</param>

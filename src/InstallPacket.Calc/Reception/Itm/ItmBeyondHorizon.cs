@@ -2,7 +2,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Reception.Itm;
 
-/// <summary>Loss beyond the smooth-earth line-of-sight distance: the diffraction line up to a crossing, the scatter line from there.</summary>
+/// <summary>Loss beyond the smooth-earth line-of-sight distance: the diffraction line up to a crossing, the scatter line from
+/// there.</summary>
 internal readonly record struct ItmBeyondHorizon
 {
     /// <summary>The choice.</summary>
@@ -11,7 +12,8 @@ internal readonly record struct ItmBeyondHorizon
         "Reference attenuation beyond the horizon",
         "Aref = max(0, Md d + Ad0) up to dx, max(0, Ms d + As0) beyond",
         new("Aref", "dB", "loss over free space"),
-        [new("Md", "dB/m", "slope of diffraction"), new("Ad0", "dB", "its start"), new("Ms", "dB/m", "slope of scatter"), new("As0", "dB", "its start"), new("d", "m", "distance"), new("dx", "m", "crossing")],
+        [new("Md", "dB/m", "slope of diffraction"), new("Ad0", "dB", "its start"), new("Ms", "dB/m", "slope of scatter"),
+            new("As0", "dB", "its start"), new("d", "m", "distance"), new("dx", "m", "crossing")],
         "ntia-itm", "diffraction and scatter ranges");
 
     private readonly ItmDiffractionLine _line;
@@ -31,7 +33,8 @@ internal readonly record struct ItmBeyondHorizon
         {
             SlopeDbPerM = (Far.LossDb - Near.LossDb) / 200e3;
             var crossing = (Near.LossDb - line.StartDb - SlopeDbPerM * near) / (line.SlopeDbPerM - SlopeDbPerM);
-            CrossingM = Math.Max(Math.Max(terrain.SmoothHorizonsM, terrain.HorizonsM + 1.088 * line.ScaleM * Math.Log(wave.FrequencyMHz)), crossing);
+            CrossingM = Math.Max(Math.Max(terrain.SmoothHorizonsM, terrain.HorizonsM + 1.088 * line.ScaleM * Math.Log(wave.FrequencyMHz)),
+                crossing);
             StartDb = (line.SlopeDbPerM - SlopeDbPerM) * CrossingM + line.StartDb;
         }
     }

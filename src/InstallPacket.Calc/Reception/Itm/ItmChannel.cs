@@ -1,6 +1,7 @@
 namespace InstallPacket.Calc.Reception.Itm;
 
-/// <summary>A path at one frequency, worked through up to the statistics; any number of percentages can then be read for almost nothing.</summary>
+/// <summary>A path at one frequency, worked through up to the statistics; any number of percentages can then be read for almost
+/// nothing.</summary>
 public readonly record struct ItmChannel
 {
     private readonly ItmVerdict _inputs;
@@ -46,7 +47,8 @@ public readonly record struct ItmChannel
     public static ItmChannel Of(in ItmPath path, in ItmSettings settings) => new(path, settings);
 
     /// <summary>The loss for shares of time, locations and situations.</summary>
-    /// <param name="timePct">Share of time [%], between 0 and 100. 90 gives a greater loss than 50: the signal that is there nine tenths of the time.</param>
+    /// <param name="timePct">Share of time [%], between 0 and 100. 90 gives a greater loss than 50: the signal that is there nine tenths
+    /// of the time.</param>
     /// <param name="locationPct">Share of locations [%], between 0 and 100.</param>
     /// <param name="situationPct">Share of situations, the confidence [%], between 0 and 100.</param>
     /// <returns>The answer, or a refusal.</returns>

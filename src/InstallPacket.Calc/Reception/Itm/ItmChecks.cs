@@ -71,7 +71,8 @@ internal static class ItmChecks
         | If(near, end.HorizonM < 0.1 * end.SmoothHorizonM)
         | If(far, end.HorizonM > 3 * end.SmoothHorizonM);
 
-    private static ItmWarnings Caution(ItmWarnings warning, double value, double low, double high) => If(warning, !Within(value, low, high));
+    private static ItmWarnings Caution(ItmWarnings warning, double value, double low, double high) =>
+        If(warning, !Within(value, low, high));
 
     private static ItmWarnings If(ItmWarnings warning, bool holds) => holds ? warning : ItmWarnings.None;
 

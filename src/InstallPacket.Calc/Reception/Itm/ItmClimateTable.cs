@@ -45,8 +45,10 @@ internal static class ItmClimateTable
 
         ItmClimateRow Row(ItmClimate climate)
         {
-            double Cell(string row, string coefficient) => CsvNumber.Of(cells[(row, coefficient)][((int)climate).ToString(CultureInfo.InvariantCulture)]);
-            ItmCurve Curve(string row) => new(Cell(row, "c1"), Cell(row, "c2"), 1000 * Cell(row, "x1"), 1000 * Cell(row, "x2"), 1000 * Cell(row, "x3"));
+            double Cell(string row, string coefficient) =>
+                CsvNumber.Of(cells[(row, coefficient)][((int)climate).ToString(CultureInfo.InvariantCulture)]);
+            ItmCurve Curve(string row) =>
+                new(Cell(row, "c1"), Cell(row, "c2"), 1000 * Cell(row, "x1"), 1000 * Cell(row, "x2"), 1000 * Cell(row, "x3"));
             ItmFrequencyFactor Factor(string row) => new(Cell(row, "f1"), Cell(row, "f2"), Cell(row, "f3"));
             return new ItmClimateRow(Curve("V"), Curve("S-"), Curve("S+"), Factor("G-"), Factor("G+"))
             {

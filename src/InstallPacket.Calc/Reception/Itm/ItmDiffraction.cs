@@ -21,7 +21,8 @@ internal readonly record struct ItmDiffraction
         "Diffraction loss",
         "A = w Ar + (1 - w) Ak + Afo, w = 25.1 / (25.1 + sqrt(Q))",
         new("A", "dB", "loss over free space"),
-        [new("Ar", "dB", "over the rounded earth"), new("Ak", "dB", "over two knife edges"), new("Afo", "dB", "clutter"), new("Q", "", "roughness in wavelengths, weighted by the heights")],
+        [new("Ar", "dB", "over the rounded earth"), new("Ak", "dB", "over two knife edges"), new("Afo", "dB", "clutter"),
+            new("Q", "", "roughness in wavelengths, weighted by the heights")],
         "ntia-itm", "diffraction attenuation (cited there: ERL 79-ITS 67, 3.23)");
 
     /// <summary>The clutter.</summary>
@@ -30,7 +31,8 @@ internal readonly record struct ItmDiffraction
         "Clutter term of diffraction",
         "Afo = min(15, 5 log10(1 + 1e-5 h1 h2 f sigma))",
         new("Afo", "dB", "loss"),
-        [new("h1", "m", "transmitter above ground"), new("h2", "m", "receiver above ground"), new("f", "MHz", "frequency"), new("sigma", "m", "spread of the ground at the smooth-earth distance")],
+        [new("h1", "m", "transmitter above ground"), new("h2", "m", "receiver above ground"), new("f", "MHz", "frequency"),
+            new("sigma", "m", "spread of the ground at the smooth-earth distance")],
         "ntia-itm", "clutter factor (cited there: ERL 79-ITS 67, 3.38c)");
 
     public ItmDiffraction(in ItmPath path, in ItmWave wave)

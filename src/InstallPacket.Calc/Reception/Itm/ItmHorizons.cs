@@ -10,7 +10,8 @@ namespace InstallPacket.Calc.Reception.Itm;
 /// <param name="RxM">Distance of the receiver's horizon [m]; the whole path when it sees the transmitter.</param>
 public readonly record struct ItmHorizons(double TxRad, double RxRad, double TxM, double RxM)
 {
-    // The product form of the comparison may stray from the published quotient form by rounding, some 1e-15 rad; within this slack the quotient decides.
+    // The product form of the comparison may stray from the published quotient form by rounding, some 1e-15 rad; within this slack the
+    // quotient decides.
     private const double SlackRad = 1e-9;
 
     /// <summary>The horizon of the transmitter.</summary>
@@ -19,7 +20,8 @@ public readonly record struct ItmHorizons(double TxRad, double RxRad, double TxM
         "Angle of the radio horizon",
         "theta = max over the ground and the far end of (z - y) / x - x / (2 ae)",
         new("theta", "rad", "angle above level"),
-        [new("z", "m", "ground, or the far antenna"), new("y", "m", "own antenna above sea level"), new("x", "m", "distance"), new("ae", "m", "effective earth radius")],
+        [new("z", "m", "ground, or the far antenna"), new("y", "m", "own antenna above sea level"), new("x", "m", "distance"),
+            new("ae", "m", "effective earth radius")],
         "ntia-itm", "horizons of a profile (cited there: Technical Note 101, 6.15)");
 
     /// <summary>Scans a profile from both ends.</summary>
@@ -36,7 +38,8 @@ public readonly record struct ItmHorizons(double TxRad, double RxRad, double TxM
         double y1 = z[0] + txHeightM, y2 = z[^1] + rxHeightM;
         double theta1 = (y2 - y1) / d - d / twoAe, theta2 = (y1 - y2) / d - d / twoAe;
         double d1 = d, d2 = d;
-        // Running sums, not i s: the last bit decides which points the fits of the effective heights take in. Strictly greater: the first of equals wins.
+        // Running sums, not i s: the last bit decides which points the fits of the effective heights take in. Strictly greater: the first
+        // of equals wins.
         double x = 0, rest = d;
         for (var i = 1; i < z.Length - 1; i++)
         {

@@ -13,7 +13,8 @@ internal readonly record struct ItmLineFit(double StartM, double EndM)
         "Straight line through a stretch of ground",
         "Y0 = mean - B c, Yn = mean + B (n - c); B = 12 sum(z (i - c)) / ((m^2 + 2) m), c = b - m / 2, m = b - a, end points at half weight",
         new("Y0", "m", "height of the line at the start"),
-        [new("z", "m", "samples a to b"), new("c", "", "centre, in steps"), new("m", "", "steps of the stretch"), new("n", "", "steps of the profile")],
+        [new("z", "m", "samples a to b"), new("c", "", "centre, in steps"), new("m", "", "steps of the stretch"),
+            new("n", "", "steps of the profile")],
         "ntia-itm", "linear least squares fit");
 
     /// <summary>Fits between two distances.</summary>

@@ -37,7 +37,8 @@ internal readonly record struct ItmLineOfSight
         "Two-ray loss over rough ground",
         "A = -10 log10 |exp(-i phi) + R|^2, R = (sin psi - Zg) / (sin psi + Zg) exp(-min(10, k sigma sin psi))",
         new("A", "dB", "loss over free space"),
-        [new("phi", "rad", "phase of the reflected ray"), new("psi", "rad", "grazing angle"), new("Zg", "", "impedance of the ground"), new("k", "1/m", "wave number"), new("sigma", "m", "spread of the ground")],
+        [new("phi", "rad", "phase of the reflected ray"), new("psi", "rad", "grazing angle"), new("Zg", "", "impedance of the ground"),
+            new("k", "1/m", "wave number"), new("sigma", "m", "spread of the ground")],
         "ntia-itm", "line-of-sight loss (cited there: The Algorithm, 4.46 to 4.50)");
 
     private readonly ItmWave _wave;

@@ -3,7 +3,8 @@ namespace InstallPacket.Calc.Reception.Itm;
 /// <summary>One element of an order, without sorting the rest: a full sort would cost more than all other terrain work.</summary>
 internal static class ItmOrder
 {
-    /// <summary>The element that would stand at an index after sorting upward; smaller ones end up before it, greater ones behind it.</summary>
+    /// <summary>The element that would stand at an index after sorting upward; smaller ones end up before it, greater ones behind
+    /// it.</summary>
     /// <param name="values">Values without NaN, rearranged in place.</param>
     /// <param name="index">Index, from 0.</param>
     public static double Smallest(Span<double> values, int index)

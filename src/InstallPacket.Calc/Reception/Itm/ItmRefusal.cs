@@ -55,7 +55,8 @@ public enum ItmRefusal
     SurfaceRefractivityHigh = 1022,
 
     /// <summary>
-    /// An inner quantity is not a number (vertical polarisation over sea water with a close high horizon). The published program prints the free-space loss
+    /// An inner quantity is not a number (vertical polarisation over sea water with a close high horizon). The published program prints
+    /// the free-space loss
     /// there, behind a 260 m wall; this one refuses. The code is ours.
     /// </summary>
     Undefined = 2000,

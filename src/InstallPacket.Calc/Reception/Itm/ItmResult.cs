@@ -7,7 +7,8 @@ public enum ItmMode
     None = 0,
 
     /// <summary>
-    /// Shorter than the smooth-earth line-of-sight distance. It does not say that the antennas see each other: ask <see cref="ItmPath.IsObstructed"/>.
+    /// Shorter than the smooth-earth line-of-sight distance. It does not say that the antennas see each other: ask
+    /// <see cref="ItmPath.IsObstructed"/>.
     /// </summary>
     LineOfSight = 1,
 
@@ -24,7 +25,8 @@ public enum ItmMode
 public readonly record struct ItmResult(ItmRefusal Refusal, ItmWarnings Warnings)
 {
     /// <summary>
-    /// Basic transmission loss between isotropic antennas [dB], not exceeded for the shares asked for. Print whole decibels: the spacing of the samples
+    /// Basic transmission loss between isotropic antennas [dB], not exceeded for the shares asked for. Print whole decibels: the spacing
+    /// of the samples
     /// alone moves the rest.
     /// </summary>
     public double BasicLossDb { get; init; } = double.NaN;

@@ -13,7 +13,8 @@ internal static class ItmRoughness
         "itm-terrain-irregularity",
         "Irregularity of the ground, delta-h",
         "dh = (Q10 - Q90) / (1 - 0.8 exp(-D / 50000)), Q the heights above a straight line exceeded by 10 and 90 % of the samples",
-        new("dh", "m", "irregularity"), [new("Q10", "m", "upper height"), new("Q90", "m", "lower height"), new("D", "m", "stretch that counts")],
+        new("dh", "m", "irregularity"),
+            [new("Q10", "m", "upper height"), new("Q90", "m", "lower height"), new("D", "m", "stretch that counts")],
         "ntia-itm", "terrain irregularity (cited there: ERL 79-ITS 67, 3, inverted)");
 
     /// <summary>The irregularity seen over a distance.</summary>

@@ -21,7 +21,8 @@ internal static class ItmScatter
         "Scatter loss",
         "A = Fs(th x) + 10 log10(f th^4) - 0.1 (Ns - 301) exp(-th x / 40000) + H0",
         new("A", "dB", "loss over free space"),
-        [new("th", "rad", "angle between the horizon rays"), new("x", "m", "distance"), new("f", "MHz", "frequency"), new("Ns", "N-units", "refractivity at the ground"), new("H0", "dB", "frequency gain")],
+        [new("th", "rad", "angle between the horizon rays"), new("x", "m", "distance"), new("f", "MHz", "frequency"),
+            new("Ns", "N-units", "refractivity at the ground"), new("H0", "dB", "frequency gain")],
         "ntia-itm", "troposcatter loss (cited there: The Algorithm, 4.63)");
 
     /// <summary>The frequency gain.</summary>
@@ -29,7 +30,9 @@ internal static class ItmScatter
         "itm-scatter-gain",
         "Frequency gain of scatter",
         "H(r) = 10 log10(1 + a / r^4 + b / r^2), straight between whole eta from 1 to 5",
-        new("H", "dB", "frequency gain"), [new("r", "", "twice the effective height in radians of the wave, times the scatter angle"), new("eta", "", "asymmetry of the scatter volume")],
+        new("H", "dB", "frequency gain"),
+            [new("r", "", "twice the effective height in radians of the wave, times the scatter angle"),
+            new("eta", "", "asymmetry of the scatter volume")],
         "ntia-itm", "frequency gain curves (cited there: The Algorithm, 6.13)");
 
     /// <summary>The attenuation function.</summary>

@@ -35,14 +35,16 @@ public enum ItmClimate
     MaritimeTemperateSea = 7,
 }
 
-/// <summary>What the terrain model must know beside the path. Nothing is checked here: the model refuses what it cannot use, in its published order.</summary>
+/// <summary>What the terrain model must know beside the path. Nothing is checked here: the model refuses what it cannot use, in its
+/// published order.</summary>
 /// <param name="FrequencyMHz">Frequency [MHz], 20 to 20,000.</param>
 /// <param name="Polarisation">Polarisation.</param>
 /// <param name="Climate">Radio climate.</param>
 /// <param name="Permittivity">Relative permittivity of the ground, at least 1.</param>
 /// <param name="ConductivitySm">Conductivity of the ground [S/m], above 0.</param>
 /// <param name="Variability">
-/// Code of the mode of variability: 0 single message, 1 accidental, 2 mobile, 3 broadcast; 10 more without the spread between locations, 20 more without
+/// Code of the mode of variability: 0 single message, 1 accidental, 2 mobile, 3 broadcast; 10 more without the spread between locations,
+/// 20 more without
 /// the spread between situations.
 /// </param>
 public readonly record struct ItmSettings(
@@ -51,7 +53,8 @@ public readonly record struct ItmSettings(
     /// <summary>The mode of variability for broadcasting.</summary>
     public const int Broadcast = 3;
 
-    /// <summary>Average ground in a continental temperate climate, horizontal polarisation, broadcast mode: the inputs of television studies.</summary>
+    /// <summary>Average ground in a continental temperate climate, horizontal polarisation, broadcast mode: the inputs of television
+    /// studies.</summary>
     /// <remarks>Ground and climate were read in a regulator's annex; polarisation and mode are recalled, verify.</remarks>
     /// <param name="frequencyMHz">Frequency [MHz].</param>
     /// <returns>The settings.</returns>

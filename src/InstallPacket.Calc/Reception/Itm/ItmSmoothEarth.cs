@@ -2,7 +2,8 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Reception.Itm;
 
-/// <summary>Diffraction over three rounded stretches of earth. What belongs to the ends does not change with distance and is kept.</summary>
+/// <summary>Diffraction over three rounded stretches of earth. What belongs to the ends does not change with distance and is
+/// kept.</summary>
 /// <param name="Wave">Frequency and ground.</param>
 /// <param name="Reach">Sum of the normalised distances of both ends.</param>
 /// <param name="HeightGainDb">Sum of both height gains [dB].</param>

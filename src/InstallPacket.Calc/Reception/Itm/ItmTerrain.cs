@@ -27,7 +27,8 @@ public readonly record struct ItmTerrain(
         "Effective height of an antenna",
         "he = h + max(z - Y, 0)",
         new("he", "m", "effective height"),
-        [new("h", "m", "antenna above ground"), new("z", "m", "ground at the end"), new("Y", "m", "line through the ground in front, read at the end")],
+        [new("h", "m", "antenna above ground"), new("z", "m", "ground at the end"),
+            new("Y", "m", "line through the ground in front, read at the end")],
         "ntia-itm", "effective antenna heights of a profile");
 
     /// <summary>The statistical horizon.</summary>

@@ -10,7 +10,8 @@ internal readonly record struct ItmDeviates(double Time, double Location, double
 }
 
 /// <summary>The reference attenuation with its spread, and what it was made of.</summary>
-internal readonly record struct ItmSpread(double TimeSigmaDb, double TimeDb, double LocationDb, double ReliabilityDb, double ConfidenceDb, double UnlimitedDb)
+internal readonly record struct ItmSpread(double TimeSigmaDb, double TimeDb, double LocationDb, double ReliabilityDb, double ConfidenceDb,
+    double UnlimitedDb)
 {
     /// <summary>Attenuation [dB] after the soft floor: below free space is possible, but not far.</summary>
     public double LossDb => UnlimitedDb < 0 ? UnlimitedDb * (29 - UnlimitedDb) / (29 - 10 * UnlimitedDb) : UnlimitedDb;
@@ -33,7 +34,8 @@ internal readonly record struct ItmVariability
         "Attenuation for shares of time, location and situation",
         "A = Aref - Vmed - YR - YS; where A < 0: A (29 - A) / (29 - 10 A)",
         new("A", "dB", "loss over free space"),
-        [new("Aref", "dB", "reference attenuation"), new("Vmed", "dB", "climate median"), new("YR", "dB", "time and location"), new("YS", "dB", "situation")],
+        [new("Aref", "dB", "reference attenuation"), new("Vmed", "dB", "climate median"), new("YR", "dB", "time and location"),
+            new("YS", "dB", "situation")],
         "ntia-itm", "statistics (cited there: The Algorithm, 5.3 to 5.11)");
 
     private readonly ItmClimateRow _row;

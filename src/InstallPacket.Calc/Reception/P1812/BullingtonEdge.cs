@@ -3,8 +3,10 @@ using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Calc.Reception.P1812;
 
-/// <summary>The single edge that stands for all obstacles of a profile. Its place does not depend on the frequency, so it is found once per path.</summary>
-/// <param name="NuRootM">Diffraction parameter for a wave of one metre; that of another is this over the root of its length [m^0.5].</param>
+/// <summary>The single edge that stands for all obstacles of a profile. Its place does not depend on the frequency, so it is found once
+/// per path.</summary>
+/// <param name="NuRootM">Diffraction parameter for a wave of one metre; that of another is this over the root of its length
+/// [m^0.5].</param>
 /// <param name="LengthKm">Length of the path [km].</param>
 public readonly record struct BullingtonEdge(double NuRootM, double LengthKm)
 {
@@ -57,7 +59,8 @@ public readonly record struct BullingtonEdge(double NuRootM, double LengthKm)
         return edge + (1 - Math.Exp(-edge / 6)) * (10 + 0.02 * LengthKm);
     }
 
-    private static double NearestToRay(ReadOnlySpan<double> distancesKm, ReadOnlySpan<double> topsM, double txM, double rxM, double radiusKm)
+    private static double NearestToRay(ReadOnlySpan<double> distancesKm, ReadOnlySpan<double> topsM, double txM, double rxM,
+        double radiusKm)
     {
         double length = distancesKm[^1], best = double.NegativeInfinity;
         for (var i = 1; i < distancesKm.Length - 1; i++)

@@ -8,7 +8,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <param name="Sphere">The path over the smooth surface.</param>
 internal sealed record DeltaBullington(BullingtonEdge Terrain, BullingtonEdge Smooth, SmoothEarth Sphere)
 {
-    public static DeltaBullington Of(ReadOnlySpan<double> distancesKm, ReadOnlySpan<double> topsM, PathFrame frame, SmoothSurface surface, double radiusKm)
+    public static DeltaBullington Of(ReadOnlySpan<double> distancesKm, ReadOnlySpan<double> topsM, PathFrame frame, SmoothSurface surface,
+        double radiusKm)
     {
         double tx = frame.TxAboveSeaM - surface.DiffractionTxM, rx = frame.RxAboveSeaM - surface.DiffractionRxM;
         return new(
@@ -39,6 +40,7 @@ public readonly record struct DeltaBullingtonLoss(double TerrainNu, double Terra
         "Diffraction loss of the profile",
         "Ld = Lbulla + max(Lsph - Lbulls, 0)",
         new("Ld", "dB", "diffraction loss"),
-        [new("Lbulla", "dB", "edge of the real profile"), new("Lsph", "dB", "smooth sphere"), new("Lbulls", "dB", "edge of the smooth surface")],
+        [new("Lbulla", "dB", "edge of the real profile"), new("Lsph", "dB", "smooth sphere"),
+            new("Lbulls", "dB", "edge of the smooth surface")],
         "itu-p1812", "complete diffraction model");
 }

@@ -18,7 +18,8 @@ public readonly record struct DiffractionLoss(
         "Diffraction loss for a share of time",
         "Ldp = Ld50 + Fi (Ldbeta - Ld50); Fi = I(p/100)/I(beta0/100), 0 at p = 50, 1 up to p = beta0",
         new("Ldp", "dB", "diffraction loss"),
-        [new("Ld50", "dB", "for half of the time"), new("Ldbeta", "dB", "for strong layers"), new("p", "%", "share of time"), new("beta0", "%", "share of time with strong layers")],
+        [new("Ld50", "dB", "for half of the time"), new("Ldbeta", "dB", "for strong layers"), new("p", "%", "share of time"),
+            new("beta0", "%", "share of time with strong layers")],
         "itu-p1812", "equations (41) to (43)");
 
     internal static DiffractionLoss Of(PreparedPath path, RadioWave wave, double timePercent, in LineOfSightLoss sight)

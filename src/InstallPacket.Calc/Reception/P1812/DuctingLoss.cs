@@ -9,7 +9,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <param name="CouplingDb">Loss of coupling to the duct, Af [dB].</param>
 /// <param name="TimeDb">Part that depends on the share of time, Ap [dB].</param>
 /// <param name="BasicDb">Basic loss, Lba [dB].</param>
-public readonly record struct DuctingLoss(double LowFrequencyDb, double TxShieldingDb, double RxShieldingDb, double CouplingDb, double TimeDb, double BasicDb)
+public readonly record struct DuctingLoss(double LowFrequencyDb, double TxShieldingDb, double RxShieldingDb, double CouplingDb,
+    double TimeDb, double BasicDb)
 {
     /// <summary>The loss along ducts.</summary>
     public static readonly Formula BasicFormula = new(
@@ -19,7 +20,8 @@ public readonly record struct DuctingLoss(double LowFrequencyDb, double TxShield
             + "Ap = -12 + (1.2 + 3.7e-3 D) log10(p/beta) + 12 (p/beta)^Gamma",
         new("Lba", "dB", "basic transmission loss"),
         [new("f", "GHz", "frequency"), new("D", "km", "length of the path"), new("dlt", "km", "distance of the transmitter's horizon"),
-            new("dlr", "km", "distance of the receiver's horizon"), new("ae", "km", "median effective radius"), new("theta1", "mrad", "angular distance with limited horizon angles"),
+            new("dlr", "km", "distance of the receiver's horizon"), new("ae", "km", "median effective radius"),
+                new("theta1", "mrad", "angular distance with limited horizon angles"),
             new("p", "%", "share of time"), new("beta", "%", "share of time with ducts")],
         "itu-p1812", "equations (46) to (56)");
 

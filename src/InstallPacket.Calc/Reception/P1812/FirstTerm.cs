@@ -13,8 +13,10 @@ public static class FirstTerm
             + "F = 11 + 10 log10(X) - 17.6 X from X = 1.6, -20 log10(X) - 5.6488 X^1.425 below; "
             + "G(B) = 17.6 (B - 1.1)^0.5 - 5 log10(B - 1.1) - 8 above B = 2, 20 log10(B + 0.1 B^3) below, at least 2 + 20 log10(K)",
         new("FT", "dB", "loss"),
-        [new("f", "GHz", "frequency"), new("a", "km", "effective radius"), new("D", "km", "length of the path"), new("h1", "m", "height of one antenna"),
-            new("h2", "m", "height of the other"), new("eps", "", "relative permittivity, land 22, sea 80"), new("sigma", "S/m", "conductivity, land 0.003, sea 5")],
+        [new("f", "GHz", "frequency"), new("a", "km", "effective radius"), new("D", "km", "length of the path"),
+            new("h1", "m", "height of one antenna"),
+            new("h2", "m", "height of the other"), new("eps", "", "relative permittivity, land 22, sea 80"),
+                new("sigma", "S/m", "conductivity, land 0.003, sea 5")],
         "itu-p1812", "first-term part of spherical-earth diffraction");
 
     internal static double LandDb(in SmoothEarth path, double radiusKm, RadioWave wave) => LossDb(path, radiusKm, wave, 22, 0.003);
@@ -35,8 +37,10 @@ public static class FirstTerm
     // Normalised surface admittance of the ground.
     private static double Admittance(double radiusKm, RadioWave wave, double permittivity, double loss)
     {
-        var horizontal = 0.036 / Math.Cbrt(radiusKm * wave.FrequencyGHz) * Math.Pow((permittivity - 1) * (permittivity - 1) + loss * loss, -0.25);
-        return wave.Polarisation == WavePolarisation.Horizontal ? horizontal : horizontal * Math.Sqrt(permittivity * permittivity + loss * loss);
+        var horizontal = 0.036 / Math.Cbrt(radiusKm * wave.FrequencyGHz) * Math.Pow((permittivity - 1) * (permittivity - 1) + loss * loss,
+            -0.25);
+        return wave.Polarisation == WavePolarisation.Horizontal ? horizontal
+            : horizontal * Math.Sqrt(permittivity * permittivity + loss * loss);
     }
 
     private static double Distance(double x) =>

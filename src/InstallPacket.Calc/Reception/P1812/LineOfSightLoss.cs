@@ -22,8 +22,10 @@ public readonly record struct LineOfSightLoss(double FreeSpaceDb, double BasicDb
     internal static LineOfSightLoss Of(PreparedPath path, double frequencyGHz, double timePercent)
     {
         var rise = (path.Frame.TxAboveSeaM - path.Frame.RxAboveSeaM) / 1000;
-        var freeSpace = 92.4 + 20 * Math.Log10(frequencyGHz) + 10 * Math.Log10(path.Frame.LengthKm * path.Frame.LengthKm + rise * rise); // (8)
+        var freeSpace = 92.4 + 20 * Math.Log10(frequencyGHz)
+            + 10 * Math.Log10(path.Frame.LengthKm * path.Frame.LengthKm + rise * rise); // (8)
         var q = 2.6 * (1 - Math.Exp(-0.1 * (path.Horizons.TxDistanceKm + path.Horizons.RxDistanceKm)));
-        return new(freeSpace, freeSpace + q * Math.Log10(timePercent / 50), freeSpace + q * Math.Log10(path.Statistics.LayeredPercent / 50)); // (9) to (11)
+        return new(freeSpace, freeSpace + q * Math.Log10(timePercent / 50), freeSpace
+            + q * Math.Log10(path.Statistics.LayeredPercent / 50)); // (9) to (11)
     }
 }

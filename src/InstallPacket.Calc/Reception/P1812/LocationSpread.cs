@@ -11,7 +11,8 @@ public static class LocationSpread
         "Spread of the field between places",
         "sigma = (0.52 + 0.024 f) wa^0.28 u; u = 1 below the clutter's top, falling to 0 at 10 m above it",
         new("sigma", "dB", "standard deviation"),
-        [new("f", "GHz", "frequency"), new("h", "m", "antenna above ground"), new("R", "m", "clutter above ground"), new("wa", "m", "side of the square")],
+        [new("f", "GHz", "frequency"), new("h", "m", "antenna above ground"), new("R", "m", "clutter above ground"),
+            new("wa", "m", "side of the square")],
         "itu-p1812", "location variability (P.1812-5 misprints the factor as 0.0024)");
 
     /// <summary>The standard deviation between places of a square.</summary>

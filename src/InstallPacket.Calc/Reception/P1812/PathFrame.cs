@@ -7,7 +7,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <param name="MedianRadiusKm">Median effective radius of the earth, ae [km].</param>
 /// <param name="TxCoastKm">Distance of the transmitter from the coast along the path, dct [km].</param>
 /// <param name="RxCoastKm">Distance of the receiver from the coast along the path, dcr [km].</param>
-public sealed record PathFrame(double LengthKm, double TxAboveSeaM, double RxAboveSeaM, double MedianRadiusKm, double TxCoastKm, double RxCoastKm)
+public sealed record PathFrame(double LengthKm, double TxAboveSeaM, double RxAboveSeaM, double MedianRadiusKm, double TxCoastKm,
+    double RxCoastKm)
 {
     /// <summary>The straight line between the antennas at a distance from the transmitter [m above sea level].</summary>
     internal double RayM(double distanceKm) => (TxAboveSeaM * (LengthKm - distanceKm) + RxAboveSeaM * distanceKm) / LengthKm;

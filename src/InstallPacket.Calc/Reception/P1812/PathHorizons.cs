@@ -10,7 +10,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <param name="TxPoint">Number of the transmitter's horizon in the profile.</param>
 /// <param name="RxPoint">Number of the receiver's horizon in the profile.</param>
 public sealed record PathHorizons(
-    bool BeyondHorizon, double TxDistanceKm, double RxDistanceKm, double TxElevationMrad, double RxElevationMrad, double AngularDistanceMrad, int TxPoint, int RxPoint)
+    bool BeyondHorizon, double TxDistanceKm, double RxDistanceKm, double TxElevationMrad, double RxElevationMrad,
+        double AngularDistanceMrad, int TxPoint, int RxPoint)
 {
     /// <summary>The horizons of a path.</summary>
     /// <param name="profile">The profile.</param>

@@ -9,6 +9,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <param name="LocationDb">For the wanted share of places, Lloc [dB].</param>
 /// <param name="LossDb">Basic transmission loss not exceeded, Lb [dB].</param>
 /// <param name="FieldDbuVm">Field strength for 1 kW effective radiated power on a dipole, E [dB(uV/m)].</param>
-/// <param name="ScatterIsSuspect">True on a path below 5 km where scatter is the least loss: the method's formula reaches beyond its sense there.</param>
+/// <param name="ScatterIsSuspect">True on a path below 5 km where scatter is the least loss: the method's formula reaches beyond its sense
+/// there.</param>
 public readonly record struct PathLoss(
-    LineOfSightLoss Sight, DiffractionLoss Diffraction, DuctingLoss Ducting, double ScatterDb, BlendedLoss Blend, double LocationDb, double LossDb, double FieldDbuVm, bool ScatterIsSuspect);
+    LineOfSightLoss Sight, DiffractionLoss Diffraction, DuctingLoss Ducting, double ScatterDb, BlendedLoss Blend, double LocationDb,
+        double LossDb, double FieldDbuVm, bool ScatterIsSuspect);

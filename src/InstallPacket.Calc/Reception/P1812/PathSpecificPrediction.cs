@@ -14,7 +14,8 @@ public static class PathSpecificPrediction
         "Basic transmission loss over the profile",
         "Lb = max(Lb0p, -5 log10(10^(-0.2 Lbs) + 10^(-0.2 Lbam)) + Lloc); Lloc = -I(pL/100) sigmaL, 0 at sea",
         new("Lb", "dB", "basic transmission loss not exceeded for the share of time and of places"),
-        [new("Lb0p", "dB", "free path"), new("Lbs", "dB", "scatter"), new("Lbam", "dB", "all other mechanisms"), new("pL", "%", "share of places"), new("sigmaL", "dB", "spread between places")],
+        [new("Lb0p", "dB", "free path"), new("Lbs", "dB", "scatter"), new("Lbam", "dB", "all other mechanisms"),
+            new("pL", "%", "share of places"), new("sigmaL", "dB", "spread between places")],
         "itu-p1812", "equations (63), (69)")
         .By<PathLoss>((loss, _) => loss.LossDb);
 
@@ -23,7 +24,8 @@ public static class PathSpecificPrediction
         "p1812-field",
         "Field strength for 1 kW over the profile",
         "E = 199.36 + 20 log10(f) - Lb",
-        new("E", "dB(uV/m)", "field strength for 1 kW effective radiated power on a dipole"), [new("f", "GHz", "frequency"), new("Lb", "dB", "basic transmission loss")],
+        new("E", "dB(uV/m)", "field strength for 1 kW effective radiated power on a dipole"),
+            [new("f", "GHz", "frequency"), new("Lb", "dB", "basic transmission loss")],
         "itu-p1812", "equation (70)");
 
     /// <summary>Loss and field for one channel. Allocates nothing, so that a path may be asked for many channels.</summary>

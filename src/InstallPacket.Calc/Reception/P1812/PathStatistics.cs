@@ -9,7 +9,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <param name="Tau">Weight of the inland stretch, 0 to 1.</param>
 /// <param name="Mu1">Weakening of layers by land, 0 to 1.</param>
 /// <param name="LayeredPercent">Share of time with lapse rates above 100 N/km in the lowest 100 m, beta0 [%]; always below 50.</param>
-public sealed record PathStatistics(double SeaFraction, double LongestLandKm, double LongestInlandKm, double Tau, double Mu1, double LayeredPercent)
+public sealed record PathStatistics(double SeaFraction, double LongestLandKm, double LongestInlandKm, double Tau, double Mu1,
+    double LayeredPercent)
 {
     /// <summary>The share of time with strong layers.</summary>
     public static readonly Formula LayeredFormula = new(
@@ -18,7 +19,8 @@ public sealed record PathStatistics(double SeaFraction, double LongestLandKm, do
         "beta0 = 10^(-0.015 |phi| + 1.67) mu1 mu4 up to 70 deg, 4.17 mu1 mu4 above; mu1 = min(1, (10^(-dtm/(16 - 6.6 tau)) + 10^(-5 (0.496 + 0.354 tau)))^0.2); "
             + "mu4 = mu1^(-0.935 + 0.0176 |phi|), mu1^0.3 above; tau = 1 - exp(-4.12e-4 dlm^2.41)",
         new("beta0", "%", "share of an average year"),
-        [new("phi", "deg", "latitude of the path's centre"), new("dtm", "km", "longest stretch of land"), new("dlm", "km", "longest stretch of inland")],
+        [new("phi", "deg", "latitude of the path's centre"), new("dtm", "km", "longest stretch of land"),
+            new("dlm", "km", "longest stretch of inland")],
         "itu-p1812", "equations (2) to (5)");
 
     /// <summary>The statistics of a profile.</summary>

@@ -3,7 +3,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <summary>All of a path that does not depend on channel and time: worked out once, used for every channel.</summary>
 public sealed class PreparedPath
 {
-    /// <summary>Works out a path. The transmitter is always the first end: ties and limits are not quite the same the other way round.</summary>
+    /// <summary>Works out a path. The transmitter is always the first end: ties and limits are not quite the same the other way
+    /// round.</summary>
     /// <param name="profile">The profile, from the transmitter to the receiver.</param>
     /// <param name="tx">The transmitter.</param>
     /// <param name="rx">The receiver.</param>

@@ -19,7 +19,8 @@ public readonly record struct SmoothEarth(
         "Diffraction loss over a smooth sphere",
         "Lsph = FT(a) beyond the horizon; in sight 0 where hse > 17.456 sqrt(d1 d2 lambda/D), else (1 - hse/hreq) max(0, FT(am)), am = 500 (D/(sqrt(h1) + sqrt(h2)))^2",
         new("Lsph", "dB", "diffraction loss"),
-        [new("D", "km", "length of the path"), new("h1", "m", "transmitting antenna above the sphere"), new("h2", "m", "receiving antenna above the sphere"),
+        [new("D", "km", "length of the path"), new("h1", "m", "transmitting antenna above the sphere"),
+            new("h2", "m", "receiving antenna above the sphere"),
             new("a", "km", "effective radius"), new("lambda", "m", "wavelength"), new("omega", "", "share of sea")],
         "itu-p1812", "spherical-earth diffraction");
 
@@ -43,7 +44,8 @@ public readonly record struct SmoothEarth(
     }
 
     /// <summary>The single edge of a smooth sphere in closed form, without a profile.</summary>
-    /// <remarks>Within 0.01 dB of the edge found on a fine profile and several dB off on a coarse one. A choice of its own, never a short cut: the method takes the profile's points.</remarks>
+    /// <remarks>Within 0.01 dB of the edge found on a fine profile and several dB off on a coarse one. A choice of its own, never a short
+    /// cut: the method takes the profile's points.</remarks>
     /// <returns>The edge.</returns>
     public BullingtonEdge ClosedFormEdge()
     {

@@ -13,7 +13,8 @@ namespace InstallPacket.Calc.Reception.P1812;
 /// <param name="RxEffectiveM">Receiving antenna above the surface, hre [m].</param>
 /// <param name="RoughnessM">Highest ground above the surface between the horizons, hm [m]; may be negative.</param>
 public sealed record SmoothSurface(
-    double FitTxM, double FitRxM, double TxM, double RxM, double DiffractionTxM, double DiffractionRxM, double TxEffectiveM, double RxEffectiveM, double RoughnessM)
+    double FitTxM, double FitRxM, double TxM, double RxM, double DiffractionTxM, double DiffractionRxM, double TxEffectiveM,
+        double RxEffectiveM, double RoughnessM)
 {
     /// <summary>The surface of a path.</summary>
     /// <param name="profile">The profile.</param>

@@ -39,7 +39,8 @@ public readonly record struct TimeMirror(PathLoss Median, PathLoss Tenth, Mirror
         "p1812-time-mirror",
         "Estimated loss not exceeded for 90 % of the time",
         "Lb(90) = 2 Lb(50) - Lb(10)",
-        new("Lb(90)", "dB", "basic transmission loss"), [new("Lb(50)", "dB", "for half of the time"), new("Lb(10)", "dB", "for a tenth of the time")],
+        new("Lb(90)", "dB", "basic transmission loss"),
+            [new("Lb(50)", "dB", "for half of the time"), new("Lb(10)", "dB", "for a tenth of the time")],
         "project-notes", "the construction of the regulator's F(50,90), applied to a loss over the profile", Provenance.Derived)
     {
         Method = v => Math.Max(v[0], 2 * v[0] - v[1]),
@@ -51,7 +52,8 @@ public readonly record struct TimeMirror(PathLoss Median, PathLoss Tenth, Mirror
     /// <summary>Loss not exceeded for nine tenths of the time [dB]; none where something stands against the estimate.</summary>
     public double? LossDb => Bar == MirrorBar.None ? MirroredDb : null;
 
-    /// <summary>Field exceeded for nine tenths of the time, for 1 kW [dB(uV/m)]; none where something stands against the estimate.</summary>
+    /// <summary>Field exceeded for nine tenths of the time, for 1 kW [dB(uV/m)]; none where something stands against the
+    /// estimate.</summary>
     public double? FieldDbuVm => Median.FieldDbuVm + Median.LossDb - LossDb;
 
     /// <summary>The mirror image, whatever stands against it; never below the loss for half of the time.</summary>

@@ -3,7 +3,8 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Calc.Reception.P1812;
 
 /// <summary>Loss by scatter in the air, the way round every obstacle.</summary>
-/// <remarks>On blocked paths below about 1 km the formula can fall below all others, which is an artefact of the method; see <see cref="PathLoss.ScatterIsSuspect"/>.</remarks>
+/// <remarks>On blocked paths below about 1 km the formula can fall below all others, which is an artefact of the method; see
+/// <see cref="PathLoss.ScatterIsSuspect"/>.</remarks>
 public static class Troposcatter
 {
     /// <summary>The loss by scatter.</summary>
@@ -26,7 +27,8 @@ public static class Troposcatter
     public static double LossDb(double frequencyGHz, double lengthKm, double angleMrad, double seaLevelN0, double timePercent)
     {
         var octave = Math.Log10(frequencyGHz / 2);
-        return 190.1 + 25 * Math.Log10(frequencyGHz) - 2.5 * octave * octave + 20 * Math.Log10(lengthKm) + 0.573 * angleMrad - 0.15 * seaLevelN0
+        return 190.1 + 25 * Math.Log10(frequencyGHz) - 2.5 * octave * octave + 20 * Math.Log10(lengthKm)
+            + 0.573 * angleMrad - 0.15 * seaLevelN0
             - 10.125 * Math.Pow(Math.Log10(50 / timePercent), 0.7);
     }
 }

@@ -25,13 +25,15 @@ public sealed class ZonedProfile
     private readonly RadioZone[] _zones;
 
     /// <summary>Takes a copy of a profile.</summary>
-    /// <param name="distancesKm">Distance from the transmitter [km], from 0, growing; at least <see cref="FewestPoints"/>, the last from <see cref="ShortestKm"/> to <see cref="LongestKm"/>.</param>
+    /// <param name="distancesKm">Distance from the transmitter [km], from 0, growing; at least <see cref="FewestPoints"/>, the last from
+    /// <see cref="ShortestKm"/> to <see cref="LongestKm"/>.</param>
     /// <param name="heightsM">Ground above sea level [m].</param>
     /// <param name="clutterM">Height of clutter above ground [m], not negative; empty for bare ground.</param>
     /// <param name="zones">Zone of each point; empty for inland all the way.</param>
     /// <exception cref="ArgumentException">The lists are of different lengths.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value lies outside the stated limits.</exception>
-    public ZonedProfile(ReadOnlySpan<double> distancesKm, ReadOnlySpan<double> heightsM, ReadOnlySpan<double> clutterM, ReadOnlySpan<RadioZone> zones)
+    public ZonedProfile(ReadOnlySpan<double> distancesKm, ReadOnlySpan<double> heightsM, ReadOnlySpan<double> clutterM,
+        ReadOnlySpan<RadioZone> zones)
     {
         var count = distancesKm.Length;
         Limit.AtLeast(count, FewestPoints, "number of points of the profile", nameof(distancesKm));
@@ -85,12 +87,14 @@ public sealed class ZonedProfile
     private static void CheckDistances(ReadOnlySpan<double> distancesKm)
     {
         if (distancesKm[0] != 0)
-            throw new ArgumentOutOfRangeException(nameof(distancesKm), distancesKm[0], string.Create(CultureInfo.InvariantCulture, $"The profile begins at {distancesKm[0]} km; it must begin at 0 km."));
+            throw new ArgumentOutOfRangeException(nameof(distancesKm), distancesKm[0],
+                string.Create(CultureInfo.InvariantCulture, $"The profile begins at {distancesKm[0]} km; it must begin at 0 km."));
         // A repeated distance would divide by zero further on.
         for (var i = 1; i < distancesKm.Length; i++)
         {
             if (!(distancesKm[i] > distancesKm[i - 1]))
-                throw new ArgumentOutOfRangeException(nameof(distancesKm), distancesKm[i], string.Create(CultureInfo.InvariantCulture, $"Distance {i} of the profile must lie beyond {distancesKm[i - 1]} km."));
+                throw new ArgumentOutOfRangeException(nameof(distancesKm), distancesKm[i],
+                    string.Create(CultureInfo.InvariantCulture, $"Distance {i} of the profile must lie beyond {distancesKm[i - 1]} km."));
         }
         Limit.Within(distancesKm[^1], ShortestKm, LongestKm, "length of the path in km", nameof(distancesKm));
     }

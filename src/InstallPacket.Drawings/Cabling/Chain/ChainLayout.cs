@@ -59,7 +59,8 @@ internal sealed class ChainLayout
     /// <summary>Right edge of the sheet's ground; beyond the one asked for when a branch needs more.</summary>
     public double Right => _right;
 
-    /// <summary>Lays trees out below each other, in the ground from a corner to a right edge, which moves out only when nothing else helps.</summary>
+    /// <summary>Lays trees out below each other, in the ground from a corner to a right edge, which moves out only when nothing else
+    /// helps.</summary>
     /// <param name="roots">The antennas.</param>
     /// <param name="corner">Upper left corner of the ground, below the sign of the first antenna.</param>
     /// <param name="right">Its right edge.</param>
@@ -113,7 +114,8 @@ internal sealed class ChainLayout
             exits.Add(exit);
             boxBottom = Math.Max(boxBottom, exit + ExitMm);
             var onRow = row with { Bottom = Math.Max(row.Bottom, Math.Max(boxBottom, below)) };
-            below = Math.Max(below, turns ? Turn(next, new(right, exit), onRow) : Straight(next, new(right, exit), last ? onRow : new(right + IndentMm, exit)));
+            below = Math.Max(below, turns ? Turn(next, new(right, exit), onRow)
+                : Straight(next, new(right, exit), last ? onRow : new(right + IndentMm, exit)));
         }
         _places.Add(new(node, size, new(x, lineY - ChainSize.LineMm, right, boxBottom), lineY, exits));
         return Math.Max(boxBottom, below);
@@ -130,7 +132,8 @@ internal sealed class ChainLayout
         var lane = row.Bottom + LaneMm;
         var lineY = lane + LaneMm + ChainSize.LineMm;
         var turn = exit.X + TurnMm;
-        _links.Add(new(next, [exit, exit with { X = turn }, new(turn, lane), new(row.Left, lane), new(row.Left, lineY), new(row.Left + Link(next), lineY)]));
+        _links.Add(new(next,
+            [exit, exit with { X = turn }, new(turn, lane), new(row.Left, lane), new(row.Left, lineY), new(row.Left + Link(next), lineY)]));
         return Place(next, row.Left + Link(next), lineY, row with { Bottom = lineY });
     }
 }

@@ -48,15 +48,19 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
     private void Part(ChainPlace place)
     {
         var (box, node) = (place.Box, place.Node);
-        canvas.Box(box, node.Element is null ? new(node.Into.Length > 0 ? Ink.Line : Ink.Faint, 0.3, Dash.Dashed) : new(Ink.Line, node.Fed.Count > 1 ? 0.7 : 0.45), node.Fed.Count > 1 ? Fill.Tint : Fill.Paper);
+        canvas.Box(box, node.Element is null ? new(node.Into.Length > 0 ? Ink.Line : Ink.Faint, 0.3, Dash.Dashed)
+            : new(Ink.Line, node.Fed.Count > 1 ? 0.7 : 0.45), node.Fed.Count > 1 ? Fill.Tint : Fill.Paper);
         if (node.Element is { From: "" }) AntennaMark.Draw(canvas, new((box.Left + box.Right) / 2, box.Top), 0.8);
         var x = box.Left + ChainSize.PadMm;
         var y = place.LineY - 0.6;
         if (node.Id.Length > 0) canvas.Text(new(new(x, y), node.Id, SizeMm, Strong: true));
-        var first = node.Id.Length > 0 ? x + canvas.Measure.WidthMm(node.Id, SizeMm, strong: true) + canvas.Measure.WidthMm(" ", SizeMm) : x;
+        var first = node.Id.Length > 0 ? x + canvas.Measure.WidthMm(node.Id, SizeMm, strong: true) + canvas.Measure.WidthMm(" ", SizeMm)
+            : x;
         if (place.Size.First.Length > 0) canvas.Text(new(new(first, y), place.Size.First, SizeMm));
-        for (var i = 0; i < place.Size.Lines.Count; i++) canvas.Text(new(new(x, y + (i + 1) * ChainSize.LeadMm), place.Size.Lines[i], SizeMm));
+        for (var i = 0; i < place.Size.Lines.Count; i++) canvas.Text(new(new(x, y + (i + 1) * ChainSize.LeadMm), place.Size.Lines[i],
+            SizeMm));
         for (var i = 0; i < node.Fed.Count; i++)
-            if (node.Fed[i].Port > 0) canvas.Text(new(new(box.Right - 0.9, place.Exits[i] + 1.05), ChainSize.Port(node.Fed[i].Port), SizeMm, Anchor: Anchor.End));
+            if (node.Fed[i].Port > 0) canvas.Text(new(new(box.Right - 0.9, place.Exits[i] + 1.05), ChainSize.Port(node.Fed[i].Port),
+                SizeMm, Anchor: Anchor.End));
     }
 }

@@ -44,19 +44,25 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
         double Width(string s, bool strong = false) => measure.WidthMm(s, SizeMm, strong);
         var print = plan.Print;
         var (first, lines) = Words(node, setting, plan, measure);
-        var text = lines.Select(l => Width(l)).Append(Width(node.Id, strong: true) + (first.Length > 0 && node.Id.Length > 0 ? Width(" " + first) : Width(first))).Max();
+        var text = lines.Select(l => Width(l)).Append(Width(node.Id, strong: true)
+            + (first.Length > 0 && node.Id.Length > 0 ? Width(" " + first) : Width(first))).Max();
         var ports = node.Fed.Any(n => n.Port > 0) ? PortMm : PadMm;
         var link = node.Run is not { } run ? JointMm : 3 + (setting == ChainSetting.Dense
-            ? Width(run.Id, strong: true) + Width(" ") + Width(print.Cable(run.LengthM)) : Math.Max(Width(run.Id, strong: true), Width(print.Cable(run.LengthM))));
+            ? Width(run.Id, strong: true) + Width(" ") + Width(print.Cable(run.LengthM))
+                : Math.Max(Width(run.Id, strong: true), Width(print.Cable(run.LengthM))));
         return new(first, lines, PadMm + text + ports, link);
     }
 
     // Outlets are many and stand below each other: they are told in few lines.
-    private static (string First, IReadOnlyList<string> Lines) Words(ChainNode node, ChainSetting setting, SheetPlan plan, ITextMeasure measure)
+    private static (string First, IReadOnlyList<string> Lines) Words(ChainNode node, ChainSetting setting, SheetPlan plan,
+        ITextMeasure measure)
     {
-        if (node.Element is not { } e) return (node.Into.Length > 0 ? plan.Say("chain.second-from", ("part", node.Into)) : plan.Say("chain.terminator"), []);
+        if (node.Element is not { } e) return (node.Into.Length > 0 ? plan.Say("chain.second-from", ("part", node.Into))
+            : plan.Say("chain.terminator"), []);
         var kind = plan.Word("part", e.Kind);
-        if (e.Kind == PartKind.Outlet && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0 ? plan.Say("chain.outlet-serves", ("kind", kind), ("serves", e.Serves)) : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
+        if (e.Kind == PartKind.Outlet
+            && setting == ChainSetting.Dense) return (TextWrap.Lines(e.Serves.Length > 0
+            ? plan.Say("chain.outlet-serves", ("kind", kind), ("serves", e.Serves)) : kind, SizeMm, false, DenseMm, 1, measure)[0], []);
         var serves = e.Serves.Length == 0 ? [] : TextWrap.Lines(e.Serves, SizeMm, false, ServesMm, 2, measure);
         if (e.Kind == PartKind.Outlet) return (kind, serves);
         var set = e.SettingDb is { } db ? [plan.Say("chain.set", ("setting", plan.Print.Ratio(db)))] : Array.Empty<string>();

@@ -24,8 +24,10 @@ internal static class ChainWords
         RunPlan? Run(string id) => plan.Routing.Runs.FirstOrDefault(r => r.Id == id);
         string Length(RunPlan? run) => run is null ? "" : plan.Print.Cable(run.LengthM);
         var (run, second) = (Run(e.Run), Run(e.SecondRun));
-        return plan.Say("chain.part", ("id", e.Id), ("kind", plan.Word("part", e.Kind)), ("serves", e.Serves), ("from", e.From), ("port", e.FromPort),
-            ("run", run?.Id ?? ""), ("length", Length(run)), ("second", e.Second), ("second_run", second?.Id ?? ""), ("second_length", Length(second)),
+        return plan.Say("chain.part", ("id", e.Id), ("kind", plan.Word("part", e.Kind)), ("serves", e.Serves), ("from", e.From),
+            ("port", e.FromPort),
+            ("run", run?.Id ?? ""), ("length", Length(run)), ("second", e.Second), ("second_run", second?.Id ?? ""),
+                ("second_length", Length(second)),
             ("setting", e.SettingDb is { } db ? plan.Print.Ratio(db) : ""), ("open", plan.List(e.OpenPorts.Select(ChainSize.Port))));
     }
 }

@@ -60,7 +60,8 @@ internal sealed class LadderCeilings(SheetCanvas canvas, LadderScale scale, Shee
         var above = Enumerable.Range(0, 40).Select(i => mark.Top - 1.2 - i).Where(y => y - 0.8 * SizeMm > scale.Field.Top);
         var below = Enumerable.Range(0, 90).Select(i => mark.Bottom + 3.2 + i).Where(y => y < scale.Field.Bottom - 1);
         Caption At(double y) => new(new(x, y), text, SizeMm, Ink.Warning, Anchor.Middle);
-        var free = above.Concat(below).Select(At).FirstOrDefault(c => Free(PaperBox.Of(c, canvas.Measure).Grow(0.3), labels, ways)) ?? At(mark.Bottom + 3.2);
+        var free = above.Concat(below).Select(At).FirstOrDefault(c => Free(PaperBox.Of(c, canvas.Measure).Grow(0.3), labels, ways))
+            ?? At(mark.Bottom + 3.2);
         var box = PaperBox.Of(free, canvas.Measure);
         labels.Add(box);
         canvas.Box(box.Grow(0.2), new(Ink.Paper, 0), Fill.Paper);

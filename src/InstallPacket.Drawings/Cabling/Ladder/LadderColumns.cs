@@ -28,9 +28,12 @@ internal sealed class LadderColumns
         var shared = Shared(ladder.Lines[0].Steps, ladder.Lines[^1].Steps);
         var ways = ladder.Lines.Select(l => l.Steps.Skip(1).SkipLast(shared).ToArray()).ToArray();
         var own = ways.SelectMany((way, line) => way.Select(step => (Line: line, step.Label))).ToArray();
-        string[] names = [ladder.Lines[0].Steps[0].Label, .. own.Select(o => o.Label), .. ladder.Lines[0].Steps.TakeLast(shared).Select(s => s.Label)];
-        var passes = ladder.Lines.Select((_, line) => names.Select((_, i) => i == 0 || i > own.Length || own[i - 1].Line == line).ToArray()).ToArray();
-        return new(ladder with { Lines = [.. ladder.Lines.Select((l, i) => l with { Steps = Filled(l.Steps, passes[i]) })] }, names, passes);
+        string[] names = [ladder.Lines[0].Steps[0].Label, .. own.Select(o => o.Label),
+            .. ladder.Lines[0].Steps.TakeLast(shared).Select(s => s.Label)];
+        var passes = ladder.Lines.Select((_, line) =>
+            names.Select((_, i) => i == 0 || i > own.Length || own[i - 1].Line == line).ToArray()).ToArray();
+        return new(ladder with { Lines = [.. ladder.Lines.Select((l, i) => l with { Steps = Filled(l.Steps, passes[i]) })] }, names,
+            passes);
     }
 
     // Steps that both have, counted from the receiver; the antenna always stands first.

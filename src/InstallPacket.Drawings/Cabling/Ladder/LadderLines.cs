@@ -41,7 +41,8 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, SheetPl
         Asides();
     }
 
-    private PaperPoint[] Way(LadderLine line) => [.. line.Steps.SelectMany((s, i) => new PaperPoint[] { new(scale.X(i), Y(s)), new(scale.X(i + 1), Y(s)) })];
+    private PaperPoint[] Way(LadderLine line) =>
+        [.. line.Steps.SelectMany((s, i) => new PaperPoint[] { new(scale.X(i), Y(s)), new(scale.X(i + 1), Y(s)) })];
 
     // Where the noise lies under the chart its line is left out, so that nothing is drawn at a level that is not its own.
     private void Noise(LadderLine weakest)
@@ -52,14 +53,16 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, SheetPl
             if (levels[from] > scale.Field.Bottom) continue;
             var to = from;
             while (to + 1 < levels.Length && levels[to + 1] <= scale.Field.Bottom) to++;
-            var way = Enumerable.Range(from, to - from + 1).SelectMany(i => new PaperPoint[] { new(scale.X(i), levels[i]), new(scale.X(i + 1), levels[i]) }).ToList();
+            var way = Enumerable.Range(from, to - from + 1).SelectMany(i =>
+                new PaperPoint[] { new(scale.X(i), levels[i]), new(scale.X(i + 1), levels[i]) }).ToList();
             if (from > 0) way.Insert(0, way[0] with { Y = scale.Field.Bottom });
             if (to + 1 < levels.Length) way.Add(way[^1] with { Y = scale.Field.Bottom });
             canvas.Line(NoisePen, [.. way]);
             from = to;
         }
         var level = _print.Level(weakest.Steps[^1].NoiseDbm);
-        Aside(Math.Min(levels[^1], scale.Field.Bottom), [levels[^1] > scale.Field.Bottom ? plan.Say("ladder.noise-below") : plan.Say("ladder.noise"), level]);
+        Aside(Math.Min(levels[^1], scale.Field.Bottom),
+            [levels[^1] > scale.Field.Bottom ? plan.Say("ladder.noise-below") : plan.Say("ladder.noise"), level]);
     }
 
     private double Y(LadderStep step) => scale.Y(_print.LevelIn(step.LevelDbm));
@@ -102,10 +105,12 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, SheetPl
     private void Asides()
     {
         var sorted = _asides.OrderBy(a => a.Y).ToArray();
-        var tops = ColumnStack.Tops([.. sorted.Select(a => (a.Y, a.Lines.Length * (AsideMm + AsideGapMm) - AsideGapMm))], AsideGapMm, scale.Field.Top, scale.Field.Bottom + 1);
+        var tops = ColumnStack.Tops([.. sorted.Select(a => (a.Y, a.Lines.Length * (AsideMm + AsideGapMm) - AsideGapMm))], AsideGapMm,
+            scale.Field.Top, scale.Field.Bottom + 1);
         for (var i = 0; i < sorted.Length; i++)
             for (var k = 0; k < sorted[i].Lines.Length; k++)
-                canvas.Text(sorted[i].Lines[k] with { At = new(sorted[i].Lines[k].At.X, tops[i] + k * (AsideMm + AsideGapMm) + 0.85 * AsideMm) });
+                canvas.Text(sorted[i].Lines[k] with { At = new(sorted[i].Lines[k].At.X, tops[i] + k * (AsideMm + AsideGapMm)
+                    + 0.85 * AsideMm) });
     }
 
     private void Margin(LadderLine weakest)
@@ -113,7 +118,8 @@ internal sealed class LadderLines(SheetCanvas canvas, LadderScale scale, SheetPl
         var level = weakest.Steps[^1].LevelDbm;
         var (have, need) = (scale.Y(_print.LevelIn(level)), scale.Y(_print.LevelIn(level - weakest.MarginDb)));
         var x = scale.Field.Right + 4.5;
-        canvas.Line(new(Ink.Warning, 0.6, Dash.Dotted), new(scale.X(scale.Columns - 3 > 0 ? scale.Columns - 3 : 0), need), new(x + 3, need));
+        canvas.Line(new(Ink.Warning, 0.6, Dash.Dotted), new(scale.X(scale.Columns - 3 > 0 ? scale.Columns - 3 : 0), need),
+            new(x + 3, need));
         canvas.Line(new(Ink.Line, 0.2), new(scale.Field.Right, have), new(x + 3, have));
         if (Math.Abs(need - have) > 3.4) canvas.Arrow(new(x, have), new(x, need), 0.35, 1.6, Ink.Line);
         else canvas.Line(new(Ink.Line, 0.35), new(x, have), new(x, need));

@@ -10,14 +10,16 @@ internal static class LadderWords
     {
         var serves = plan.Cabling.Outlets.FirstOrDefault(o => o.Id == ladder.Outlet)?.Serves ?? "";
         return serves.Length == 0 || serves == ladder.Outlet
-            ? plan.Say("ladder.outlet", ("outlet", ladder.Outlet)) : plan.Say("ladder.outlet-serves", ("outlet", ladder.Outlet), ("serves", serves));
+            ? plan.Say("ladder.outlet", ("outlet", ladder.Outlet))
+                : plan.Say("ladder.outlet-serves", ("outlet", ladder.Outlet), ("serves", serves));
     }
 
     /// <summary>The channel by role, name and number.</summary>
     public static string Station(SheetPlan plan, LadderLine line)
     {
         var station = plan.Reception.Stations.FirstOrDefault(s => s.Id == line.Station);
-        return plan.Say("ladder.station", ("role", Role(plan, line)), ("station", station?.Name ?? line.Station), ("channel", station?.RfChannel));
+        return plan.Say("ladder.station", ("role", Role(plan, line)), ("station", station?.Name ?? line.Station),
+            ("channel", station?.RfChannel));
     }
 
     /// <summary>A step by its part or run.</summary>
@@ -34,14 +36,20 @@ internal static class LadderWords
         var print = plan.Print;
         var words = new List<string>
         {
-            plan.Say("ladder.what", ("worst", ladder.Outlet == plan.Cabling.Ladder?.Outlet), ("reference", print.Temperature(plan.Cabling.ReferenceC)), ("outlet", Outlet(plan, ladder))),
+            plan.Say("ladder.what", ("worst", ladder.Outlet == plan.Cabling.Ladder?.Outlet),
+                ("reference", print.Temperature(plan.Cabling.ReferenceC)), ("outlet", Outlet(plan, ladder))),
         };
-        words.AddRange(ladder.Lines.Select(l => plan.Say("ladder.line", ("station", Capital(Station(plan, l))), ("margin", print.Margin(l.MarginDb)), ("steps", Steps(plan, l)))));
+        words.AddRange(ladder.Lines.Select(l =>
+            plan.Say("ladder.line", ("station", Capital(Station(plan, l))), ("margin", print.Margin(l.MarginDb)),
+            ("steps", Steps(plan, l)))));
         if (ladder.Weakest is { Steps.Count: > 0 } weakest)
-            words.Add(plan.Say("ladder.noise-line", ("steps", Joined(weakest.Steps.Select(s => Step(plan, s, "", print.Level(s.NoiseDbm)))))));
+            words.Add(plan.Say("ladder.noise-line",
+                ("steps", Joined(weakest.Steps.Select(s => Step(plan, s, "", print.Level(s.NoiseDbm)))))));
         words.AddRange(ladder.Lines[0].Steps.Where(s => s.CeilingDbm is not null).Select(s => plan.Say(
-            "ladder.ceiling", ("role", Role(plan, ladder.Lines[0])), ("level", print.Level(s.CeilingDbm!.Value)), ("step", Step(plan, s.Label)))));
-        words.Add(ladder.LargestDbm is { } largest ? plan.Say("ladder.largest", ("level", print.Level(largest))) : plan.Say("ladder.largest-unknown"));
+            "ladder.ceiling", ("role", Role(plan, ladder.Lines[0])), ("level", print.Level(s.CeilingDbm!.Value)),
+                ("step", Step(plan, s.Label)))));
+        words.Add(ladder.LargestDbm is { } largest ? plan.Say("ladder.largest", ("level", print.Level(largest)))
+            : plan.Say("ladder.largest-unknown"));
         return string.Join(" ", words);
     }
 

@@ -50,7 +50,9 @@ internal sealed class StripPainter(SheetCanvas canvas, SheetPlan plan, double mm
     // Numbers stand below the bar in one row; where pieces are short they spread, each tied to its piece.
     private double Numbers(StripPlan strip, PaperBox[] boxes, PaperBox bar, double right)
     {
-        var all = strip.Pieces.Select((p, i) => (Text: Number(p), Middle: (boxes[i].Left + boxes[i].Right) / 2, Width: canvas.Measure.WidthMm(Number(p), NumberMm, true))).ToArray();
+        var all = strip.Pieces.Select((p, i) =>
+            (Text: Number(p), Middle: (boxes[i].Left + boxes[i].Right) / 2,
+            Width: canvas.Measure.WidthMm(Number(p), NumberMm, true))).ToArray();
         // Where they have no room, only every second or third is shown; the words below name all.
         var every = (int)Math.Max(1, Math.Ceiling(all.Sum(n => n.Width + GapMm) / (right - bar.Left - GapMm)));
         var shown = all.Where((_, i) => i % every == 0).ToArray();
@@ -58,7 +60,8 @@ internal sealed class StripPainter(SheetCanvas canvas, SheetPlan plan, double mm
         for (var i = 0; i < lefts.Length; i++)
         {
             var middle = lefts[i] + shown[i].Width / 2;
-            canvas.Line(new(Ink.Line, 0.2), new(shown[i].Middle, bar.Bottom - BarMm / 3), new(shown[i].Middle, bar.Bottom), new(middle, bar.Bottom + 2.6));
+            canvas.Line(new(Ink.Line, 0.2), new(shown[i].Middle, bar.Bottom - BarMm / 3), new(shown[i].Middle, bar.Bottom),
+                new(middle, bar.Bottom + 2.6));
             canvas.Text(new(new(middle, bar.Bottom + 5.8), shown[i].Text, NumberMm, Ink.Line, Anchor.Middle, Strong: true));
         }
         return bar.Bottom + 6.5;

@@ -22,8 +22,10 @@ internal static class AccessMeasures
         }
         foreach (var (l, i) in m.PowerLines.Select((l, i) => (l, i)))
         {
-            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.DistanceM), y, plan.Say("access.wire-away", ("wire", i + 1), ("distance", print.Length(l.DistanceM))), l.Clear ? Ink.Line : Ink.Warning);
-            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.RequiredM), y + StepMm, plan.Say("access.wire-needs", ("distance", print.AtLeast(l.RequiredM))), l.Clear ? Ink.Line : Ink.Warning);
+            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.DistanceM), y,
+                plan.Say("access.wire-away", ("wire", i + 1), ("distance", print.Length(l.DistanceM))), l.Clear ? Ink.Line : Ink.Warning);
+            Measures.Level(canvas, view.Side.X(0), view.Side.X(l.RequiredM), y + StepMm,
+                plan.Say("access.wire-needs", ("distance", print.AtLeast(l.RequiredM))), l.Clear ? Ink.Line : Ink.Warning);
             y += 2 * StepMm;
         }
         return y - 2;

@@ -40,7 +40,8 @@ internal sealed class AccessPainter(SheetCanvas canvas, SheetPlan plan, AccessVi
     {
         var centre = view.Side.At(0, view.FootM);
         var radius = (view.TopM - view.FootM) * view.Side.MmPerMetre;
-        var arc = Enumerable.Range(0, 31).Select(i => Polar.From(centre, 3.0 * i, radius)).Where(p => p.Y <= view.Side.Y(0) + 0.01).ToArray();
+        var arc = Enumerable.Range(0, 31).Select(i => Polar.From(centre, 3.0 * i, radius)).Where(p => p.Y <= view.Side.Y(0)
+            + 0.01).ToArray();
         if (arc.Length > 1) canvas.Line(new(Ink.Line, 0.35, Dash.Dashed), arc);
     }
 
@@ -48,8 +49,10 @@ internal sealed class AccessPainter(SheetCanvas canvas, SheetPlan plan, AccessVi
     {
         var at = view.Side.At(line.DistanceM, line.HeightM);
         canvas.Line(new(Ink.Line, 0.4), new(at.X, at.Y), new(at.X, view.Side.Y(0)));
-        canvas.Line(new(line.Clear ? Ink.Line : Ink.Warning, 0.35, Dash.Dotted), Polar.Arc(at, line.KeepClearM * view.Side.MmPerMetre, 0, 360));
+        canvas.Line(new(line.Clear ? Ink.Line : Ink.Warning, 0.35, Dash.Dotted),
+            Polar.Arc(at, line.KeepClearM * view.Side.MmPerMetre, 0, 360));
         canvas.Ring(at, 1.6, new(line.Clear ? Ink.Line : Ink.Warning, 0.8), Fill.Solid);
-        canvas.Centred(new(at.X + 4, at.Y), (index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), 3.6, strong: true, ink: line.Clear ? Ink.Line : Ink.Warning);
+        canvas.Centred(new(at.X + 4, at.Y), (index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), 3.6, strong: true,
+            ink: line.Clear ? Ink.Line : Ink.Warning);
     }
 }

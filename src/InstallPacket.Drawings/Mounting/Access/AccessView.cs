@@ -22,7 +22,9 @@ internal sealed record AccessView(SideView Side, double WallM, double FootM, dou
         var left = Math.Min(wall - (m.Ladder?.FootM ?? 0) - 1, -1);
         var right = m.PowerLines.Select(l => Math.Max(l.DistanceM + l.KeepClearM, l.RequiredM) + 1).Append(2).Max();
         // Room above for the sign of the antenna and the numbers of the wires.
-        var side = SideView.Fit(box with { Top = box.Top + 7 }, left, 0, right, m.PowerLines.Select(l => l.HeightM + l.KeepClearM).Append(m.WorkHeightM + 1.2).Append(top).Max());
-        return new(side, wall, foot, top, 7 + side.MmPerMetre * m.PowerLines.Select(l => l.HeightM + l.KeepClearM).Append(m.WorkHeightM + 1.2).Append(top).Max());
+        var side = SideView.Fit(box with { Top = box.Top + 7 }, left, 0, right,
+            m.PowerLines.Select(l => l.HeightM + l.KeepClearM).Append(m.WorkHeightM + 1.2).Append(top).Max());
+        return new(side, wall, foot, top, 7
+            + side.MmPerMetre * m.PowerLines.Select(l => l.HeightM + l.KeepClearM).Append(m.WorkHeightM + 1.2).Append(top).Max());
     }
 }

@@ -14,7 +14,8 @@ internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
         var y = box.Top + 3;
         canvas.Text(new(new(box.Left, y), plan.Say("mount.fixings"), 3.8, Strong: true));
         y += 3;
-        if (Holding().Sum(f => f.Count) is > 0 and var count && plan.Mounting.Kind is not (MountKind.Ballast or MountKind.ChimneyLashing)) y = Plate(box, y, count) + 4;
+        if (Holding().Sum(f => f.Count) is > 0 and var count
+            && plan.Mounting.Kind is not (MountKind.Ballast or MountKind.ChimneyLashing)) y = Plate(box, y, count) + 4;
         foreach (var f in plan.Mounting.Fixings) y = Words(box, y, f) + 2;
     }
 
@@ -39,8 +40,10 @@ internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
         canvas.Box(new(left, top, left + width, top + height), new(Ink.Line, 0.5), Fill.Tint);
         for (var r = 0; r < Math.Min(rows, 4); r++)
             for (var c = 0; c < columns; c++)
-                canvas.Ring(new(left + width * (columns == 2 ? 0.2 + 0.6 * c : 0.5), top + height * (r + 0.5) / Math.Min(rows, 4)), 1.2, new(Ink.Line, 0.5), Fill.Paper);
-        canvas.Text(new(new(left, top + height + 4.5), plates == 1 ? plan.Say("mount.one-plate") : plan.Say("mount.plates", ("plates", plates)), SizeMm));
+                canvas.Ring(new(left + width * (columns == 2 ? 0.2 + 0.6 * c : 0.5), top + height * (r + 0.5) / Math.Min(rows, 4)), 1.2,
+                    new(Ink.Line, 0.5), Fill.Paper);
+        canvas.Text(new(new(left, top + height + 4.5), plates == 1 ? plan.Say("mount.one-plate")
+            : plan.Say("mount.plates", ("plates", plates)), SizeMm));
         return top + height + 5;
     }
 
@@ -49,11 +52,15 @@ internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
         var lines = new List<string> { plan.Say("mount.fixing", ("count", f.Count), ("name", f.Name)) };
         if (f.PilotM is { } pilot) lines.Add(plan.Say("mount.pilot", ("size", _print.Drill(pilot))));
         if (f.DepthM is { } depth) lines.Add(plan.Say("mount.depth", ("depth", _print.Small(depth))));
-        if (f.TorqueNm is { } torque) lines.Add(f.TorqueProvenance == "memory" ? plan.Say("mount.verify", ("torque", _print.Torque(torque))) : _print.Torque(torque));
-        var worst = plan.Mounting.LoadPath?.Checks.Where(c => c.Id == "fixing" && c.What.StartsWith(f.Name, StringComparison.Ordinal)).MaxBy(c => c.UseShare);
-        if (worst is { PullN: { } pull, ShearN: { } shear }) lines.Add(plan.Say("mount.each", ("pull", _print.Force(pull)), ("shear", _print.Force(shear))));
+        if (f.TorqueNm is { } torque) lines.Add(f.TorqueProvenance == "memory"
+            ? plan.Say("mount.verify", ("torque", _print.Torque(torque))) : _print.Torque(torque));
+        var worst = plan.Mounting.LoadPath?.Checks.Where(c => c.Id == "fixing"
+            && c.What.StartsWith(f.Name, StringComparison.Ordinal)).MaxBy(c => c.UseShare);
+        if (worst is { PullN: { } pull, ShearN: { } shear }) lines.Add(plan.Say("mount.each", ("pull", _print.Force(pull)),
+            ("shear", _print.Force(shear))));
         var y = top;
-        foreach (var (line, i) in lines.SelectMany((l, i) => TextWrap.Lines(l, SizeMm, i == 0, box.Width, 4, canvas.Measure).Select(t => (t, i))))
+        foreach (var (line, i) in lines.SelectMany((l, i) =>
+            TextWrap.Lines(l, SizeMm, i == 0, box.Width, 4, canvas.Measure).Select(t => (t, i))))
         {
             y += LeadMm;
             canvas.Text(new(new(box.Left, y), line, SizeMm, Strong: i == 0));

@@ -56,7 +56,8 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
             {
                 canvas.Line(new(Ink.Line, 0.35), view.Side.At(0, g.RingM), view.Side.At(side * g.RadiusM, 0));
                 var anchor = view.Side.At(side * g.RadiusM, 0);
-                canvas.Area(new(Ink.Line, 0.3), Fill.Solid, new(anchor.X - 1.2, anchor.Y), new(anchor.X + 1.2, anchor.Y), new(anchor.X, anchor.Y + 3));
+                canvas.Area(new(Ink.Line, 0.3), Fill.Solid, new(anchor.X - 1.2, anchor.Y), new(anchor.X + 1.2, anchor.Y),
+                    new(anchor.X, anchor.Y + 3));
             }
     }
 
@@ -78,7 +79,8 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
     private void Support(MastSupport s)
     {
         var at = view.Side.At(0, s.HeightM);
-        if (view.WallM is { } wall && !(_m.Kind == MountKind.GroundMast && s.HeightM < 0.05)) canvas.Line(new(Ink.Line, 1.1), new(view.Side.X(wall), at.Y), at);
+        if (view.WallM is { } wall && !(_m.Kind == MountKind.GroundMast && s.HeightM < 0.05)) canvas.Line(new(Ink.Line, 1.1),
+            new(view.Side.X(wall), at.Y), at);
         canvas.Box(PaperBox.Around(at, 1.5, 1.0), new(Ink.Line, 0.4), Fill.Solid);
     }
 
@@ -89,7 +91,8 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
         var head = view.Side.At(0, _m.MastLengthM);
         canvas.Arrow(new(head.X - ArrowMm - 5, head.Y), new(head.X - 5, head.Y), 0.9, 3, Ink.Accent);
         var (top, bottom) = (head.Y + 6, view.Side.Y(_m.MastLengthM - wind.FreeM) - 3);
-        for (var y = top; y <= bottom; y += Math.Max(6, (bottom - top) / 4)) canvas.Arrow(new(head.X - 7, y), new(head.X - MastMm - 0.4, y), 0.35, 1.8, Ink.Accent);
+        for (var y = top; y <= bottom; y += Math.Max(6, (bottom - top) / 4)) canvas.Arrow(new(head.X - 7, y),
+            new(head.X - MastMm - 0.4, y), 0.35, 1.8, Ink.Accent);
         foreach (var s in wind.Supports)
         {
             var at = view.Side.At(0, s.HeightM);

@@ -14,7 +14,8 @@ internal sealed record MountView(SideView Side, double? WallM, IReadOnlyList<Mas
     public static MountView Of(SheetPlan plan, PaperBox box)
     {
         var m = plan.Mounting;
-        double? wall = m.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast ? -(m.LoadPath?.StandOffM ?? PlainStandOffM) : null;
+        double? wall = m.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast
+            ? -(m.LoadPath?.StandOffM ?? PlainStandOffM) : null;
         var reach = (m.LoadPath?.Guys ?? []).Select(g => g.RadiusM).Append(m.LoadPath?.Ballast?.SideM / 2 ?? 0.4).Max();
         return new(SideView.Fit(box, Math.Min(-reach, (wall ?? 0) - 0.1), 0, reach, m.MastLengthM + 0.2), wall, SupportsOf(m));
     }

@@ -38,7 +38,9 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, SheetPlan
         var wider = Math.Abs(declination) < LeastTurnDeg;
         var tip = Polar.From(foot, wider ? east ? LeastTurnDeg : -LeastTurnDeg : declination, 11.5);
         canvas.Arrow(foot, tip, 0.4, 2.6, Ink.Line);
-        string[] words = [plan.Say("aim.compass-north"), plan.Say(east ? "aim.east" : "aim.west", ("angle", plan.Print.Angle(Math.Abs(declination)))), wider ? plan.Say("aim.wider") : ""];
+        string[] words = [plan.Say("aim.compass-north"),
+            plan.Say(east ? "aim.east" : "aim.west", ("angle", plan.Print.Angle(Math.Abs(declination)))), wider ? plan.Say("aim.wider")
+            : ""];
         for (var i = 0; i < words.Length; i++)
             if (words[i].Length > 0) canvas.Text(new(new(Math.Max(foot.X, tip.X) + 2.5, foot.Y - 9 + 4.2 * i), words[i], 3.2));
     }
@@ -55,7 +57,8 @@ internal sealed class AimFooter(SheetCanvas canvas, RingGeometry ring, SheetPlan
         if (plan.Siting.Sites.Any(s => !s.AnyWanted)) rows.Add(new(plan.Say("aim.other-site"), at => Site(at, PinKind.OtherSite)));
         if (FieldPainter.HasLobe(plan)) rows.Add(new(plan.Say("aim.lobe"), Lobe));
         if (plan.Siting.Obstructions.Count > 0) rows.Add(new(plan.Say("aim.obstruction"), Obstruction));
-        if (plan.Siting.Landmark is not null) rows.Add(new(plan.Say("landmark"), at => PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + 4, at.Y), "", 0)));
+        if (plan.Siting.Landmark is not null) rows.Add(new(plan.Say("landmark"), at =>
+            PinPainter.Mark(canvas, PinKind.Landmark, new(at.X + 4, at.Y), "", 0)));
         if (FieldPainter.Scale(plan, ring) is { } scale) rows.Add(new("", at => ScaleBar.Draw(canvas, at, scale, 18, plan)));
         return rows;
     }

@@ -33,21 +33,25 @@ internal static class AimHeader
         : [plan.Say("aim.reading", ("bearings", Bearings(plan, plan.Reception.Aim.TrueDeg, plan.Reception.Aim.MagneticDeg)))];
 
     /// <summary>A turn to one side.</summary>
-    public static string Turn(SheetPlan plan, double turnDeg) => plan.Say(turnDeg < 0 ? "aim.left" : "aim.right", ("degrees", plan.Print.Number(Math.Abs(turnDeg), 0)));
+    public static string Turn(SheetPlan plan, double turnDeg) =>
+        plan.Say(turnDeg < 0 ? "aim.left" : "aim.right", ("degrees", plan.Print.Number(Math.Abs(turnDeg), 0)));
 
     private static string Reading(SheetPlan plan, string antenna, AimPlan aim) =>
         plan.Say("aim.reading-of", ("antenna", antenna), ("bearings", Bearings(plan, aim.TrueDeg, aim.MagneticDeg)));
 
     private static void Arrow(SheetCanvas canvas, PaperPoint middle, AimPlan aim, double half, double weight) =>
-        canvas.Arrow(Polar.From(middle, aim.TrueDeg + 180, half), Polar.From(middle, aim.TrueDeg, half), weight, Math.Min(4.5, half), Ink.Accent);
+        canvas.Arrow(Polar.From(middle, aim.TrueDeg + 180, half), Polar.From(middle, aim.TrueDeg, half), weight, Math.Min(4.5, half),
+            Ink.Accent);
 
     // Nobody turns a mast finer than a degree. The turn from the landmark is what still helps when steel or a current disturbs the needle.
     private static string Help(SheetPlan plan) => plan switch
     {
         { Siting.Landmark: { } mark, Reception: { Aim.LandmarkTurnDeg: { } turn, MoreAntennas: var more } } =>
-            plan.Say("aim.help", ("antenna", more.Count > 0 ? plan.Reception.AntennaId : ""), ("turn", Turn(plan, turn)), ("what", mark.What),
+            plan.Say("aim.help", ("antenna", more.Count > 0 ? plan.Reception.AntennaId : ""), ("turn", Turn(plan, turn)),
+                ("what", mark.What),
                 ("more", string.Concat(more.Where(m => m.Aim.LandmarkTurnDeg is not null)
-                    .Select(m => plan.Say("aim.help-more", ("antenna", m.AntennaId), ("turn", Turn(plan, m.Aim.LandmarkTurnDeg!.Value))))))),
+                    .Select(m =>
+                        plan.Say("aim.help-more", ("antenna", m.AntennaId), ("turn", Turn(plan, m.Aim.LandmarkTurnDeg!.Value))))))),
         { Reception.Aim.MagneticDeg: null } => plan.Say("aim.no-compass", ("why", plan.Name(plan.Siting.Compass.Why))),
         _ => plan.Say("aim.no-landmark"),
     };

@@ -20,13 +20,15 @@ internal static class AimPins
         if (plan.Siting.Landmark is { } mark)
             pins.Add(new(PinKind.Landmark, mark.BearingTrueDeg, "", mark.What, [plan.True(mark.BearingTrueDeg)]));
         pins.AddRange(plan.Siting.Obstructions.Select(o => new RingPin(
-            PinKind.Obstruction, o.BearingTrueDeg, "", o.Name, [plan.Say("away", ("distance", print.Length(o.DistanceM))), plan.True(o.BearingTrueDeg)])));
+            PinKind.Obstruction, o.BearingTrueDeg, "", o.Name,
+                [plan.Say("away", ("distance", print.Length(o.DistanceM))), plan.True(o.BearingTrueDeg)])));
         return pins;
     }
 
     // A single antenna is told by the box above; of several each says whose aim it is.
     private static RingPin Aim(SheetPlan plan, PinKind kind, string antenna, AimPlan aim) => new(
-        kind, aim.TrueDeg, "", plan.Reception.MoreAntennas.Count == 0 ? "" : plan.Say("horizon.antenna-at", ("antenna", antenna), ("bearing", plan.True(aim.TrueDeg))), []);
+        kind, aim.TrueDeg, "", plan.Reception.MoreAntennas.Count == 0 ? ""
+            : plan.Say("horizon.antenna-at", ("antenna", antenna), ("bearing", plan.True(aim.TrueDeg))), []);
 
     private static string UnitText(int number) => Calc.Quantities.UnitText.Number(number, 0);
 }

@@ -27,11 +27,14 @@ internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, SheetP
         Lobe();
         House();
         foreach (var site in plan.Siting.Sites)
-            canvas.Line(site.AnyWanted ? new(Ink.Line, 0.6) : new(Ink.Faint, 0.35, Dash.Dashed), ring.Centre, ring.At(site.BearingTrueDeg, ring.Field));
+            canvas.Line(site.AnyWanted ? new(Ink.Line, 0.6) : new(Ink.Faint, 0.35, Dash.Dashed), ring.Centre,
+                ring.At(site.BearingTrueDeg, ring.Field));
         foreach (var o in plan.Siting.Obstructions)
             canvas.Line(new(Ink.Warning, 2.4), Polar.Arc(ring.Centre, ring.Obstruction, o.BearingTrueDeg - o.WidthDeg / 2, o.WidthDeg));
-        if (plan.Reception.Aim.Second is { } second) canvas.Line(new(Ink.Accent, 0.7, Dash.Dashed), ring.Centre, ring.At(second.TrueDeg, 0.72 * ring.Field));
-        foreach (var more in plan.Reception.MoreAntennas) canvas.Arrow(ring.Centre, ring.At(more.Aim.TrueDeg, 0.72 * ring.Field), MoreMm, 4.5, Ink.Accent);
+        if (plan.Reception.Aim.Second is { } second) canvas.Line(new(Ink.Accent, 0.7, Dash.Dashed), ring.Centre,
+            ring.At(second.TrueDeg, 0.72 * ring.Field));
+        foreach (var more in plan.Reception.MoreAntennas) canvas.Arrow(ring.Centre, ring.At(more.Aim.TrueDeg, 0.72 * ring.Field), MoreMm,
+            4.5, Ink.Accent);
         canvas.Arrow(ring.Centre, ring.At(plan.Reception.Aim.TrueDeg, 0.72 * ring.Field), 1.3, 5.5, Ink.Accent);
         canvas.Ring(ring.Centre, 1.6, new(Ink.Line, 0.5), Fill.Paper);
         canvas.Ring(ring.Centre, 0.6, new(Ink.Line, 0.2), Fill.Solid);
@@ -41,7 +44,8 @@ internal sealed class FieldPainter(SheetCanvas canvas, RingGeometry ring, SheetP
     {
         if (!HasLobe(plan)) return;
         var (aim, width) = (plan.Reception.Aim.TrueDeg, plan.Reception.Aim.BeamwidthDeg);
-        canvas.Area(new(Ink.Accent, 0.3, Dash.Dashed), Fill.Tint, [ring.Centre, .. Polar.Arc(ring.Centre, ring.Field, aim - width / 2, width)]);
+        canvas.Area(new(Ink.Accent, 0.3, Dash.Dashed), Fill.Tint,
+            [ring.Centre, .. Polar.Arc(ring.Centre, ring.Field, aim - width / 2, width)]);
     }
 
     // True north is up on the card, so the house turns by the true bearing of its own upward axis.

@@ -10,8 +10,10 @@ internal sealed class PinPainter(SheetCanvas canvas, RingGeometry ring, double s
         foreach (var label in labels) Leader(label, spread[label.Pin], tops[label.Pin]);
         for (var i = 0; i < pins.Count; i++)
         {
-            var ink = pins[i].Kind switch { PinKind.Obstruction => Ink.Warning, PinKind.ArcEnd or PinKind.SecondAim => Ink.Accent, _ => Ink.Line };
-            canvas.Line(new(ink, 0.35), ring.At(pins[i].BearingDeg, ring.Outer), ring.At(pins[i].BearingDeg, ring.Outer + RingGeometry.TickMm), ring.At(spread[i], ring.Pins));
+            var ink = pins[i].Kind switch { PinKind.Obstruction => Ink.Warning, PinKind.ArcEnd or PinKind.SecondAim => Ink.Accent, _ =>
+                Ink.Line };
+            canvas.Line(new(ink, 0.35), ring.At(pins[i].BearingDeg, ring.Outer),
+                ring.At(pins[i].BearingDeg, ring.Outer + RingGeometry.TickMm), ring.At(spread[i], ring.Pins));
             Mark(canvas, pins[i].Kind, ring.At(spread[i], ring.Pins), pins[i].Sign, spread[i]);
         }
         foreach (var label in labels) Words(label, pins[label.Pin].Kind, tops[label.Pin]);
@@ -30,7 +32,8 @@ internal sealed class PinPainter(SheetCanvas canvas, RingGeometry ring, double s
                 canvas.Centred(at, sign, 2.9, strong: true, Ink.Accent);
                 break;
             case PinKind.SecondAim:
-                canvas.Area(new(Ink.Accent, 0.5), Fill.Paper, Polar.From(at, outwardDeg, 2.4), Polar.From(at, outwardDeg + 135, 2.8), Polar.From(at, outwardDeg - 135, 2.8));
+                canvas.Area(new(Ink.Accent, 0.5), Fill.Paper, Polar.From(at, outwardDeg, 2.4), Polar.From(at, outwardDeg + 135, 2.8),
+                    Polar.From(at, outwardDeg - 135, 2.8));
                 break;
             case PinKind.WantedSite or PinKind.OtherSite:
                 var wanted = kind == PinKind.WantedSite;
@@ -75,7 +78,8 @@ internal sealed class PinPainter(SheetCanvas canvas, RingGeometry ring, double s
         var x = Edge(label.Right) + (label.Right ? 0.6 : -0.6);
         for (var i = 0; i < label.Lines.Count; i++)
             canvas.Text(new(new(x, top + i * RingLabel.LeadMm + 3.2), label.Lines[i], RingLabel.SizeMm,
-                kind == PinKind.OtherSite ? Ink.Faint : Ink.Line, label.Right ? Anchor.Start : Anchor.End, kind == PinKind.WantedSite && i < label.Names));
+                kind == PinKind.OtherSite ? Ink.Faint : Ink.Line, label.Right ? Anchor.Start : Anchor.End, kind == PinKind.WantedSite
+                    && i < label.Names));
     }
 
     private double Edge(bool right) => right ? sheetWidth - MarginMm - RingLabels.ColumnMm - 0.6 : MarginMm + RingLabels.ColumnMm + 0.6;

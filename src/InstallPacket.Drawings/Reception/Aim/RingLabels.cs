@@ -25,7 +25,8 @@ internal static class RingLabels
         {
             var at = ring.At(spread[i], ring.Lane + 4);
             var strong = pins[i].Kind == PinKind.WantedSite;
-            var name = TextWrap.Lines(pins[i].Sign.Length > 0 ? pins[i].Sign + "\u00A0" + pins[i].Name : pins[i].Name, RingLabel.SizeMm, strong, ColumnMm, 3, measure);
+            var name = TextWrap.Lines(pins[i].Sign.Length > 0 ? pins[i].Sign + "\u00A0" + pins[i].Name : pins[i].Name, RingLabel.SizeMm,
+                strong, ColumnMm, 3, measure);
             return new RingLabel(i, at.X >= ring.Centre.X, [.. name, .. pins[i].Facts], name.Count, at.Y);
         })];
 

@@ -16,11 +16,14 @@ internal static class RingPainter
         else canvas.Ring(ring.Centre, ring.Field, new(Ink.Faint, 0.2));
     }
 
-    /// <summary>The headings at which nothing is lost: a band under the true degrees, and a heavy rim that also reads in grey and leaves the numbers free.</summary>
+    /// <summary>The headings at which nothing is lost: a band under the true degrees, and a heavy rim that also reads in grey and leaves
+    /// the numbers free.</summary>
     public static void Arc(SheetCanvas canvas, RingGeometry ring, AimArc arc)
     {
         var (inner, rim) = (ring.Outer - RingGeometry.BandMm, ring.Outer + 0.8);
-        canvas.Area(new(Ink.Accent, 0), Fill.Tint, [.. Polar.Arc(ring.Centre, ring.Outer, arc.FromDeg, arc.WidthDeg), .. Polar.Arc(ring.Centre, inner, arc.FromDeg, arc.WidthDeg).Reverse()]);
+        canvas.Area(new(Ink.Accent, 0), Fill.Tint,
+            [.. Polar.Arc(ring.Centre, ring.Outer, arc.FromDeg, arc.WidthDeg),
+            .. Polar.Arc(ring.Centre, inner, arc.FromDeg, arc.WidthDeg).Reverse()]);
         canvas.Line(new(Ink.Accent, 1.4), Polar.Arc(ring.Centre, rim, arc.FromDeg, arc.WidthDeg));
     }
 
@@ -35,8 +38,10 @@ internal static class RingPainter
         {
             var named = deg % 30 == 0;
             var at = deg + circle.ZeroDeg;
-            canvas.Line(new(ink, named ? 0.5 : 0.25), ring.At(at, circle.Radius), ring.At(at, circle.Radius + circle.Tick * (named ? 1 : 0.65)));
-            if (named) canvas.Centred(ring.At(at, circle.Numbers), UnitPrinter.Plain.Bearing(deg).TrimEnd('°'), circle.Strong ? 3.2 : 3, circle.Strong, ink);
+            canvas.Line(new(ink, named ? 0.5 : 0.25), ring.At(at, circle.Radius),
+                ring.At(at, circle.Radius + circle.Tick * (named ? 1 : 0.65)));
+            if (named) canvas.Centred(ring.At(at, circle.Numbers), UnitPrinter.Plain.Bearing(deg).TrimEnd('°'), circle.Strong ? 3.2 : 3,
+                circle.Strong, ink);
         }
     }
 }

@@ -30,7 +30,8 @@ internal sealed class SkylinePainter(SheetCanvas canvas, SheetPlan plan, StripSc
             canvas.Line(Edge(piece.From), line);
         }
         if (pieces.Count == 0) Gap(scale.Field.Left, scale.Field.Right);
-        foreach (var piece in pieces.Where(p => p.Unknown)) Gap(scale.XOfTurn(piece.Points[0].TurnDeg), scale.XOfTurn(piece.Points[^1].TurnDeg));
+        foreach (var piece in pieces.Where(p => p.Unknown)) Gap(scale.XOfTurn(piece.Points[0].TurnDeg),
+            scale.XOfTurn(piece.Points[^1].TurnDeg));
     }
 
     private void Gap(double left, double right)
@@ -39,9 +40,12 @@ internal sealed class SkylinePainter(SheetCanvas canvas, SheetPlan plan, StripSc
         var width = canvas.Measure.WidthMm(word, SizeMm);
         var room = Rooms(left, right).MaxBy(r => r.Right - r.Left);
         var middle = (room.Left + room.Right) / 2;
-        if (room.Right - room.Left >= width + 1) canvas.Text(new(new(middle, scale.Field.Bottom - 1.2), word, SizeMm, Ink.Faint, Anchor.Middle));
-        else if (room.Right - room.Left >= SizeMm && scale.Field.Height > width + 1.4) canvas.Text(new(new(middle + 1.1, scale.Field.Bottom - 0.7), word, SizeMm, Ink.Faint, TurnDeg: -90));
-        else if (right - left >= MarkMm) canvas.Text(new(new((left + right) / 2, scale.Field.Bottom - 1.2), "?", SizeMm, Ink.Faint, Anchor.Middle));
+        if (room.Right - room.Left >= width
+            + 1) canvas.Text(new(new(middle, scale.Field.Bottom - 1.2), word, SizeMm, Ink.Faint, Anchor.Middle));
+        else if (room.Right - room.Left >= SizeMm && scale.Field.Height > width
+            + 1.4) canvas.Text(new(new(middle + 1.1, scale.Field.Bottom - 0.7), word, SizeMm, Ink.Faint, TurnDeg: -90));
+        else if (right - left >= MarkMm) canvas.Text(new(new((left + right) / 2, scale.Field.Bottom - 1.2), "?", SizeMm, Ink.Faint,
+            Anchor.Middle));
     }
 
     // What is left of a gap beside obstructions and sites.

@@ -17,7 +17,8 @@ internal sealed record SkylinePiece(string From, IReadOnlyList<(double TurnDeg, 
     public static IReadOnlyList<SkylinePiece> Of(IReadOnlyList<SkylinePoint> skyline, double aimDeg)
     {
         if (skyline.Count == 0) return [];
-        var points = skyline.Select(p => (Turn: Bearing.Turn(aimDeg, p.BearingTrueDeg), Angle: p.AngleDeg ?? double.NaN, p.From)).OrderBy(p => p.Turn).ToArray();
+        var points = skyline.Select(p =>
+            (Turn: Bearing.Turn(aimDeg, p.BearingTrueDeg), Angle: p.AngleDeg ?? double.NaN, p.From)).OrderBy(p => p.Turn).ToArray();
         var pieces = new List<(string From, List<(double, double)> Points)>();
         for (var i = 0; i <= points.Length; i++)
         {
@@ -32,7 +33,8 @@ internal sealed record SkylinePiece(string From, IReadOnlyList<(double TurnDeg, 
         return [.. pieces.Select(p => new SkylinePiece(p.From, p.Points))];
     }
 
-    private static void Add(List<(string From, List<(double Turn, double)> Points)> pieces, string from, (double Turn, double Angle) a, (double Turn, double Angle) b)
+    private static void Add(List<(string From, List<(double Turn, double)> Points)> pieces, string from, (double Turn, double Angle) a,
+        (double Turn, double Angle) b)
     {
         var (left, right) = (Math.Max(a.Turn, -180), Math.Min(b.Turn, 180));
         if (left >= right) return;

@@ -2,7 +2,8 @@ using InstallPacket.Plans;
 
 namespace InstallPacket.Drawings.Siting.Horizon;
 
-/// <summary>Draws what stands before and on the skyline: obstructions of the survey, transmitter sites, the landmark, the ends of the arc.</summary>
+/// <summary>Draws what stands before and on the skyline: obstructions of the survey, transmitter sites, the landmark, the ends of the
+/// arc.</summary>
 internal sealed class StandingPainter(SheetCanvas canvas, SheetPlan plan, StripScale scale)
 {
     /// <summary>Height of a tower; the strip reaches so far below the lowest of them.</summary>
@@ -20,7 +21,8 @@ internal sealed class StandingPainter(SheetCanvas canvas, SheetPlan plan, StripS
         Headings();
         foreach (var site in plan.Siting.Sites.Reverse())
             Tower(canvas, new(scale.X(site.BearingTrueDeg), scale.Y(site.ElevationDeg ?? 0)), TowerMm, InSight(plan, site), site.AnyWanted);
-        if (plan.Siting.Landmark is { } mark) PinPainter.Mark(canvas, PinKind.Landmark, new(scale.X(mark.BearingTrueDeg) + 1.2, scale.Y(0) - 2.2), "", 0);
+        if (plan.Siting.Landmark is { } mark) PinPainter.Mark(canvas, PinKind.Landmark,
+            new(scale.X(mark.BearingTrueDeg) + 1.2, scale.Y(0) - 2.2), "", 0);
     }
 
     /// <summary>Whether the ground leaves the site in sight; null when the path is not known.</summary>
@@ -28,7 +30,8 @@ internal sealed class StandingPainter(SheetCanvas canvas, SheetPlan plan, StripS
 
     /// <summary>A tower by its top: solid in sight, open behind ground, dotted when that is not known.</summary>
     public static void Tower(SheetCanvas canvas, PaperPoint top, double height, bool? inSight, bool wanted) => canvas.Area(
-        new(wanted ? Ink.Line : Ink.Faint, wanted ? 0.5 : 0.35, inSight is null ? Dash.Dotted : Dash.Solid), inSight == true ? Fill.Solid : Fill.Paper,
+        new(wanted ? Ink.Line : Ink.Faint, wanted ? 0.5 : 0.35, inSight is null ? Dash.Dotted : Dash.Solid), inSight == true ? Fill.Solid
+            : Fill.Paper,
         top, new(top.X + 1.1, top.Y + height), new(top.X - 1.1, top.Y + height));
 
     /// <summary>An obstruction: trees hatched, a building plain, a hill dashed, all else dotted.</summary>
@@ -45,7 +48,8 @@ internal sealed class StandingPainter(SheetCanvas canvas, SheetPlan plan, StripS
     {
         var cut = o.AngleDeg > scale.CutDeg;
         var top = Math.Min(scale.Y(Math.Min(o.AngleDeg, scale.CutDeg)), scale.Field.Bottom - LeastMm);
-        foreach (var (left, right) in scale.Spans(o.BearingTrueDeg - o.WidthDeg / 2, o.WidthDeg)) Box(canvas, o.Kind, new(left, top, right, scale.Field.Bottom), cut);
+        foreach (var (left, right) in scale.Spans(o.BearingTrueDeg - o.WidthDeg / 2, o.WidthDeg)) Box(canvas, o.Kind,
+            new(left, top, right, scale.Field.Bottom), cut);
     }
 
     private static Dash Outline(ObstructionKind kind) => kind switch
@@ -62,7 +66,8 @@ internal sealed class StandingPainter(SheetCanvas canvas, SheetPlan plan, StripS
         var step = box.Width / count;
         canvas.Area(new(Ink.Paper, 0.8), Fill.Paper, [new(box.Left, box.Top - 0.2), .. Enumerable.Range(0, 2 * count + 1).Select(i =>
             new PaperPoint(box.Left + i * step / 2, box.Top + (i % 2 == 0 ? 0 : 1.4))), new(box.Right, box.Top - 0.2)]);
-        canvas.Line(new(Ink.Warning, 0.6), [.. Enumerable.Range(0, 2 * count + 1).Select(i => new PaperPoint(box.Left + i * step / 2, box.Top + (i % 2 == 0 ? 0 : 1.4)))]);
+        canvas.Line(new(Ink.Warning, 0.6),
+            [.. Enumerable.Range(0, 2 * count + 1).Select(i => new PaperPoint(box.Left + i * step / 2, box.Top + (i % 2 == 0 ? 0 : 1.4)))]);
     }
 
     private void Headings()

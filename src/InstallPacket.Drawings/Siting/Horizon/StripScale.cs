@@ -28,7 +28,8 @@ internal sealed record StripScale(PaperBox Field, double AimDeg, double BottomDe
 
     public static StripScale Of(SheetPlan plan, double width, double top)
     {
-        double[] far = [0, .. plan.Siting.Skyline.Select(p => p.AngleDeg).OfType<double>(), .. plan.Siting.Sites.Select(s => s.ElevationDeg).OfType<double>()];
+        double[] far = [0, .. plan.Siting.Skyline.Select(p => p.AngleDeg).OfType<double>(),
+            .. plan.Siting.Sites.Select(s => s.ElevationDeg).OfType<double>()];
         double[] near = [.. plan.Siting.Obstructions.Select(o => o.AngleDeg)];
         var cut = Math.Max(LeastCutDeg, 3 * far.Max());
         var high = Math.Max(far.Max(), near.Select(a => Math.Min(a, cut)).DefaultIfEmpty(0).Max());

@@ -13,12 +13,14 @@ internal static class StripWords
     {
         var aim = plan.True(plan.Reception.Aim.TrueDeg);
         if (plan.Reception.MoreAntennas.Count == 0) return plan.Say("horizon.heading", ("bearing", aim));
-        var more = plan.Reception.MoreAntennas.Select(m => plan.Say("horizon.antenna-at", ("antenna", m.AntennaId), ("bearing", plan.True(m.Aim.TrueDeg))));
+        var more = plan.Reception.MoreAntennas.Select(m =>
+            plan.Say("horizon.antenna-at", ("antenna", m.AntennaId), ("bearing", plan.True(m.Aim.TrueDeg))));
         return plan.Say("horizon.heading-more", ("antenna", plan.Reception.AntennaId), ("bearing", aim), ("more", plan.List(more)));
     }
 
     /// <summary>An angle as people say it.</summary>
-    public static string Angle(SheetPlan plan, double deg) => plan.Say(Math.Round(deg, 1) < 0 ? "down" : "up", ("angle", plan.Print.Angle(Math.Abs(deg))));
+    public static string Angle(SheetPlan plan, double deg) =>
+        plan.Say(Math.Round(deg, 1) < 0 ? "down" : "up", ("angle", plan.Print.Angle(Math.Abs(deg))));
 
     public static string Of(SheetPlan plan, StripScale scale)
     {
@@ -27,16 +29,21 @@ internal static class StripWords
         words.AddRange(AimWords.More(plan));
         if (aim.Arc is { } arc) words.Add(AimWords.Arc(plan, arc));
         words.Add(Skyline(plan));
-        if (siting.Sites.Count > 0) words.Add(plan.Say("horizon.sites", ("sites", string.Join("; ", siting.Sites.Select(s => Site(plan, s))))));
-        if (siting.Obstructions.Count > 0) words.Add(plan.Say("horizon.survey", ("things", string.Join("; ", siting.Obstructions.Select(o => Thing(plan, o))))));
-        if (siting.Landmark is { } mark) words.Add(plan.Say("horizon.landmark", ("what", mark.What), ("bearing", plan.True(mark.BearingTrueDeg))));
+        if (siting.Sites.Count > 0) words.Add(plan.Say("horizon.sites",
+            ("sites", string.Join("; ", siting.Sites.Select(s => Site(plan, s))))));
+        if (siting.Obstructions.Count > 0) words.Add(plan.Say("horizon.survey",
+            ("things", string.Join("; ", siting.Obstructions.Select(o => Thing(plan, o))))));
+        if (siting.Landmark is { } mark) words.Add(plan.Say("horizon.landmark", ("what", mark.What),
+            ("bearing", plan.True(mark.BearingTrueDeg))));
         return string.Join(" ", words);
     }
 
-    private static string Thing(SheetPlan plan, ObstructionPlan o) => plan.Say("horizon.thing", ("name", o.Name), ("kind", plan.Word("obstruction", o.Kind)),
+    private static string Thing(SheetPlan plan, ObstructionPlan o) =>
+        plan.Say("horizon.thing", ("name", o.Name), ("kind", plan.Word("obstruction", o.Kind)),
         ("bearing", plan.True(o.BearingTrueDeg)), ("width", plan.Print.Angle(o.WidthDeg)), ("top", Angle(plan, o.AngleDeg)));
 
-    private static string Site(SheetPlan plan, SitePlan s) => plan.Say("horizon.site", ("number", s.Number), ("name", s.Name), ("bearing", plan.True(s.BearingTrueDeg)),
+    private static string Site(SheetPlan plan, SitePlan s) =>
+        plan.Say("horizon.site", ("number", s.Number), ("name", s.Name), ("bearing", plan.True(s.BearingTrueDeg)),
         ("angle", s.ElevationDeg is { } e ? Angle(plan, e) : plan.Say("horizon.height-unknown")),
         ("sight", StandingPainter.InSight(plan, s) switch { true => "yes", false => "no", null => "" }), ("wanted", s.AnyWanted));
 
@@ -64,7 +71,8 @@ internal static class StripWords
             if (skyline[i].From != from || skyline[(i + n - 1) % n].From == from) continue;
             var end = i;
             while (skyline[(end + 1) % n].From == from) end++;
-            arcs.Add(plan.Say("horizon.arc", ("from", print.Bearing(skyline[i].BearingTrueDeg)), ("to", print.Bearing(skyline[end % n].BearingTrueDeg))));
+            arcs.Add(plan.Say("horizon.arc", ("from", print.Bearing(skyline[i].BearingTrueDeg)),
+                ("to", print.Bearing(skyline[end % n].BearingTrueDeg))));
         }
         return arcs.Count == 0 ? "" : plan.Say("horizon.from", ("arcs", plan.List(arcs)));
     }

@@ -31,9 +31,11 @@ internal sealed class ProfileAxis(SheetCanvas canvas, SheetPlan plan, PathPlan p
             // Equal heights above the sea lie on curves: the earth bulges over its chord.
             foreach (var stretch in Stretch.Of(path.Points, p => scale.HighM - height * unit - p.BulgeM))
                 canvas.Line(new(Ink.Faint, 0.15), [.. stretch.Select(p => scale.At(p.DistanceKm, height * unit + p.BulgeM))]);
-            canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Y(height * unit) + 1.1), plan.Print.Number(height, 0), SizeMm, Anchor: Anchor.End));
+            canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Y(height * unit) + 1.1), plan.Print.Number(height, 0),
+                SizeMm, Anchor: Anchor.End));
         }
-        canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Field.Bottom + 5.2), plan.Print.Words.Unit(Us ? "ft" : "m"), SizeMm, Anchor: Anchor.End, Strong: true));
+        canvas.Text(new(new(scale.Field.Left - ProfileScale.HouseMm - 1, scale.Field.Bottom + 5.2), plan.Print.Words.Unit(Us ? "ft" : "m"),
+            SizeMm, Anchor: Anchor.End, Strong: true));
     }
 
     private void Distances()
@@ -46,7 +48,8 @@ internal sealed class ProfileAxis(SheetCanvas canvas, SheetPlan plan, PathPlan p
             var x = scale.X(ticks[i] * unit);
             canvas.Line(new(Ink.Line, 0.35), new(x, scale.Field.Bottom), new(x, scale.Field.Bottom + 1.6));
             var number = plan.Print.Number(ticks[i], RoundNumbers.Decimals(step));
-            canvas.Text(new(new(x, scale.Field.Bottom + 5.2), i == ticks.Length - 1 ? number + "\u00A0" + plan.Print.Words.Unit(name) : number, SizeMm, Anchor: Anchor.Middle));
+            canvas.Text(new(new(x, scale.Field.Bottom + 5.2), i == ticks.Length - 1 ? number + "\u00A0" + plan.Print.Words.Unit(name)
+                : number, SizeMm, Anchor: Anchor.Middle));
         }
     }
 }

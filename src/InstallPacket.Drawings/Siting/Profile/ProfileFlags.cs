@@ -16,12 +16,18 @@ internal sealed class ProfileFlags(SheetPlan plan, PathPlan path, ProfileScale s
 
     public IReadOnlyList<Flag> Flags()
     {
-        var flags = new List<Flag> { new(scale.At(0, path.AntennaM), plan.Say("profile.antenna"), [plan.Say("profile.above-sea", ("height", _print.Height(path.AntennaM)))]) };
-        flags.AddRange(Near.Take(MostNear).Select(o => new Flag(Top(o), o.Name, [Away(o), plan.Say("horizon.top", ("angle", StripWords.Angle(plan, o.AngleDeg)))], Ink: Ink.Warning)));
-        flags.AddRange(path.Edges.Select(e => new Flag(scale.At(e.DistanceKm, e.CurvedM), plan.Name(e.What), [plan.List([_print.Distance(e.DistanceKm), _print.Height(e.GroundM)])], Strong: true)));
+        var flags = new List<Flag> { new(scale.At(0, path.AntennaM), plan.Say("profile.antenna"),
+            [plan.Say("profile.above-sea", ("height", _print.Height(path.AntennaM)))]) };
+        flags.AddRange(Near.Take(MostNear).Select(o =>
+            new Flag(Top(o), o.Name, [Away(o), plan.Say("horizon.top", ("angle", StripWords.Angle(plan, o.AngleDeg)))], Ink: Ink.Warning)));
+        flags.AddRange(path.Edges.Select(e =>
+            new Flag(scale.At(e.DistanceKm, e.CurvedM), plan.Name(e.What),
+            [plan.List([_print.Distance(e.DistanceKm), _print.Height(e.GroundM)])], Strong: true)));
         if (path.InSight)
-            flags.Add(new(scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), plan.Say("profile.tightest"), [plan.List([_print.Distance(path.Tightest.DistanceKm), _print.Height(path.Tightest.GroundM)])], Strong: true));
-        flags.Add(new(scale.At(path.DistanceKm, path.TransmitterM), plan.Say("profile.transmitter"), [plan.Say("profile.above-sea", ("height", _print.Height(path.TransmitterM)))]));
+            flags.Add(new(scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), plan.Say("profile.tightest"),
+                [plan.List([_print.Distance(path.Tightest.DistanceKm), _print.Height(path.Tightest.GroundM)])], Strong: true));
+        flags.Add(new(scale.At(path.DistanceKm, path.TransmitterM), plan.Say("profile.transmitter"),
+            [plan.Say("profile.above-sea", ("height", _print.Height(path.TransmitterM)))]));
         return flags;
     }
 
@@ -34,7 +40,8 @@ internal sealed class ProfileFlags(SheetPlan plan, PathPlan path, ProfileScale s
         foreach (var o in Near) canvas.Box(PaperBox.Around(Top(o), 0.9, 0.9), new(Ink.Warning, 0.3), Fill.Solid);
         foreach (var e in path.Edges) canvas.Ring(scale.At(e.DistanceKm, e.CurvedM), 1.1, new(Ink.Line, 0.4), Fill.Paper);
         if (!path.InSight) return;
-        var (low, high) = (scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM), scale.At(path.Tightest.DistanceKm, path.Tightest.RayM));
+        var (low, high) = (scale.At(path.Tightest.DistanceKm, path.Tightest.CurvedM),
+            scale.At(path.Tightest.DistanceKm, path.Tightest.RayM));
         canvas.Line(new(Ink.Line, 0.5), low, high);
         canvas.Ring(low, 1.1, new(Ink.Line, 0.4), Fill.Paper);
     }

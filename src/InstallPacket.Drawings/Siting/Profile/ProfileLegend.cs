@@ -10,7 +10,8 @@ internal sealed class ProfileLegend(SheetCanvas canvas, SheetPlan plan, PathPlan
         yield return new(plan.Say("profile.ray"), at => Sample(ProfilePainter.Ray, at));
         yield return new(plan.Say("profile.zone"), Zone);
         if (!path.InSight) yield return new(plan.Say("profile.ground"), at => Sample(ProfilePainter.InTheRay, at));
-        if (path.Obstructions.Count > 0) yield return new(Near, at => canvas.Box(PaperBox.Around(new(at.X + FlowLegend.SampleMm / 2, at.Y), 0.9, 0.9), new(Ink.Warning, 0.3), Fill.Solid));
+        if (path.Obstructions.Count > 0) yield return new(Near, at =>
+            canvas.Box(PaperBox.Around(new(at.X + FlowLegend.SampleMm / 2, at.Y), 0.9, 0.9), new(Ink.Warning, 0.3), Fill.Solid));
         yield return new(plan.Say("profile.chord", ("bulge", words.Bulge)), Bulge);
     }
 
@@ -27,6 +28,8 @@ internal sealed class ProfileLegend(SheetCanvas canvas, SheetPlan plan, PathPlan
     private void Bulge(PaperPoint at)
     {
         Sample(ProfilePainter.Chord, at with { Y = at.Y + 1.2 });
-        canvas.Line(new(Ink.Faint, 0.3), [.. Enumerable.Range(0, 11).Select(i => new PaperPoint(at.X + i * FlowLegend.SampleMm / 10, at.Y + 1.2 - 2.6 * i * (10 - i) / 25))]);
+        canvas.Line(new(Ink.Faint, 0.3),
+            [.. Enumerable.Range(0, 11).Select(i =>
+            new PaperPoint(at.X + i * FlowLegend.SampleMm / 10, at.Y + 1.2 - 2.6 * i * (10 - i) / 25))]);
     }
 }

@@ -38,12 +38,14 @@ internal sealed class ProfilePainter(SheetCanvas canvas, PathPlan path, ProfileS
         var before = line[0] with { X = line[0].X - ProfileScale.HouseMm + 1 };
         var behind = line[^1] with { X = line[^1].X + 3 };
         // The lower edge is a level on the curved earth; between it and the chord the bulge shows.
-        canvas.Area(new(Ink.Line, 0), Fill.Tint, [before with { Y = scale.Field.Bottom }, before, .. line, behind, behind with { Y = scale.Field.Bottom },
+        canvas.Area(new(Ink.Line, 0), Fill.Tint,
+            [before with { Y = scale.Field.Bottom }, before, .. line, behind, behind with { Y = scale.Field.Bottom },
             .. points.Reverse().Select(p => scale.At(p.DistanceKm, scale.LowM + p.BulgeM))]);
         canvas.Line(new(Ink.Faint, 0.3), [.. points.Select(p => scale.At(p.DistanceKm, scale.LowM + p.BulgeM))]);
         canvas.Line(new(Ink.Line, 0.6), [before, .. line, behind]);
         canvas.Line(Chord, new(scale.Field.Left, scale.Field.Bottom), new(scale.Field.Right, scale.Field.Bottom));
-        foreach (var stretch in Stretch.Of(points, p => p.CurvedM - p.RayM)) canvas.Line(InTheRay, [.. stretch.Select(p => scale.At(p.DistanceKm, p.CurvedM))]);
+        foreach (var stretch in Stretch.Of(points, p => p.CurvedM - p.RayM)) canvas.Line(InTheRay,
+            [.. stretch.Select(p => scale.At(p.DistanceKm, p.CurvedM))]);
     }
 
     private void Zone()
@@ -58,7 +60,8 @@ internal sealed class ProfilePainter(SheetCanvas canvas, PathPlan path, ProfileS
     {
         var (foot, top) = (scale.At(0, path.Points[0].CurvedM), scale.At(0, path.AntennaM));
         var (left, right) = (foot.X - 6.7, foot.X - 2.7);
-        canvas.Area(new(Ink.Line, 0.45), Fill.Paper, new(left, foot.Y), new(left, foot.Y - 2.4), new((left + right) / 2, foot.Y - 4.2), new(right, foot.Y - 2.4), foot with { X = right });
+        canvas.Area(new(Ink.Line, 0.45), Fill.Paper, new(left, foot.Y), new(left, foot.Y - 2.4), new((left + right) / 2, foot.Y - 4.2),
+            new(right, foot.Y - 2.4), foot with { X = right });
         canvas.Line(new(Ink.Line, 0.6), foot, top);
         AntennaMark.Draw(canvas, top, 0.55);
     }

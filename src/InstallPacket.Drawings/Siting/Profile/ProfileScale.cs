@@ -25,7 +25,8 @@ internal sealed record ProfileScale(PaperBox Field, double MmPerKm, double MmPer
     public static ProfileScale Of(PathPlan path, double width, double top)
     {
         var low = path.Points.Min(p => p.GroundM);
-        var high = new[] { path.AntennaM, path.TransmitterM, path.Points.Max(p => p.CurvedM), path.Points.Max(p => p.RayM + p.FresnelM) }.Max();
+        var high = new[] { path.AntennaM, path.TransmitterM, path.Points.Max(p => p.CurvedM),
+            path.Points.Max(p => p.RayM + p.FresnelM) }.Max();
         var range = Math.Max(1, high - low);
         var mmPerKm = Math.Min((width - LeftMm - HouseMm - RightMm) / path.DistanceKm, TallestMm / range * 1000);
         var times = RoundNumbers.TimesAtMost(HeightMm / range * 1000 / mmPerKm, MostTimes);

@@ -14,7 +14,8 @@ internal sealed class ProfileWords(SheetPlan plan, PathPlan path)
     /// <summary>What follows the name in the heading.</summary>
     public string Verdict => plan.Say("profile.verdict", ("distance", _print.Distance(path.DistanceKm)), ("sight", InSight));
 
-    public string Facts => plan.Say("profile.facts", ("measured", path.From == "measured"), ("frequency", _print.Write(path.FrequencyMhz, 0, "MHz")),
+    public string Facts =>
+        plan.Say("profile.facts", ("measured", path.From == "measured"), ("frequency", _print.Write(path.FrequencyMhz, 0, "MHz")),
         ("share", _print.Number(path.ClearShare, 2)), ("distance", _print.Distance(path.ClearAtKm)));
 
     /// <summary>How far the earth rises over the chord.</summary>
@@ -22,17 +23,21 @@ internal sealed class ProfileWords(SheetPlan plan, PathPlan path)
 
     private string InSight => plan.Say(path.InSight ? "profile.in-sight" : "profile.blocked");
 
-    public string Times(ProfileScale scale) => scale.Times == 1 ? plan.Say("profile.same-scale") : plan.Say("horizon.times", ("times", scale.Times));
+    public string Times(ProfileScale scale) => scale.Times == 1 ? plan.Say("profile.same-scale")
+        : plan.Say("horizon.times", ("times", scale.Times));
 
     public string Description(ProfileScale scale)
     {
         var words = new List<string>
         {
-            plan.Say("profile.what", ("site", path.Site), ("distance", _print.Distance(path.DistanceKm)), ("times", Times(scale)), ("sight", Capital(InSight)),
-                ("facts", Facts), ("antenna", _print.Height(path.AntennaM)), ("transmitter", _print.Height(path.TransmitterM)), ("bulge", Bulge)),
+            plan.Say("profile.what", ("site", path.Site), ("distance", _print.Distance(path.DistanceKm)), ("times", Times(scale)),
+                ("sight", Capital(InSight)),
+                ("facts", Facts), ("antenna", _print.Height(path.AntennaM)), ("transmitter", _print.Height(path.TransmitterM)),
+                    ("bulge", Bulge)),
         };
         if (path.Edges.Count > 0) words.Add(plan.Say("profile.edges", ("edges", string.Join("; ", path.Edges.Select(Edge)))));
-        if (path.Obstructions.Count > 0) words.Add(plan.Say("profile.near", ("things", string.Join("; ", path.Obstructions.Select(Thing)))));
+        if (path.Obstructions.Count > 0) words.Add(plan.Say("profile.near",
+            ("things", string.Join("; ", path.Obstructions.Select(Thing)))));
         return string.Join(" ", words);
     }
 
@@ -42,7 +47,8 @@ internal sealed class ProfileWords(SheetPlan plan, PathPlan path)
     private string Thing(string name)
     {
         var o = plan.Siting.Obstructions.First(s => s.Name == name);
-        return plan.Say("profile.thing", ("name", o.Name), ("kind", plan.Word("obstruction", o.Kind)), ("distance", _print.Length(o.DistanceM)),
+        return plan.Say("profile.thing", ("name", o.Name), ("kind", plan.Word("obstruction", o.Kind)),
+            ("distance", _print.Length(o.DistanceM)),
             ("top", StripWords.Angle(plan, o.AngleDeg)));
     }
 

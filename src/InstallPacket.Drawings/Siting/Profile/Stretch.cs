@@ -5,7 +5,8 @@ namespace InstallPacket.Drawings.Siting.Profile;
 /// <summary>Parts of a profile in which something holds.</summary>
 internal static class Stretch
 {
-    /// <summary>Runs of points with a positive margin; each begins and ends where the margin passes zero on the line between two points.</summary>
+    /// <summary>Runs of points with a positive margin; each begins and ends where the margin passes zero on the line between two
+    /// points.</summary>
     public static IEnumerable<IReadOnlyList<PathPoint>> Of(IReadOnlyList<PathPoint> points, Func<PathPoint, double> margin)
     {
         var run = new List<PathPoint>();

@@ -25,7 +25,8 @@ public static class RegulatorList
 
     /// <summary>Reads the list.</summary>
     /// <param name="file">The file, line ends as <c>\n</c>.</param>
-    /// <param name="filter">What to keep. A row that it leaves out is only counted; of the others every one that cannot be used has a finding.</param>
+    /// <param name="filter">What to keep. A row that it leaves out is only counted; of the others every one that cannot be used has a
+    /// finding.</param>
     /// <param name="findings">Receives what is wrong with it.</param>
     public static StationList Read(JobFile file, StationFilter filter, FindingList findings)
     {
@@ -66,12 +67,14 @@ public static class RegulatorList
         var kept = new List<(RegulatorStation, int)>();
         foreach (var same in all.GroupBy(s => (Call: s.Station.CallSign.ToUpperInvariant(), s.Station.Channel, s.Site)))
         {
-            var best = same.OrderByDescending(s => s.Station.IsLicensed).ThenByDescending(s => s.Station.ErpKw).ThenBy(s => s.Station.Record.Line).First();
+            var best = same.OrderByDescending(s => s.Station.IsLicensed).ThenByDescending(s => s.Station.ErpKw).ThenBy(s =>
+                s.Station.Record.Line).First();
             kept.Add(best);
             foreach (var (other, _) in same.Where(s => s != best))
             {
                 tally.Drop("duplicate");
-                findings.Add(Severity.Caution, "station-row-dropped", "duplicate", new(file.Path, other.Record.Line, other.Record.Column(RegulatorRecord.CallSign)),
+                findings.Add(Severity.Caution, "station-row-dropped", "duplicate",
+                    new(file.Path, other.Record.Line, other.Record.Column(RegulatorRecord.CallSign)),
                     ("call_sign", other.CallSign), ("channel", other.Channel), ("status", other.Status), ("power_kw", other.ErpKw),
                     ("kept_line", best.Station.Record.Line), ("kept_status", best.Station.Status), ("kept_power_kw", best.Station.ErpKw));
             }
@@ -86,8 +89,10 @@ public static class RegulatorList
         var cities = kept.ToLookup(k => k.Site, k => k.Station.City);
         var names = sites.Zip(StationNames.Sites([.. sites.Select(s => cities[s].ToArray())])).ToDictionary(s => s.First, s => s.Second);
         return [.. kept.Zip(ids).Select(k => new Station(
-            k.Second, k.First.Station.CallSign, names[k.First.Site], System, "", Raster, k.First.Station.Channel, "", k.First.Station.LatitudeDeg, k.First.Station.LongitudeDeg,
-            k.First.Station.ErpKw, k.First.Station.HaatM, k.First.Station.AboveSeaM, k.First.Station.HasVerticalPower ? Polarisation.Both : Polarisation.Horizontal,
+            k.Second, k.First.Station.CallSign, names[k.First.Site], System, "", Raster, k.First.Station.Channel, "",
+                k.First.Station.LatitudeDeg, k.First.Station.LongitudeDeg,
+            k.First.Station.ErpKw, k.First.Station.HaatM, k.First.Station.AboveSeaM, k.First.Station.HasVerticalPower ? Polarisation.Both
+                : Polarisation.Horizontal,
             new(file.Path, k.First.Station.Record.Line, 1)))];
     }
 }

@@ -20,9 +20,12 @@ internal static class RegulatorRemarks
         return
         [
             .. general,
-            .. About(stations.Where((_, i) => listed[i].IsDirectional), "Directional antenna whose pattern is not in the list, so that the power holds for its strongest direction; fill in `pattern`"),
-            .. About(stations.Where(s => s.HaatM is null), "No height above average terrain from 1 to 3000 m in the list; `haat_m` is empty"),
-            .. About(stations.Where(s => s.AboveSeaM is null), "No height above sea level in the list; `above_sea_m` is empty, and the terrain models leave the station out"),
+            .. About(stations.Where((_, i) => listed[i].IsDirectional),
+                "Directional antenna whose pattern is not in the list, so that the power holds for its strongest direction; fill in `pattern`"),
+            .. About(stations.Where(s => s.HaatM is null),
+                "No height above average terrain from 1 to 3000 m in the list; `haat_m` is empty"),
+            .. About(stations.Where(s => s.AboveSeaM is null),
+                "No height above sea level in the list; `above_sea_m` is empty, and the terrain models leave the station out"),
         ];
     }
 

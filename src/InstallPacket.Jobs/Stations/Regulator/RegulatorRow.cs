@@ -37,7 +37,8 @@ internal sealed class RegulatorRow(string file, RegulatorRecord record, FindingL
     }
 
     // A field by its word and what it holds.
-    private void Fault(int position, string reason, string way, string field, string value, params ReadOnlySpan<(string Name, object? Value)> more) =>
+    private void Fault(int position, string reason, string way, string field, string value,
+        params ReadOnlySpan<(string Name, object? Value)> more) =>
         Fault(position, reason, way, [("field", field), ("value", value.Length > MostShown ? value[..MostShown] + "..." : value), .. more]);
 
     private string CallSign()
@@ -53,14 +54,16 @@ internal sealed class RegulatorRow(string file, RegulatorRecord record, FindingL
         var word = record.Text(RegulatorRecord.ServiceWord).ToUpperInvariant();
         if (ServiceWord.IsDigital(word)) return;
         var analogue = ServiceWord.IsAnalogue(word);
-        Fault(RegulatorRecord.ServiceWord, analogue ? "analogue" : "service code", analogue ? "list-analogue" : "list-service", "service-code", word,
+        Fault(RegulatorRecord.ServiceWord, analogue ? "analogue" : "service code", analogue ? "list-analogue" : "list-service",
+            "service-code", word,
             ("digital", ServiceWord.Digital));
     }
 
     private int? Channel()
     {
         var text = record.Text(RegulatorRecord.Channel);
-        if (RegulatorNumber.Within(text, 1, 999) is { } n && n == Math.Floor(n) && ChannelRaster.Find(RegulatorList.Raster, (int)n) is not null) return (int)n;
+        if (RegulatorNumber.Within(text, 1, 999) is { } n && n == Math.Floor(n)
+            && ChannelRaster.Find(RegulatorList.Raster, (int)n) is not null) return (int)n;
         Fault(RegulatorRecord.Channel, "channel", "list-channel", "rf-channel", text, ("raster", RegulatorList.Raster));
         return null;
     }
@@ -79,16 +82,21 @@ internal sealed class RegulatorRow(string file, RegulatorRecord record, FindingL
         var degrees = RegulatorNumber.Within(record.Text(position + 1), 0, most);
         var minutes = RegulatorNumber.Within(record.Text(position + 2), 0, 59);
         var seconds = RegulatorNumber.Within(record.Text(position + 3), 0, 60);
-        if (letter != positive && letter != negative) Fault(position, "position", "list-letter", what + "-letter", letter, ("letters", new[] { positive, negative }));
-        else if (degrees is not { } d || d != Math.Floor(d)) Fault(position + 1, "position", "list-whole", what + "-degrees", record.Text(position + 1), ("most", most));
-        else if (minutes is not { } m || m != Math.Floor(m)) Fault(position + 2, "position", "list-whole", what + "-minutes", record.Text(position + 2), ("most", 59));
-        else if (seconds is not { } s || s >= 60) Fault(position + 3, "position", "list-seconds", what + "-seconds", record.Text(position + 3));
+        if (letter != positive && letter != negative) Fault(position, "position", "list-letter", what + "-letter", letter,
+            ("letters", new[] { positive, negative }));
+        else if (degrees is not { } d || d != Math.Floor(d)) Fault(position + 1, "position", "list-whole", what + "-degrees",
+            record.Text(position + 1), ("most", most));
+        else if (minutes is not { } m || m != Math.Floor(m)) Fault(position + 2, "position", "list-whole", what + "-minutes",
+            record.Text(position + 2), ("most", 59));
+        else if (seconds is not { } s || s >= 60) Fault(position + 3, "position", "list-seconds", what + "-seconds",
+            record.Text(position + 3));
         else if (d + (m / 60) + (s / 3600) is var angle && angle <= most) return letter == negative ? 0 - angle : angle;
         else Fault(position + 1, "position", "list-angle", ("field", what), ("most_deg", most));
         return null;
     }
 
-    // The positions are recalled: a field that is no height of an antenna counts as unknown. An antenna at exactly 0 m is a field not filled in.
+    // The positions are recalled: a field that is no height of an antenna counts as unknown. An antenna at exactly 0 m is a field not
+    // filled in.
     private (double? Haat, double? AboveSea) Heights()
     {
         var haat = First(1, 3000, RegulatorRecord.AverageHeight, RegulatorRecord.AverageHeightVertical);

@@ -10,7 +10,8 @@ namespace InstallPacket.Jobs.Stations.Regulator;
 /// <param name="HaatM">Height above average terrain [m]; null when the list does not tell.</param>
 /// <param name="AboveSeaM">Radiating centre above sea level [m]; null when the list does not tell.</param>
 internal sealed record RegulatorStation(
-    RegulatorRecord Record, string CallSign, int Channel, double LatitudeDeg, double LongitudeDeg, double ErpKw, double? HaatM, double? AboveSeaM)
+    RegulatorRecord Record, string CallSign, int Channel, double LatitudeDeg, double LongitudeDeg, double ErpKw, double? HaatM,
+        double? AboveSeaM)
 {
     public string Status => Record.Text(RegulatorRecord.Status);
 

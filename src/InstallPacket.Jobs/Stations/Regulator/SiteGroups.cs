@@ -22,16 +22,20 @@ internal static class SiteGroups
         return [.. points.Select(p => Near(p, founders, cells) ?? Found(p, founders, cells))];
     }
 
-    private static int? Near((double LatitudeDeg, double LongitudeDeg) p, List<(double LatitudeDeg, double LongitudeDeg)> founders, Dictionary<(int, int, int), List<int>> cells)
+    private static int? Near((double LatitudeDeg, double LongitudeDeg) p, List<(double LatitudeDeg, double LongitudeDeg)> founders,
+        Dictionary<(int, int, int), List<int>> cells)
     {
         int? best = null;
         foreach (var site in Around(Cell(p)).SelectMany(c => cells.GetValueOrDefault(c) ?? []))
-            if ((best is null || site < best) && Geodesic.Inverse(p.LatitudeDeg, p.LongitudeDeg, founders[site].LatitudeDeg, founders[site].LongitudeDeg).DistanceM <= ReachM)
+            if ((best is null || site < best)
+                && Geodesic.Inverse(p.LatitudeDeg, p.LongitudeDeg, founders[site].LatitudeDeg,
+                founders[site].LongitudeDeg).DistanceM <= ReachM)
                 best = site;
         return best;
     }
 
-    private static int Found((double LatitudeDeg, double LongitudeDeg) p, List<(double LatitudeDeg, double LongitudeDeg)> founders, Dictionary<(int, int, int), List<int>> cells)
+    private static int Found((double LatitudeDeg, double LongitudeDeg) p, List<(double LatitudeDeg, double LongitudeDeg)> founders,
+        Dictionary<(int, int, int), List<int>> cells)
     {
         var cell = Cell(p);
         if (!cells.TryGetValue(cell, out var here)) cells[cell] = here = [];
@@ -44,7 +48,8 @@ internal static class SiteGroups
     {
         var (latitude, longitude) = (double.DegreesToRadians(p.LatitudeDeg), double.DegreesToRadians(p.LongitudeDeg));
         static int Index(double share) => (int)Math.Floor(share * SphereM / CellM);
-        return (Index(Math.Cos(latitude) * Math.Cos(longitude)), Index(Math.Cos(latitude) * Math.Sin(longitude)), Index(Math.Sin(latitude)));
+        return (Index(Math.Cos(latitude) * Math.Cos(longitude)), Index(Math.Cos(latitude) * Math.Sin(longitude)),
+            Index(Math.Sin(latitude)));
     }
 
     private static IEnumerable<(int, int, int)> Around((int X, int Y, int Z) c)

@@ -5,12 +5,16 @@ namespace InstallPacket.Jobs.Stations.Regulator;
 /// <summary>Names for the stations and sites of a list that has call signs and cities only.</summary>
 internal static class StationNames
 {
-    /// <summary>Ids: the call sign in lower case; with the RF channel behind it when the call sign stands there more than once; with a count when that is not enough.</summary>
+    /// <summary>Ids: the call sign in lower case; with the RF channel behind it when the call sign stands there more than once; with a
+    /// count when that is not enough.</summary>
     public static string[] Ids(IReadOnlyList<RegulatorStation> stations)
     {
-        var times = stations.GroupBy(s => Plain(s.CallSign), StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        var times = stations.GroupBy(s => Plain(s.CallSign), StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(),
+            StringComparer.Ordinal);
         var taken = new HashSet<string>(StringComparer.Ordinal);
-        return [.. stations.Select(s => Free(times[Plain(s.CallSign)] == 1 ? Plain(s.CallSign) : $"{Plain(s.CallSign)}-{s.Channel.ToString(CultureInfo.InvariantCulture)}", "-", taken))];
+        return [.. stations.Select(s =>
+            Free(times[Plain(s.CallSign)] == 1 ? Plain(s.CallSign)
+            : $"{Plain(s.CallSign)}-{s.Channel.ToString(CultureInfo.InvariantCulture)}", "-", taken))];
     }
 
     /// <summary>Names of the sites: the city that most of their stations name; numbered from 1 when several sites have the same.</summary>
@@ -25,7 +29,8 @@ internal static class StationNames
     }
 
     private static string MostCommon(IReadOnlyList<string> cities) =>
-        cities.Where(c => c.Length > 0).GroupBy(c => c, StringComparer.Ordinal).OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
+        cities.Where(c => c.Length > 0).GroupBy(c => c, StringComparer.Ordinal).OrderByDescending(g => g.Count()).ThenBy(g => g.Key,
+            StringComparer.Ordinal)
             .FirstOrDefault()?.Key ?? "Unnamed site";
 
     private static string Numbered(string name, Dictionary<string, int> next, HashSet<string> taken)

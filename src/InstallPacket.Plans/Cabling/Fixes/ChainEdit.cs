@@ -26,7 +26,9 @@ internal static class ChainEdit
     {
         var fed = job.Cabling.Chain.Where(c => c.From == e.Id).ToArray();
         if (e.From is null || fed.Length != 1 || (e.Run is not null && fed[0].Run is not null)) return null;
-        return With(job, [.. job.Cabling.Chain.Where(c => c.Id != e.Id).Select(c => c.From == e.Id ? c with { From = e.From, FromPort = e.FromPort, Run = c.Run ?? e.Run } : c)]);
+        return With(job,
+            [.. job.Cabling.Chain.Where(c => c.Id != e.Id).Select(c => c.From == e.Id
+            ? c with { From = e.From, FromPort = e.FromPort, Run = c.Run ?? e.Run } : c)]);
     }
 
     private static Job With(Job job, Element[] chain) => job with { Cabling = job.Cabling with { Chain = chain } };

@@ -38,5 +38,6 @@ internal sealed record Change(string Id)
     public static Change Add(string part, string inserter) => new("add-at-antenna") { Part = part, Inserter = inserter };
 
     /// <summary>Take an amplifier at the antenna and its inserter in place of an element.</summary>
-    public static Change Move(string element, string part, string inserter) => new("move-to-antenna") { Element = element, Part = part, Inserter = inserter };
+    public static Change Move(string element, string part, string inserter) =>
+        new("move-to-antenna") { Element = element, Part = part, Inserter = inserter };
 }

@@ -1,6 +1,7 @@
 namespace InstallPacket.Plans.Cabling.Fixes;
 
-/// <summary>One change that fixes a shortfall, found by planning the chain again with it. Section <c>fixes</c> of the words says what to change.</summary>
+/// <summary>One change that fixes a shortfall, found by planning the chain again with it. Section <c>fixes</c> of the words says what to
+/// change.</summary>
 /// <param name="Id">The kind of change.</param>
 /// <param name="Adds">Parts that it adds, by name.</param>
 /// <param name="Station">The wanted station with the smallest margin today.</param>

@@ -3,7 +3,8 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Cabling.Fixes;
 
 /// <summary>Looks for single changes that fix what the chain falls short of, and for the window of each gain control.</summary>
-internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job, ReceptionPlan> receive)
+internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan reception, RoutingPlan routing, PartLibrary parts, Func<Job,
+    ReceptionPlan> receive)
 {
     private readonly FindingList _findings = new();
 
@@ -25,7 +26,8 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
                        select Window(e, (AmplifierPart)e.Part, today)).ToArray();
         if (today.Weight == 0) return cabling with { Windows = windows };
         var trials = Turned().Concat(new TrialSource(job, _chain, parts).All()).Take(MostTrials + 1).ToArray();
-        return cabling with { Windows = windows, Fixes = [.. Fixes(trials.Take(MostTrials), today)], TrialsCut = trials.Length > MostTrials };
+        return cabling with { Windows = windows, Fixes = [.. Fixes(trials.Take(MostTrials), today)],
+            TrialsCut = trials.Length > MostTrials };
     }
 
     // An aim that the job fixes may be worse than the best one.
@@ -42,7 +44,8 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
         var weakest = today.Margins.OrderBy(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).First().Key;
         var known = today.Faults.Select(Key).ToHashSet();
         return trials.Select(t => (Trial: t, After: (t.Reception is { } moved ? new TrialBench(code, moved, routing) : _bench).Try(t.Job)))
-            .Where(p => p.After.Weight < today.Weight && p.After.Faults.Where(f => f.Severity == Severity.Stop).All(f => known.Contains(Key(f))))
+            .Where(p => p.After.Weight < today.Weight
+                && p.After.Faults.Where(f => f.Severity == Severity.Stop).All(f => known.Contains(Key(f))))
             .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Adds.Count).ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3))
             .ThenBy(p => p.Trial.Change.Id, StringComparer.Ordinal).ThenBy(p => p.Trial.Change.Run, StringComparer.Ordinal)
             .ThenBy(p => p.Trial.Change.Part, StringComparer.Ordinal).ThenBy(p => p.Trial.Change.Element, StringComparer.Ordinal)
@@ -52,7 +55,8 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
     }
 
     private static FixPlan Fix(Trial trial, string weakest, Outcome after, Outcome today, HashSet<(string, SourceSpan)> known) =>
-        new(trial.Change.Id, [.. trial.Adds.Select(a => a.Name)], weakest, after.Margins[weakest], after.Margins[weakest] - today.Margins[weakest],
+        new(trial.Change.Id, [.. trial.Adds.Select(a => a.Name)], weakest, after.Margins[weakest],
+            after.Margins[weakest] - today.Margins[weakest],
             known.Count(k => after.Faults.All(f => Key(f) != k)), after.Faults.Count(f => f.Severity != Severity.Note))
         {
             Element = trial.Change.Element,
@@ -70,12 +74,15 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
     private GainWindow Window(Element e, AmplifierPart part, Outcome today)
     {
         var set = e.Setting?.Db ?? part.AmplificationDb!.Points.Max(p => p.Value);
-        var tried = TrialSource.Range(part).Select(db => (Db: db, _bench.Try(ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db))).Weight)).ToArray();
+        var tried = TrialSource.Range(part).Select(db =>
+            (Db: db, _bench.Try(ChainEdit.Exchange(job, e, e.Part, Gain.FromDb(db))).Weight)).ToArray();
         var least = tried.Select(t => t.Weight).Append(today.Weight).Min();
         var runs = Runs([.. tried.Where(t => t.Weight == least).Select(t => t.Db)]);
-        var (from, to) = runs.Length == 0 ? (set, set) : runs.FirstOrDefault(r => r.From <= set && set <= r.To, runs.MaxBy(r => r.To - r.From));
+        var (from, to) = runs.Length == 0 ? (set, set)
+            : runs.FirstOrDefault(r => r.From <= set && set <= r.To, runs.MaxBy(r => r.To - r.From));
         if (set < from || set > to)
-            _findings.Add(Severity.Caution, "setting-outside-window", e.SettingAt, ("element", e.Id), ("set_db", set), ("from_db", from), ("to_db", to),
+            _findings.Add(Severity.Caution, "setting-outside-window", e.SettingAt, ("element", e.Id), ("set_db", set), ("from_db", from),
+                ("to_db", to),
                 ("whole", least == 0));
         return new GainWindow(e.Id, from, to, set, least == 0);
     }

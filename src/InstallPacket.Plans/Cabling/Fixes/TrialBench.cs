@@ -26,7 +26,8 @@ internal sealed class TrialBench(CodeFamily code, ReceptionPlan reception, Routi
         new OutletRules(job, code, reception, findings).Check(outlets);
         new AmplifierRules(job, reception, chain, steps, loads, findings).Check();
         new FeedPlanner(job, chain, routing, steps.Work, findings).Plan();
-        var margins = outlets.SelectMany(o => o.Channels).GroupBy(c => c.Station, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Min(c => c.MarginDb), StringComparer.Ordinal);
+        var margins = outlets.SelectMany(o => o.Channels).GroupBy(c => c.Station, StringComparer.Ordinal).ToDictionary(g => g.Key, g =>
+            g.Min(c => c.MarginDb), StringComparer.Ordinal);
         return new Outcome(margins, findings.Sorted);
     }
 }

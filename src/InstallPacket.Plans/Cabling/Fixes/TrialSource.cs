@@ -22,7 +22,8 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
     /// <summary>The settings of a variable amplifier, whole decibels.</summary>
     public static IEnumerable<double> Range(AmplifierPart part)
     {
-        for (var db = Math.Ceiling(part.LeastAmplificationDb ?? 0); db <= part.AmplificationDb!.Points.Max(p => p.Value); db++) yield return db;
+        for (var db = Math.Ceiling(part.LeastAmplificationDb ?? 0); db <= part.AmplificationDb!.Points.Max(p =>
+            p.Value); db++) yield return db;
     }
 
     // An amplifier for an amplifier with the same supply; a splitter or a tap for either, with enough outputs.
@@ -30,7 +31,8 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         from e in job.Cabling.Chain
         where e.Part is AmplifierPart or SplitterPart or TapPart
         from other in _library.OfType<ChainPart>()
-        where (other.Kind == e.Part.Kind || (Splits(other) && Splits(e.Part))) && other.Id != e.Part.Id && other.SupplyV == e.Part.SupplyV && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max()
+        where (other.Kind == e.Part.Kind || (Splits(other) && Splits(e.Part))) && other.Id != e.Part.Id && other.SupplyV == e.Part.SupplyV
+            && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max()
         select new Trial(Change.Exchange(e.Id, other.Id), ChainEdit.Exchange(job, e, other), [other]);
 
     private static bool Splits(ChainPart part) => part is SplitterPart or TapPart;
@@ -44,7 +46,8 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
     // An amplifier that is fed through its cable goes together with its inserter.
     private Job? Without(Element amplifier)
     {
-        var inserter = job.Cabling.Chain.FirstOrDefault(i => i.Part is PowerInserterPart && amplifier.Part.SupplyV is not null && chain.PathTo(i).Contains(amplifier));
+        var inserter = job.Cabling.Chain.FirstOrDefault(i => i.Part is PowerInserterPart && amplifier.Part.SupplyV is not null
+            && chain.PathTo(i).Contains(amplifier));
         var shorter = inserter is null ? job : ChainEdit.Remove(job, inserter);
         return shorter is null ? null : ChainEdit.Remove(shorter, shorter.Cabling.Chain.First(e => e.Id == amplifier.Id));
     }
@@ -55,7 +58,8 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         from run in job.Routing.Runs
         where run.Cable.Id != cable.Id
         select new Trial(Change.Cable(run.Id, cable.Id),
-            job with { Routing = job.Routing with { Runs = [.. job.Routing.Runs.Select(r => r.Id == run.Id ? r with { Cable = cable } : r)] } }, [cable]);
+            job with { Routing = job.Routing with { Runs = [.. job.Routing.Runs.Select(r => r.Id == run.Id ? r with { Cable = cable }
+                : r)] } }, [cable]);
 
     private IEnumerable<Trial> Pads() =>
         from e in job.Cabling.Chain
@@ -80,7 +84,8 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
             if (Fed(ChainEdit.InsertBehind(job, root, Amplifier, amplifier), inserter) is { } added)
                 yield return new(Change.Add(amplifier.Id, inserter.Id), added, [amplifier, inserter]);
             foreach (var old in job.Cabling.Chain.Where(e => e.Part is AmplifierPart && e.Part.SupplyV is null))
-                if (ChainEdit.Remove(job, old) is { } without && Fed(ChainEdit.InsertBehind(without, root, Amplifier, amplifier), inserter) is { } moved)
+                if (ChainEdit.Remove(job, old) is { } without
+                    && Fed(ChainEdit.InsertBehind(without, root, Amplifier, amplifier), inserter) is { } moved)
                     yield return new(Change.Move(old.Id, amplifier.Id, inserter.Id), moved, [amplifier, inserter]);
         }
     }
@@ -92,7 +97,8 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         var at = job.Cabling.Chain.First(e => e.Id == Amplifier);
         while (chain.FedBy(at).ToArray() is [var next])
         {
-            if (next.Part is OutletPart || next.Part.Outputs > 1 || !next.Part.PassesPower(1)) return ChainEdit.InsertBefore(job, next, Inserter, inserter);
+            if (next.Part is OutletPart || next.Part.Outputs > 1 || !next.Part.PassesPower(1)) return ChainEdit.InsertBefore(job, next,
+                Inserter, inserter);
             at = next;
         }
         return null;

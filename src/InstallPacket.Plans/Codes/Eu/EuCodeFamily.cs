@@ -1,6 +1,7 @@
 namespace InstallPacket.Plans.Codes.Eu;
 
-/// <summary>European practice. Distances from power wiring stand in national rules, which its tables do not hold: nothing is guessed.</summary>
+/// <summary>European practice. Distances from power wiring stand in national rules, which its tables do not hold: nothing is
+/// guessed.</summary>
 public sealed class EuCodeFamily() : CodeFamily("Codes/Eu")
 {
     /// <inheritdoc/>

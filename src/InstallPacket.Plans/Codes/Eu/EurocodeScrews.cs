@@ -11,7 +11,8 @@ internal sealed class EurocodeScrews : IScrewCode
 
     private static readonly Constant AtTheEnd = new("diameters-to-the-end-europe", 7, "en-1995-1-1", Provenance.Memory);
     private static readonly Constant AtTheEdge = new("diameters-to-a-loaded-edge-europe", 4, "en-1995-1-1", Provenance.Memory);
-    private static readonly Constant Tensile = new("tensile-strength-of-screws", EuropeanScrew.TensilePa / 1e6, "en-1995-1-1", Provenance.Memory);
+    private static readonly Constant Tensile = new("tensile-strength-of-screws", EuropeanScrew.TensilePa / 1e6, "en-1995-1-1",
+        Provenance.Memory);
 
     public string TimberExample => "c24";
 
@@ -32,7 +33,8 @@ internal sealed class EurocodeScrews : IScrewCode
 
     public (double Least, double Most) LeadHole(ScrewCase screw, double diameterM)
     {
-        var lead = screw.Work.Apply(MountingFormulas.EuropeanLeadHole, screw.Subject, screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM).In(1000)) / 1000;
+        var lead = screw.Work.Apply(MountingFormulas.EuropeanLeadHole, screw.Subject,
+            screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM).In(1000)) / 1000;
         return (0.9 * lead, 1.1 * lead);
     }
 
@@ -67,9 +69,11 @@ internal sealed class EurocodeScrews : IScrewCode
     {
         var (f, work, name) = (screw.Fixing, screw.Work, screw.Subject);
         if (thread <= 0) return new WoodScrewResistance(work, MountTerms.None, MountTerms.None);
-        Term d = f.Part.Figure(PartKeys.Diameter, shape.DiameterM).In(1000), kmod = Term.Table(NumberTables.TimberModification, f.Wet ? "wet" : "dry", EuropeanScrew.Modification(f.Wet));
+        Term d = f.Part.Figure(PartKeys.Diameter, shape.DiameterM).In(1000),
+            kmod = Term.Table(NumberTables.TimberModification, f.Wet ? "wet" : "dry", EuropeanScrew.Modification(f.Wet));
         ledger.Screws.Add(new(name, thread, depth, depth, 1));
-        Term length = ScrewShape.Of(name, "thread_m", thread).In(1000), density = Term.Table(NumberTables.TimberClasses, $"{Class(f).Name}.density", Class(f).DensityKgM3);
+        Term length = ScrewShape.Of(name, "thread_m", thread).In(1000),
+            density = Term.Table(NumberTables.TimberClasses, $"{Class(f).Name}.density", Class(f).DensityKgM3);
         var strength = work.Apply(EuropeanScrew.StrengthFormula, name, d, length, density);
         var axial = work.Apply(EuropeanScrew.WithdrawalFormula, name, strength, d, length);
         var lateral = work.Apply(EuropeanScrew.LateralFormula, name, d, ScrewShape.Of(name, "depth_m", depth).In(1000), density, Tensile);
@@ -78,7 +82,8 @@ internal sealed class EurocodeScrews : IScrewCode
     }
 
     private static Row Distance(ScrewCase screw, string side, Constant diameters, double diameterM) =>
-        screw.Work.Apply(MountingFormulas.EuropeanDistance, $"{screw.Subject}, {side}", diameters, screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM));
+        screw.Work.Apply(MountingFormulas.EuropeanDistance, $"{screw.Subject}, {side}", diameters,
+            screw.Fixing.Part.Figure(PartKeys.Diameter, diameterM));
 
     private static TimberClass Class(Fixing f) => TimberClass.Find(f.Timber?.Value ?? "") ?? TimberClass.All[0];
 }

@@ -26,9 +26,11 @@ internal sealed class NdsScrews : IScrewCode
     public (double Least, double Most) LeadHole(ScrewCase screw, double diameterM)
     {
         var (f, thin, gravity) = (screw.Fixing, Thin(screw.Fixing), Wood(screw.Fixing).Gravity);
-        var (least, most) = thin is null ? LeadHoleOf(diameterM, gravity) : Calc.Mounting.Wood.LeadHole.WoodScrewRangeM(thin.RootM, gravity);
+        var (least, most) = thin is null ? LeadHoleOf(diameterM, gravity)
+            : Calc.Mounting.Wood.LeadHole.WoodScrewRangeM(thin.RootM, gravity);
         var formula = thin is null ? Calc.Mounting.Wood.LeadHole.RangeFormula : Calc.Mounting.Wood.LeadHole.WoodScrewFormula;
-        Term width = thin is null ? f.Part.Figure(PartKeys.Diameter, diameterM) : Term.Table(NumberTables.WoodScrews, $"{thin.Name}.root", thin.RootM);
+        Term width = thin is null ? f.Part.Figure(PartKeys.Diameter, diameterM)
+            : Term.Table(NumberTables.WoodScrews, $"{thin.Name}.root", thin.RootM);
         screw.Work.Apply(formula, false, $"{screw.Subject}, smallest", width, NdsCapacity.GravityOf(f));
         screw.Work.Apply(formula, true, $"{screw.Subject}, largest", width, NdsCapacity.GravityOf(f));
         return (least, most);
@@ -48,9 +50,12 @@ internal sealed class NdsScrews : IScrewCode
         return screw.Fixing.Part.Form == FixingForm.LagScrew ? capacity.Lag() : capacity.ThinScrew();
     }
 
-    private static (double Least, double Most) LeadHoleOf(double diameterM, double gravity) => Calc.Mounting.Wood.LeadHole.RangeM(diameterM, gravity);
+    private static (double Least, double Most) LeadHoleOf(double diameterM, double gravity) =>
+        Calc.Mounting.Wood.LeadHole.RangeM(diameterM, gravity);
 
-    private static WoodScrew? Thin(Fixing f) => f.Part is { Form: FixingForm.WoodScrew, DiameterM: { } diameter } ? WoodScrew.Find(diameter) : null;
+    private static WoodScrew? Thin(Fixing f) => f.Part is { Form: FixingForm.WoodScrew, DiameterM: { } diameter }
+        ? WoodScrew.Find(diameter) : null;
 
-    private static SpecificGravity Wood(Fixing f) => SpecificGravity.Find(f.Timber?.Value ?? "") ?? SpecificGravity.Find(SpecificGravity.Unknown)!;
+    private static SpecificGravity Wood(Fixing f) => SpecificGravity.Find(f.Timber?.Value ?? "")
+        ?? SpecificGravity.Find(SpecificGravity.Unknown)!;
 }

@@ -2,7 +2,8 @@ using InstallPacket.Calc.Siting;
 
 namespace InstallPacket.Plans.Siting.Ground;
 
-/// <summary>Places along a geodesic. Nodes are computed exactly every kilometre; between them a straight line in latitude and longitude errs by less than 0.2 m below 80 degrees of latitude.</summary>
+/// <summary>Places along a geodesic. Nodes are computed exactly every kilometre; between them a straight line in latitude and longitude
+/// errs by less than 0.2 m below 80 degrees of latitude.</summary>
 internal sealed class GeodesicWalk
 {
     private const double NodeM = 1000;

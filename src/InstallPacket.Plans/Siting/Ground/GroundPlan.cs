@@ -6,7 +6,8 @@ namespace InstallPacket.Plans.Siting.Ground;
 /// <param name="SiteGroundM">Ground at the antenna by the tiles; null when they do not cover it.</param>
 /// <param name="Tiles">The tiles used.</param>
 /// <param name="Missing">Names of tiles that would be needed and are not there.</param>
-public sealed record GroundPlan(string Folder, double SpacingArcS, double? SiteGroundM, IReadOnlyList<TilePlan> Tiles, IReadOnlyList<string> Missing);
+public sealed record GroundPlan(string Folder, double SpacingArcS, double? SiteGroundM, IReadOnlyList<TilePlan> Tiles,
+    IReadOnlyList<string> Missing);
 
 /// <summary>A tile that was used.</summary>
 /// <param name="Path">Path below the jobs folder.</param>
@@ -37,7 +38,8 @@ public sealed record SkylinePoint(double BearingTrueDeg, double? AngleDeg, doubl
 /// <param name="Edges">Edges that govern.</param>
 /// <param name="Points">The profile from the antenna outward, thinned for drawing: summits, edges and the tightest spot are kept.</param>
 public sealed record PathPlan(
-    string Site, int Number, string Station, string From, double FrequencyMhz, double DistanceKm, double AntennaM, double TransmitterM, bool InSight,
+    string Site, int Number, string Station, string From, double FrequencyMhz, double DistanceKm, double AntennaM, double TransmitterM,
+        bool InSight,
     double ClearShare, double ClearAtKm, IReadOnlyList<PathEdge> Edges, IReadOnlyList<PathPoint> Points)
 {
     /// <summary>The point of the smallest clearance; it is one of the points.</summary>

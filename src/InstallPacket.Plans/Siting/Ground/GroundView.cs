@@ -2,7 +2,8 @@ using InstallPacket.Calc.Siting;
 
 namespace InstallPacket.Plans.Siting.Ground;
 
-/// <summary>What is known of the ground around the job: tiles and measured profiles. A path is sampled once, whatever asks for it.</summary>
+/// <summary>What is known of the ground around the job: tiles and measured profiles. A path is sampled once, whatever asks for
+/// it.</summary>
 internal sealed class GroundView
 {
     private readonly Job _job;
@@ -22,7 +23,8 @@ internal sealed class GroundView
     {
         if (_paths.TryGetValue((s.LatitudeDeg, s.LongitudeDeg), out var path)) return path;
         var line = Geodesic.Inverse(_job.Siting.LatitudeDeg.Value, _job.Siting.LongitudeDeg.Value, s.LatitudeDeg, s.LongitudeDeg);
-        return _paths[(s.LatitudeDeg, s.LongitudeDeg)] = MeasuredFor(s) is { } measured ? PathSampler.Measured(measured, line.DistanceM) : line.DistanceM < 100 ? null : _sampler.Tiles(line);
+        return _paths[(s.LatitudeDeg, s.LongitudeDeg)] = MeasuredFor(s) is { } measured ? PathSampler.Measured(measured, line.DistanceM)
+            : line.DistanceM < 100 ? null : _sampler.Tiles(line);
     }
 
     /// <summary>The measured profile toward the site of a station, or null.</summary>

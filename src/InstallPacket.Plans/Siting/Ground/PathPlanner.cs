@@ -12,25 +12,29 @@ internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<Obst
     public PathPlan? Plan(SitePlan site, Station station)
     {
         if (station.AboveSeaM is not { } top || ground.Toward(station) is not { Whole: true } path || path.LengthM < 1) return null;
-        var own = work.Apply(SitingFormulas.AboveSea, $"antenna, toward {site.Name}", Term.Ground("house", path.HeightsM[0]), job.AntennaHeight());
+        var own = work.Apply(SitingFormulas.AboveSea, $"antenna, toward {site.Name}", Term.Ground("house", path.HeightsM[0]),
+            job.AntennaHeight());
         var frequency = ChannelRaster.Find(station.Raster, station.Channel)!.CentreMHz;
         PathPoint At(int i) => Point(path, i, own, top, frequency);
         var (tightest, share) = Tightest(path, At);
         var worst = At(tightest);
         ShowTightest(path, worst, own, site, station);
         var edges = share < 0 ? Horizons(path, own, top, site) : [];
-        return new PathPlan(site.Name, site.Number, station.Id, path.From, frequency, path.LengthM / 1000, own, top, share >= 0, share, worst.DistanceKm,
+        return new PathPlan(site.Name, site.Number, station.Id, path.From, frequency, path.LengthM / 1000, own, top, share >= 0, share,
+            worst.DistanceKm,
             [.. edges.Select(e => Edge(path, e))], Thin(path, [tightest, .. edges.Select(e => e.Index)], At))
         {
             Tightest = worst,
-            Obstructions = [.. obstructions.Where(o => Stands(o, site)).OrderBy(o => o.DistanceM).ThenBy(o => o.Name, StringComparer.Ordinal).Select(o => o.Name)],
+            Obstructions = [.. obstructions.Where(o => Stands(o, site)).OrderBy(o => o.DistanceM).ThenBy(o => o.Name,
+                StringComparer.Ordinal).Select(o => o.Name)],
         };
     }
 
     private void ShowTightest(GroundPath path, PathPoint worst, Term own, SitePlan site, Station station)
     {
         var (plan, place) = ($"siting.paths[{site.Name}]", $"{site.Name} at {UnitText.Number(worst.DistanceKm, 2)} km");
-        Term length = Term.Plan(plan + ".distance_km", path.LengthM / 1000), d1 = Term.Plan(plan + ".tightest.distance_km", worst.DistanceKm);
+        Term length = Term.Plan(plan + ".distance_km", path.LengthM / 1000),
+            d1 = Term.Plan(plan + ".tightest.distance_km", worst.DistanceKm);
         Subject about = $"{site.Name} at {UnitText.Number(worst.DistanceKm, 2)} km";
         work.Apply(EffectiveEarth.ClearanceFormula, $"{site.Name}, ground at {UnitText.Number(worst.DistanceKm, 2)} km",
             own, station.AboveSea(), length.In(1000), d1.In(1000), Term.Ground(place, worst.GroundM));
@@ -74,7 +78,8 @@ internal sealed class PathPlanner(Job job, GroundView ground, IReadOnlyList<Obst
         path.HeightsM[e.Index] + EffectiveEarth.BulgeM(e.Index * path.StepM, path.LengthM - e.Index * path.StepM), e.AngleDeg);
 
     private static (int Index, double AngleDeg) Horizon(GroundPath path, double from, Func<int, double> distance) =>
-        Enumerable.Range(1, path.HeightsM.Length - 2).Select(i => (i, EffectiveEarth.ElevationAngleDeg(from, path.HeightsM[i], distance(i)))).MaxBy(p => p.Item2);
+        Enumerable.Range(1, path.HeightsM.Length - 2).Select(i =>
+            (i, EffectiveEarth.ElevationAngleDeg(from, path.HeightsM[i], distance(i)))).MaxBy(p => p.Item2);
 
     // The highest sample of each group, so that no summit is lost, both ends, and the points that are marked on the drawing.
     private static PathPoint[] Thin(GroundPath path, int[] marked, Func<int, PathPoint> at)

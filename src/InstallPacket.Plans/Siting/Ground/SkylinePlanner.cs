@@ -19,9 +19,11 @@ internal sealed class SkylinePlanner(Job job, CompassPlan compass, ITerrain? ter
 
     private SkylinePoint Point(double bearing)
     {
-        var arc = job.Siting.Horizon.FirstOrDefault(h => Math.Abs(Bearing.Turn(TrueBearing.Of(h.Bearing, compass), bearing)) <= h.WidthDeg / 2);
+        var arc = job.Siting.Horizon.FirstOrDefault(h =>
+            Math.Abs(Bearing.Turn(TrueBearing.Of(h.Bearing, compass), bearing)) <= h.WidthDeg / 2);
         if (arc is not null) return new(bearing, arc.AngleDeg, null, "measured");
-        return terrain is not null && Highest(terrain, bearing) is { } top ? new(bearing, top.AngleDeg, top.DistanceM / 1000, top.Whole ? "tiles" : "tiles in part") : new(bearing, null, null, "unknown");
+        return terrain is not null && Highest(terrain, bearing) is { } top
+            ? new(bearing, top.AngleDeg, top.DistanceM / 1000, top.Whole ? "tiles" : "tiles in part") : new(bearing, null, null, "unknown");
     }
 
     // Steps grow with distance: a hill of one degree is as wide as its distance / 57.
