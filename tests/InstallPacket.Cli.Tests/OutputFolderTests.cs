@@ -166,6 +166,20 @@ public class OutputFolderTests
         Assert.Equal(ExitCode.Done, shop.Build("quay-loft").Code);
     }
 
+    [Theory]
+    [InlineData("{{ job.title | slice: \"x\" }}", "invalid number")]
+    [InlineData("{{ 1 | divided_by: 0 }}", "")]
+    [InlineData("{{ 79228162514264337593543950335 | plus: 1 }}", "")]
+    public void Bad_filter_argument_in_a_theme_names_the_template(string text, string says)
+    {
+        using var shop = Workshop.WithDemoJobs();
+        shop.Write("theme/templates/packet.md.liquid", text + "\n");
+        var run = shop.Build("--theme", Path.Combine(shop.Root, "theme"), "quay-loft");
+        Assert.Equal(ExitCode.JobFailed, run.Code);
+        Assert.Contains("quay-loft: templates/packet.md.liquid", run.Errors, StringComparison.Ordinal);
+        Assert.Contains(says, run.Errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Link_in_a_theme_is_refused()
     {

@@ -33,5 +33,6 @@ internal sealed class WordText(string id, string text, SourceSpan at)
 
     /// <summary>Whether an exception says that the text asks for what is not there.</summary>
     public static bool IsMistake(Exception e) => e is UnknownNameException or FluidException or InvalidOperationException
-        or InvalidDataException or FormatException or DivideByZeroException;
+        or InvalidDataException or FormatException or DivideByZeroException or ArgumentException or OverflowException or InvalidCastException
+        or OutOfMemoryException;
 }

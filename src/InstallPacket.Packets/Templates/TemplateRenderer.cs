@@ -86,7 +86,7 @@ public sealed partial class TemplateRenderer
             var (file, line) = Locate(name, e.Name);
             throw new TemplateException(file, line, e.Message, e);
         }
-        catch (Exception e) when (e is FluidException or InvalidOperationException or FileNotFoundException or InvalidDataException or DivideByZeroException)
+        catch (Exception e) when (e is FileNotFoundException || WordText.IsMistake(e))
         {
             throw Explain(name, e, model);
         }
@@ -106,6 +106,7 @@ public sealed partial class TemplateRenderer
         var word = Quoted().Match(cause.Message);
         var (file, line) = word.Success ? Locate(name, word.Groups[1].Value) : (Theme.TemplatePath(name), null);
         var message = cause.Message.StartsWith(UndefinedVariable, StringComparison.Ordinal) ? UnknownMember(word.Groups[1].Value, model)
+            : cause is OutOfMemoryException ? "a loop or a text in it grows beyond the memory that a packet may take"
             : cause.Message;
         return new TemplateException(file, line, message, cause);
     }
