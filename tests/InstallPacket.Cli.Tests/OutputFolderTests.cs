@@ -181,6 +181,16 @@ public class OutputFolderTests
     }
 
     [Fact]
+    public void Pointer_in_the_place_of_a_font_is_a_mistake_of_the_theme()
+    {
+        using var shop = Workshop.WithDemoJobs();
+        shop.Write("theme/fonts/SourceSans3-It.ttf", "version 1\noid sha256:00\nsize 12\n");
+        var run = Assert.Throws<DocumentException>(() => shop.Build("--theme", Path.Combine(shop.Root, "theme"), "quay-loft"));
+        Assert.Contains("font 'fonts/SourceSans3-It.ttf' is not a TrueType file", run.Message, StringComparison.Ordinal);
+        Assert.Contains("fetch the file itself", run.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Link_in_a_theme_is_refused()
     {
         using var shop = Workshop.WithDemoJobs();

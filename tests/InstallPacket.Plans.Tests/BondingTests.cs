@@ -209,6 +209,17 @@ public class BondingTests
     }
 
     [Fact]
+    public void The_collection_area_of_the_house_does_not_depend_on_where_its_outline_begins()
+    {
+        var jobs = DemoJobs.Load();
+        var job = jobs.Job("alder-lane");
+        var house = job.Routing.House!;
+        var moved = job with { Routing = job.Routing with { House = house with { Footprint = [.. house.Footprint.Select(p => p with { Right = p.Right + 3, Up = p.Up + 2 })] } } };
+        var here = DemoPlans.Of("alder-lane").Bonding.Strikes!.HouseM2!.Value;
+        Assert.Equal(here, Planner.Plan(moved, jobs.Parts(), null, []).Bonding.Strikes!.HouseM2!.Value, 6);
+    }
+
+    [Fact]
     public void Every_number_says_how_it_is_known() => Assert.All(CodeFamilies.BuiltIn.Of("us").Bonding.Concat(CodeFamilies.BuiltIn.Of("eu").Bonding), b =>
     {
         Assert.Contains(b.Provenance, (string[])["read", "memory", "derived", "common practice"]);

@@ -78,7 +78,17 @@ public sealed class Theme
     /// <param name="name">Its name without folder and ending.</param>
     public static string TemplatePath(string name) => TemplateFolder + name + TemplateEnding;
 
-    private FontFace Face(string path) => new(path, Bytes(path));
+    private FontFace Face(string path)
+    {
+        try
+        {
+            return new(path, Bytes(path));
+        }
+        catch (InvalidDataException e)
+        {
+            throw new DocumentException($"{e.Message}. If it is a pointer to a file kept elsewhere, fetch the file itself", e);
+        }
+    }
 
     private byte[] Bytes(string path) =>
         Files.TryGetValue(path, out var bytes) ? bytes : throw new DocumentException($"the theme has no file '{path}'");
