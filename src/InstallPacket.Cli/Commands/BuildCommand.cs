@@ -18,14 +18,13 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
         using var output = OutputFolder.Open(outFolder, Patience);
         var tiles = new TileHashes(files, output.TileStore);
         var inputs = new InputHash(files, theme, tiles);
-        var set = PlannedJob.All(files, options.Only, id => Unchanged(id, inputs, output));
-        var builder = new PacketBuilder(theme);
-        var results = set.Jobs.AsParallel().AsOrdered().Select(job => new PacketBuild(builder, output, inputs).Run(job)).ToArray();
-        Report(files, set, results);
+        var packet = new PacketBuild(new PacketBuilder(theme), output, inputs);
+        var (shared, results) = PlannedJob.Each(files, options.Only, id => Unchanged(id, inputs, output), packet.Run);
+        Report(files, shared, results);
         tiles.Save();
         output.WriteFile(new("index.html", IndexPage(theme, files, output, results)));
         foreach (var font in theme.WebFonts) output.WriteFile(new(font.Key, font.Value));
-        return results.Any(r => r.State is "stale" or "not built") || set.SharedFindings.Any(f => f.Severity == Severity.Stop)
+        return results.Any(r => r.State is "stale" or "not built") || shared.Any(f => f.Severity == Severity.Stop)
             ? ExitCode.JobFailed
             : strict && results.Any(r => r.State == "stopped") ? ExitCode.JobFailed : ExitCode.Done;
     }
@@ -35,10 +34,10 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
         !force && PacketManifest.Of(output.PacketFolder(id)) is { } manifest && manifest.Inputs == inputs.Of(id, manifest.Placed)
         && manifest.IsWhole(output.PacketFolder(id)) ? manifest : null;
 
-    private void Report(IJobFiles files, JobSet set, PacketResult[] results)
+    private void Report(IJobFiles files, IReadOnlyList<Finding> shared, PacketResult[] results)
     {
         var printer = options.Printer(files);
-        printer.Print(terminal.Error, set.SharedFindings);
+        printer.Print(terminal.Error, shared);
         foreach (var r in results)
         {
             printer.Print(terminal.Error, r.Findings, r.Units);

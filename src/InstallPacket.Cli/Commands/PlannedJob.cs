@@ -16,16 +16,27 @@ internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> 
     /// <param name="unchanged">The packet of a job that stands whole and was made from the same inputs; null when all are planned.</param>
     public static JobSet All(IJobFiles files, IReadOnlyList<string> only, Func<string, PacketManifest?>? unchanged = null)
     {
+        var (shared, jobs) = Each(files, only, unchanged, job => job);
+        return new JobSet(shared, jobs);
+    }
+
+    /// <summary>Reads and plans jobs, and does something with each while the others are still planned, so that no plan is kept longer than it is used.</summary>
+    /// <typeparam name="T">What comes of a job.</typeparam>
+    /// <param name="files">The author's files.</param>
+    /// <param name="only">Names of jobs; empty for all.</param>
+    /// <param name="unchanged">The packet of a job that stands whole and was made from the same inputs; null when all are planned.</param>
+    /// <param name="use">What is done with each.</param>
+    public static (IReadOnlyList<Finding> Shared, T[] Results) Each<T>(
+        IJobFiles files, IReadOnlyList<string> only, Func<string, PacketManifest?>? unchanged, Func<PlannedJob, T> use)
+    {
         var shared = new FindingList();
         if (files is FolderJobFiles folder)
             foreach (var link in folder.Links()) shared.Add(Severity.Caution, "link-skipped", new(link, 0, 0), ("path", link));
         var parts = PartLibraryReader.Read(files, shared);
         var ids = JobReader.JobIds(files).Where(id => only.Count == 0 || only.Contains(id)).ToArray();
-        var jobs = ids.AsParallel().AsOrdered().Select(id =>
-        {
-            return unchanged?.Invoke(id) is { } same ? new PlannedJob(id, null, [], JobUnits.Unknown, same) : One(files, parts, id);
-        }).ToArray();
-        return new JobSet(shared.Sorted, jobs);
+        var results = ids.AsParallel().AsOrdered().Select(id => use(
+            unchanged?.Invoke(id) is { } same ? new PlannedJob(id, null, [], JobUnits.Unknown, same) : One(files, parts, id))).ToArray();
+        return (shared.Sorted, results);
     }
 
     private static PlannedJob One(IJobFiles files, PartLibrary parts, string id)

@@ -33,7 +33,15 @@ internal sealed class TileHashes(IJobFiles files, string store)
     /// <summary>Keeps what was found, for the next run.</summary>
     public void Save()
     {
-        if (_new) File.WriteAllLines(store, _known.OrderBy(k => k.Key, StringComparer.Ordinal).Select(k => k.Value + " " + k.Key));
+        if (!_new) return;
+        try
+        {
+            File.WriteAllLines(store, _known.OrderBy(k => k.Key, StringComparer.Ordinal).Select(k => k.Value + " " + k.Key));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The next run hashes again.
+        }
     }
 
     private static string Hash(Stream tile) => Convert.ToHexStringLower(SHA256.HashData(tile));
