@@ -42,9 +42,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             findings.Add(Severity.Stop, "job-name-unfit", new(path, 0, 0), ("name", id));
             return null;
         }
-        var file = files.Read(path, FileBounds.JobBytes);
-        if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings)
-            || YamlGate.Load(file, findings) is not { } root) return null;
+        if (new JobLayers(files, findings).Load(path) is not { } root) return null;
         var checker = new NodeChecker(findings);
         var group = checkedFile = checker.Group(root, KeyCatalogue.Job, "");
         var (stations, complete) = Stations(id, group.Maybe(JobKeys.Reception)?.Value, findings);

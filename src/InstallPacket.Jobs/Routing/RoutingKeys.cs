@@ -27,6 +27,16 @@ internal static class RoomKeys
     public static GroupKind Group => Keys.Group;
 }
 
+/// <summary>The keys of a place that nobody measured.</summary>
+internal static class PlaceKeys
+{
+    private static readonly KeyList Keys = new();
+
+    public static readonly Key<string> Room = Keys.Optional("room", new TextKind(60), "The room or the part of the house that it is in.");
+
+    public static GroupKind Group => Keys.Group;
+}
+
 /// <summary>The keys of <c>house</c>.</summary>
 internal static class HouseKeys
 {
@@ -34,6 +44,15 @@ internal static class HouseKeys
 
     public static readonly Key<IReadOnlyList<Sourced<double[]>>> Footprint = Keys.Required(
         "footprint", new ListKind<double[]>(new PositionKind("right", "up"), 3, 40), "Corners of the house in plan, in order.");
+
+    public static readonly Key<double> Width = Keys.Optional(
+        "width", new QuantityKind(Dimension.Length, 1, 200, "m"), "Length of the front; with `depth` in place of `footprint`, for a house that is a box.");
+
+    public static readonly Key<double> BoxDepth = Keys.Optional(
+        "depth", new QuantityKind(Dimension.Length, 1, 200, "m"), "How deep the box is behind its front.");
+
+    public static readonly Key<Bearing> Front = Keys.Optional(
+        "front", new BearingKind(), "The bearing to which the front looks; in place of `plan-up`: the plan has the front below.");
 
     public static readonly Key<double> Eaves = Keys.Required(
         "eaves", new QuantityKind(Dimension.Length, 1, 60, "m"), "Height of the eaves above the ground.");
@@ -177,9 +196,14 @@ internal static class RoutingKeys
     public static readonly Key<CheckedGroup> House = Keys.Optional(
         "house", HouseKeys.Group, "The outline of the house, for the sketch and for the checks of the route.");
 
-    public static readonly Key<IReadOnlyList<Entry<double[]>>> Points = Keys.Required(
-        "points", new MapKind<double[]>(new PositionKind("right", "up", "height"), "point", 2, 300),
+    public static readonly Key<IReadOnlyList<Entry<double[]>>> Points = Keys.Optional(
+        "points", new MapKind<double[]>(new PositionKind("right", "up", "height"), "point", 0, 300),
         "Named points: distance to the right and up on the plan from its corner, and height above the ground.");
+
+    public static readonly Key<IReadOnlyList<Entry<CheckedGroup>>> Places = Keys.Optional(
+        "places", new MapKind<CheckedGroup>(new ShortKind<CheckedGroup>(PlaceKeys.Group, new TextKind(160)), "point", 0, 300),
+        "Places in words: on a wall, as `west wall, 6 ft from the south corner, 5 ft up` or `north gable, at the ridge`; or a room, where "
+        + "nobody measured.");
 
     public static readonly Key<IReadOnlyList<Entry<CheckedGroup>>> WallPoints = Keys.Optional(
         "wall-points", new MapKind<CheckedGroup>(WallPointKeys.Group, "point", 0, 300),

@@ -112,6 +112,9 @@ internal static class SitingKeys
 {
     private static readonly KeyList Keys = new();
 
+    public static readonly Key<string> Place = Keys.Optional(
+        "place", new TextKind(60), "Latitude and longitude in one, for example `44.2900 N, 71.6100 W`; in place of the two.");
+
     public static readonly Key<double> Latitude = Keys.Required("latitude", new CoordinateKind(true), "Latitude of the antenna, WGS84.");
 
     public static readonly Key<double> Longitude = Keys.Required(
