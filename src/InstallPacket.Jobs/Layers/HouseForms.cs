@@ -34,7 +34,7 @@ internal sealed partial class HouseForms(FindingList findings)
         if (front is { } bearing)
         {
             var said = (YamlScalar)TreeEditor.Below(house, HouseKeys.Front.Name)!;
-            tree.AddIfAbsent(said with { Value = Text((bearing + 180) % 360) + " deg true" }, Section, RoutingKeys.PlanUp.Name);
+            tree.AddIfAbsent(said with { Quoted = false, Value = Text((bearing + 180) % 360) + " deg true" }, Section, RoutingKeys.PlanUp.Name);
             tree.Remove(Section, RoutingKeys.House.Name, HouseKeys.Front.Name);
         }
         if (TreeEditor.Below(house, HouseKeys.Width.Name) is not YamlScalar width
@@ -54,7 +54,7 @@ internal sealed partial class HouseForms(FindingList findings)
         if (walls is null) return Unclear(words, "no-house");
         double? Bearing(string side) => Array.IndexOf(Sides, side) is var at && at < 4 ? at * 90
             : (front ?? walls.PlanUpDeg + 180) + (side switch { "front" => 0, "back" => 180, "left" => 90, _ => 270 });
-        var height = form.Groups["height"].Success ? words with { Value = form.Groups["height"].Value }
+        var height = form.Groups["height"].Success ? words with { Value = form.Groups["height"].Value, Quoted = false }
             : tree.Find(Section, RoutingKeys.House.Name, form.Groups["edge"].Value == "ridge" ? HouseKeys.Ridge.Name : HouseKeys.Eaves.Name);
         if (height is null) return Unclear(words, "no-height");
         if (walls.Facing(Bearing(form.Groups["side"].Value)!.Value) is not { } wall) return Unclear(words, "wall");
@@ -67,7 +67,7 @@ internal sealed partial class HouseForms(FindingList findings)
             if (wall.StartsAt(Bearing(form.Groups["corner"].Value)!.Value) is not { } fromStart) return Unclear(words, "corner");
             along = fromStart ? reading.Value : wall.LengthM - reading.Value;
         }
-        YamlScalar Value(string text) => words with { Value = text };
+        YamlScalar Value(string text) => words with { Value = text, Quoted = false };
         return new(words.At, [new(Value("wall"), Value(Text(wall.Number))), new(Value("along"), Value(Text(along) + " m")),
             new(Value("height"), height)]) { Named = words.At };
     }

@@ -67,7 +67,7 @@ internal sealed partial class KitFiller(Kit kit, YamlScalar use, YamlMap given, 
         if (blanks.Count == 0) return scalar;
         foreach (var blank in blanks.Select(b => b.Groups[1].Value).Where(b => !_values.ContainsKey(b)))
         {
-            findings.Add(Severity.Stop, "kit-blank-unknown", scalar.At, ("kit", kit.Name), ("blank", blank), ("known", _values.Keys),
+            findings.Add(Severity.Stop, "kit-blank-unknown", scalar.At, ("kit", kit.Name), ("asked", blank), ("known", _values.Keys),
                 ("near", NearestWord.Of(blank, _values.Keys)));
             return scalar;
         }

@@ -24,8 +24,8 @@ internal sealed class ShortForms(FindingList findings)
         var comma = place.Value.IndexOf(',', StringComparison.Ordinal);
         var (latitude, longitude) = comma < 0 ? (place.Value, "") : (place.Value[..comma].Trim(), place.Value[(comma + 1)..].Trim());
         tree.Remove("siting", SitingKeys.Place.Name);
-        tree.AddIfAbsent(place with { Value = latitude }, "siting", SitingKeys.Latitude.Name);
-        tree.AddIfAbsent(place with { Value = longitude }, "siting", SitingKeys.Longitude.Name);
+        tree.AddIfAbsent(place with { Value = latitude, Quoted = false }, "siting", SitingKeys.Latitude.Name);
+        tree.AddIfAbsent(place with { Value = longitude, Quoted = false }, "siting", SitingKeys.Longitude.Name);
     }
 
     private void Elements(TreeEditor tree)
