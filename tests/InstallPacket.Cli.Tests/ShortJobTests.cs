@@ -38,7 +38,7 @@ public partial class ShortJobTests
     [Theory]
     [MemberData(nameof(Shown))]
     public void Demo_job_is_short(string id) =>
-        Assert.InRange(File.ReadAllLines(Path.Combine(DemoJobs.Checkout, "jobs", id, "job.yaml")).Length, 1, id == "sugarbush-lane" ? 44 : 80);
+        Assert.InRange(File.ReadAllLines(Path.Combine(DemoJobs.Checkout, "jobs", id, "job.yaml")).Length, 1, id == "sugar-lane" ? 44 : 80);
 
     private static string PlanOf(string folder, string id)
     {

@@ -8,7 +8,7 @@ internal static class DemoJobs
     public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow", "mill-yard", "pine-corner", "quay-loft"];
 
     /// <summary>All demo jobs as the repository shows them.</summary>
-    public static readonly IReadOnlyList<string> Shown = [.. Ids, "sugarbush-lane"];
+    public static readonly IReadOnlyList<string> Shown = [.. Ids, "sugar-lane"];
 
     private static readonly MemoryJobFiles Shared = FromDisk();
 
