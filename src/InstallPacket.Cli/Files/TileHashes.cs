@@ -51,7 +51,8 @@ internal sealed class TileHashes(IJobFiles files, string store)
         var known = new Dictionary<string, string>(StringComparer.Ordinal);
         try
         {
-            if (!File.Exists(store)) return known;
+            // A pipe has no length, and reading it might never end.
+            if (new FileInfo(store) is not { Exists: true, Length: > 0 }) return known;
             foreach (var line in File.ReadLines(store))
                 if (line.Length > 65 && line[64] == ' ') known[line[65..]] = line[..64];
         }
