@@ -29,7 +29,8 @@ internal static class ExitGuard
         {
             // Jobs run side by side; the fault of one comes wrapped.
             if (e is AggregateException { InnerExceptions: [var first, ..] }) e = first;
-            clean.Error.WriteLine($"installpacket {ProgramVersion.Text}: this is a bug in the program, sorry. {e.GetType().Name}: {e.Message}");
+            clean.Error.WriteLine($"installpacket {ProgramVersion.Text}: this is a bug in the program, sorry. "
+                + $"{e.GetType().Name}: {e.Message}");
             clean.Error.WriteLine(e.StackTrace);
             clean.Error.WriteLine("Please report it with the job file that caused it. Earlier packets are untouched.");
             return ExitCode.OurBug;

@@ -14,19 +14,28 @@ internal static class FuzzBench
     /// <returns>0 when there was no fault.</returns>
     public static int Run(string[] arguments)
     {
-        var (count, seed) = (int.Parse(Value(arguments, "--count") ?? "1000", CultureInfo.InvariantCulture), int.Parse(Value(arguments, "--seed") ?? "1", CultureInfo.InvariantCulture));
-        var kinds = FuzzKind.All();
-        var asked = Value(arguments, "--kind") is { } name ? kinds.Where(k => k.Name == name).ToArray() : kinds;
+        var (count, seed) = (int.Parse(Value(arguments, "--count") ?? "1000", CultureInfo.InvariantCulture), int.Parse(Value(arguments,
+            "--seed") ?? "1", CultureInfo.InvariantCulture));
+        var asked = FuzzKind.All.Where(k => Value(arguments, "--kind") is not { } name || k.Name == name).ToArray();
         if (asked.Length == 0)
         {
-            Console.Error.WriteLine("kinds: " + string.Join(", ", kinds.Select(k => k.Name)));
+            Console.Error.WriteLine("kinds: " + string.Join(", ", FuzzKind.All.Select(k => k.Name)));
             return 2;
         }
-        var shares = asked.Sum(k => k.Share);
         Console.WriteLine("| kind | goes as far as | inputs | exit 0 | exit 1 | exit 2 | exit 3 | faults | slowest s | memory MB | CPU s | first seed |");
         Console.WriteLine("|---|---|---:|---:|---:|---:|---:|---:|---:|---:|---:|---:|");
-        var faults = asked.Sum(k => new FuzzTally(k, arguments.Contains("--show")).Run(seed, Math.Max(1, (int)((long)count * k.Share / shares))));
-        foreach (var kind in kinds) kind.Dispose();
+        var faults = 0;
+        var left = (Inputs: count, Shares: 0);
+        (string Name, FuzzKind Kind)[] kinds = [.. asked.Select(k => (k.Name, k.Make()))];
+        left.Shares = kinds.Sum(k => k.Kind.Share);
+        foreach (var (name, kind) in kinds)
+        {
+            // What rounding leaves goes to the last kind.
+            var inputs = (int)Math.Round((double)left.Inputs * kind.Share / left.Shares);
+            left = (left.Inputs - inputs, left.Shares - kind.Share);
+            faults += new FuzzTally(name, kind, arguments.Contains("--show")).Run(seed, inputs);
+            kind.Dispose();
+        }
         return faults == 0 ? 0 : 1;
     }
 
@@ -37,7 +46,7 @@ internal static class FuzzBench
     }
 
     /// <summary>Counts what comes of the inputs of one kind.</summary>
-    private sealed class FuzzTally(FuzzKind kind, bool show)
+    private sealed class FuzzTally(string name, FuzzKind kind, bool show)
     {
         private static readonly TimeSpan Hang = TimeSpan.FromSeconds(60);
         private readonly int[] _codes = new int[4];
@@ -56,7 +65,7 @@ internal static class FuzzBench
             for (var i = 0; i < count; i++) One(seed + i);
             var spent = (Process.GetCurrentProcess().TotalProcessorTime - cpu).TotalSeconds;
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"| {kind.Name} | {kind.Depth} | {count} | {_codes[0]} | {_codes[1]} | {_codes[2]} | {_codes[3]} | {_broken} | {_slowest:0.00} (seed {_slowestSeed}) | {_memory / 1048576} | {spent:0} | {seed} |"));
+                $"| {name} | {kind.Depth} | {count} | {_codes[0]} | {_codes[1]} | {_codes[2]} | {_codes[3]} | {_broken} | {_slowest:0.00} (seed {_slowestSeed}) | {_memory / 1048576} | {spent:0} | {seed} |"));
             foreach (var fault in _faults) Console.WriteLine(fault);
             return _broken;
         }
@@ -72,7 +81,7 @@ internal static class FuzzBench
             _codes[Math.Clamp(outcome.Code, 0, 3)]++;
             if (outcome.Fault.Length == 0) return;
             _broken++;
-            if (_faults.Count < MostFaults) _faults.Add($"--kind {kind.Name} --seed {seed} --count 1: {outcome.Fault}");
+            if (_faults.Count < MostFaults) _faults.Add($"--kind {name} --seed {seed} --count 1: {outcome.Fault}");
         }
 
         // One thread reads what the other writes; a late look is good enough. A hang ends the run, with its seed.
@@ -80,7 +89,7 @@ internal static class FuzzBench
         {
             _memory = Math.Max(_memory, Environment.WorkingSet);
             if (_watch.Elapsed < Hang) return;
-            Console.Error.WriteLine($"hangs: --kind {kind.Name} --seed {_seed} --count 1");
+            Console.Error.WriteLine($"hangs: --kind {name} --seed {_seed} --count 1");
             Environment.Exit(3);
         }
     }

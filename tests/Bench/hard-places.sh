@@ -192,8 +192,9 @@ settings() {
     local processors=(1 2 16)
     for ((i = 0; i < 16; i++)); do
         rm -rf "$work/set"
-        LANG=${langs[i % 8]} LC_ALL=${langs[i % 8]} TZ=${zones[i % 6]} DOTNET_PROCESSOR_COUNT=${processors[i % 3]} \
-            DOTNET_SYSTEM_GLOBALIZATION_INVARIANT=$((i / 8)) DOTNET_SYSTEM_GLOBALIZATION_PREDEFINED_CULTURES_ONLY=0 run "$work/set"
+        # The shell itself complains of a locale that is not installed.
+        (export LANG=${langs[i % 8]} LC_ALL=${langs[i % 8]} TZ=${zones[i % 6]} DOTNET_PROCESSOR_COUNT=${processors[i % 3]} \
+            DOTNET_SYSTEM_GLOBALIZATION_INVARIANT=$((i / 8)) DOTNET_SYSTEM_GLOBALIZATION_PREDEFINED_CULTURES_ONLY=0; run "$work/set") 2>/dev/null
         sums "$work/set" >"$work/have"
         cmp -s "$work/want" "$work/have" || { bad=1; odd="$odd ${langs[i % 8]}/${zones[i % 6]}/${processors[i % 3]}"; }
     done

@@ -3,7 +3,9 @@ using System.Text;
 
 namespace InstallPacket.Drawings.Canvas;
 
-/// <summary>The directory of a TrueType file. Each table has a checksum there: a damaged file is found before anything draws with it.</summary>
+/// <summary>
+/// The directory of a TrueType file. Each table has a checksum there: a damaged file is found before anything draws with it.
+/// </summary>
 internal static class FontTables
 {
     private const int DirectoryAt = 12;
@@ -19,6 +21,9 @@ internal static class FontTables
     /// <exception cref="ArgumentOutOfRangeException">The directory is cut off.</exception>
     public static Dictionary<string, int> Of(string name, byte[] bytes)
     {
+        // Its first word says what it is: outlines of one kind, of the same under another name, or of the other kind.
+        if (U32(bytes, 0) is not (0x00010000 or 0x74727565 or 0x4F54544F))
+            throw new InvalidDataException($"font '{name}' is not a TrueType file with a Unicode character map");
         var tables = new Dictionary<string, int>(StringComparer.Ordinal);
         var count = BinaryPrimitives.ReadUInt16BigEndian(bytes.AsSpan(4, 2));
         for (var i = 0; i < count; i++)
@@ -26,9 +31,11 @@ internal static class FontTables
             var entry = bytes.AsSpan(DirectoryAt + i * EntryBytes, EntryBytes);
             var tag = Encoding.ASCII.GetString(entry[..4]);
             var (sum, at, length) = (U32(entry, 4), U32(entry, 8), U32(entry, 12));
-            if (at + (long)length > bytes.Length) throw new InvalidDataException($"font '{name}' is cut off or damaged: its table '{Tag(tag)}' goes beyond the end");
+            if (at + (long)length > bytes.Length)
+                throw new InvalidDataException($"font '{name}' is cut off or damaged: its table '{Tag(tag)}' goes beyond the end");
             if (Sum(bytes.AsSpan((int)at, (int)length), tag == Head) != sum)
-                throw new InvalidDataException($"font '{name}' is damaged: its table '{Tag(tag)}' does not have the checksum that the file states");
+                throw new InvalidDataException(
+                    $"font '{name}' is damaged: its table '{Tag(tag)}' does not have the checksum that the file states");
             tables[tag] = (int)at;
         }
         return tables;

@@ -35,7 +35,8 @@ internal sealed class PdfFonts
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            throw new DocumentException($"the font '{face.Name}' cannot be put into a PDF: a table of it is missing or damaged. Fetch the file again", e);
+            throw new DocumentException(
+                $"the font '{face.Name}' cannot be put into a PDF: a table of it is missing or damaged. Fetch the file again", e);
         }
     }
 

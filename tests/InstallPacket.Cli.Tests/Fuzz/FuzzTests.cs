@@ -11,22 +11,14 @@ public class FuzzTests
 {
     private const int FirstSeed = 1;
 
-    public static TheoryData<string> Kinds()
-    {
-        var kinds = FuzzKind.All();
-        TheoryData<string> names = [.. kinds.Select(k => k.Name)];
-        foreach (var kind in kinds) kind.Dispose();
-        return names;
-    }
+    public static TheoryData<string> Kinds() => [.. FuzzKind.All.Select(k => k.Name)];
 
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Damaged_input_ends_in_words(string name)
     {
-        var kinds = FuzzKind.All();
-        var kind = kinds.Single(k => k.Name == name);
+        using var kind = FuzzKind.All.Single(k => k.Name == name).Make();
         var outcomes = Enumerable.Range(FirstSeed, kind.InTests).Select(seed => (Seed: seed, Outcome: kind.Run(seed))).ToArray();
-        foreach (var each in kinds) each.Dispose();
         Assert.Empty(outcomes.Where(o => o.Outcome.Fault.Length > 0).Select(o => $"--kind {name} --seed {o.Seed}: {o.Outcome.Fault}"));
         // Both ways must be taken, or the damage is too great or too small to try anything.
         Assert.Contains(outcomes, o => o.Outcome.Code == ExitCode.Done);
@@ -76,8 +68,29 @@ public class FuzzTests
         var place = Path.Combine(shop.Out, "quay-loft", path);
         File.Delete(place);
         System.Diagnostics.Process.Start("mkfifo", [place]).WaitForExit();
-        var run = Task.Run(() => ExitGuard.Run(new RecordedTerminal(), () => shop.Build("quay-loft").Code), TestContext.Current.CancellationToken);
+        var run = Task.Run(() => ExitGuard.Run(new RecordedTerminal(), () => shop.Build("quay-loft").Code),
+            TestContext.Current.CancellationToken);
         Assert.Same(run, await Task.WhenAny(run, Task.Delay(TimeSpan.FromSeconds(60), TestContext.Current.CancellationToken)));
+    }
+
+    [Theory]
+    [InlineData("fonts", true)]
+    [InlineData(".installpacket", true)]
+    [InlineData(".installpacket-work", false)]
+    [InlineData(".installpacket-tiles", false)]
+    public void Nothing_is_written_through_a_link_in_an_output_folder(string name, bool refused)
+    {
+        using var shop = Workshop.WithPackets();
+        shop.Write("elsewhere/old/far/packet.json", "{\"inputs\":\"x\"}");
+        var place = Path.Combine(shop.Out, name);
+        if (Directory.Exists(place)) Directory.Delete(place, true);
+        File.Delete(place);
+        File.CreateSymbolicLink(place, Path.Combine(shop.Root, "elsewhere"));
+        var terminal = new RecordedTerminal();
+        var code = ExitGuard.Run(terminal, () => shop.Build("quay-loft", "--force").Code);
+        Assert.Equal(refused ? ExitCode.JobFailed : ExitCode.Done, code);
+        Assert.Equal(refused, terminal.Errors.Contains("is a link; nothing is written through it", StringComparison.Ordinal));
+        Assert.Equal(["old/far/packet.json"], Workshop.Files(Path.Combine(shop.Root, "elsewhere")).Keys);
     }
 
     [Theory]
@@ -101,7 +114,8 @@ public class FuzzTests
 
     private static int Table(byte[] font, string tag)
     {
-        var entry = Enumerable.Range(0, font[5]).Select(i => 12 + 16 * i).Single(e => System.Text.Encoding.ASCII.GetString(font, e, 4) == tag);
+        var entry = Enumerable.Range(0, font[5]).Select(i => 12 + 16 * i).Single(e => System.Text.Encoding.ASCII.GetString(font, e,
+            4) == tag);
         return System.Buffers.Binary.BinaryPrimitives.ReadInt32BigEndian(font.AsSpan(entry + 8));
     }
 }

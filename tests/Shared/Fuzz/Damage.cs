@@ -20,13 +20,21 @@ internal sealed class Damage(Random random, string[] hostile)
         return bytes;
     }
 
+    /// <summary>A copy with another plain number or two: what a slip of the pen gives.</summary>
+    public byte[] Mild(byte[] sound)
+    {
+        var bytes = sound;
+        for (var left = 1 + random.Next(2); left > 0; left--) bytes = Text(bytes, t => WithNumber(t, HostileWords.PlainNumbers));
+        return bytes;
+    }
+
     private byte[] Wound(byte[] bytes) => random.Next(20) switch
     {
         0 => InBytes(bytes),
         1 => Whole(bytes),
         < 6 => Text(bytes, InLines),
         < 12 => Text(bytes, WithValue),
-        < 15 => Text(bytes, WithNumber),
+        < 15 => Text(bytes, t => WithNumber(t, HostileWords.Numbers)),
         < 17 => Text(bytes, WithExchange),
         _ => Text(bytes, WithToken),
     };
@@ -120,13 +128,13 @@ internal sealed class Damage(Random random, string[] hostile)
     }
 
     // The next number gets another one and keeps its unit.
-    private string WithNumber(string text)
+    private string WithNumber(string text, string[] numbers)
     {
         var at = random.Next(text.Length);
         while (at < text.Length && !char.IsAsciiDigit(text[at])) at++;
         var end = at;
         while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] == '.')) end++;
-        return string.Concat(text.AsSpan(0, at), HostileWords.Numbers[random.Next(HostileWords.Numbers.Length)], text.AsSpan(end));
+        return string.Concat(text.AsSpan(0, at), numbers[random.Next(numbers.Length)], text.AsSpan(end));
     }
 
     private string WithToken(string text)

@@ -9,21 +9,23 @@ internal sealed class FolderKind : PacketKind
 {
     private static readonly string[] Places =
     [
-        "jobs/{0}/job.yaml", "jobs/{0}", "jobs/{0}/notes.yaml", "jobs/_shared", "jobs/_shared/parts", "jobs/_shared/parts/cables.yaml", "jobs/_shared/stations", "jobs/_shared/stations/lindmark.csv",
-        "jobs/_shared/stations/tamarack.csv", "jobs/more", "theme/templates", "theme/templates/crew.md.liquid", "theme/words", "theme/words/en-US.yaml", "theme/documents.yaml", "theme/fonts", "theme/style/packet.css",
-        "out", "out/{0}", "out/{0}/packet.json", "out/{0}/crew.pdf", "out/index.html", "out/fonts", "out/fonts/SourceSans3-Regular.ttf.woff2", "out/.installpacket", "out/.installpacket-work",
+        "jobs/{0}/job.yaml", "jobs/{0}", "jobs/{0}/notes.yaml", "jobs/_shared", "jobs/_shared/parts", "jobs/_shared/parts/cables.yaml",
+        "jobs/_shared/stations", "jobs/_shared/stations/lindmark.csv",
+        "jobs/_shared/stations/tamarack.csv", "jobs/more", "theme/templates", "theme/templates/crew.md.liquid", "theme/words",
+        "theme/words/en-US.yaml", "theme/documents.yaml", "theme/fonts", "theme/style/packet.css",
+        "out", "out/{0}", "out/{0}/packet.json", "out/{0}/crew.pdf", "out/index.html", "out/fonts",
+        "out/fonts/SourceSans3-Regular.ttf.woff2", "out/.installpacket", "out/.installpacket-work",
         "out/.installpacket-work/old/{0}", "out/.installpacket-work/new/{0}", "out/.installpacket-tiles",
     ];
 
-    private static readonly string[] Names = ["a b", "#", "50%", "\u001b[31m", "x\ny", "\u202E", "\uFFFD", "index.html", "fonts", "-x", "..x", "~", "con", "a\\b", "'", "\"", "&lt;", new('n', 255)];
-
-    public override string Name => "folders";
+    private static readonly string[] Names = ["a b", "#", "50%", "\u001b[31m", "x\ny", "\u202E", "\uFFFD", "index.html", "fonts", "-x",
+        "..x", "~", "con", "a\\b", "'", "\"", "&lt;", new('n', 255)];
 
     public override string Depth => "whole packet";
 
-    public override int Share => 4;
+    public override int Share => 1;
 
-    public override int InTests => 8;
+    public override int InTests => 12;
 
     protected override int Try(Random random, ITerminal terminal)
     {
@@ -47,7 +49,8 @@ internal sealed class FolderKind : PacketKind
     {
         Write($"out/{id}/crew.pdf", "old");
         Write($"out/{id}/packet.json", random.Next(2) == 0 ? "{\"inputs\":\"x\",\"files\":[{\"path\":\"../../elsewhere/mine.txt\",\"size\":4,\"sha256\":\"x\"}]}"
-            : Encoding.Latin1.GetString(new Damage(random, HostileWords.Yaml).Of("{\"inputs\": \"x\", \"title\": \"t\", \"files\": [{\"path\": \"crew.pdf\", \"size\": 3, \"sha256\": \"x\"}]}"u8.ToArray())));
+            : Encoding.Latin1.GetString(new Damage(random, HostileWords.Yaml)
+                .Of("{\"inputs\": \"x\", \"title\": \"t\", \"files\": [{\"path\": \"crew.pdf\", \"size\": 3, \"sha256\": \"x\"}]}"u8.ToArray())));
         Write("out/.installpacket", "");
     }
 

@@ -15,9 +15,6 @@ internal abstract class FuzzKind : IDisposable
 {
     private const string Fuzzed = "fuzz: ";
 
-    /// <summary>Its name on the command line of the bench.</summary>
-    public abstract string Name { get; }
-
     /// <summary>How far an input goes.</summary>
     public abstract string Depth { get; }
 
@@ -27,10 +24,13 @@ internal abstract class FuzzKind : IDisposable
     /// <summary>How many inputs the tests try.</summary>
     public abstract int InTests { get; }
 
-    /// <summary>Every kind.</summary>
-    public static FuzzKind[] All() =>
+    /// <summary>Every kind by its name; each copies the demo jobs when it is made.</summary>
+    public static IReadOnlyList<(string Name, Func<FuzzKind> Make)> All { get; } =
     [
-        new JobKind(), new StationKind(), new TileKind(), new PartKind(), new TemplateKind(), new WordKind(), new JobPacketKind(), new ThemeKind(), new FolderKind(), new GitKind(),
+        ("job", () => new JobKind()), ("stations", () => new StationKind()), ("tile", () => new TileKind()),
+        ("parts", () => new PartKind()), ("template", () => new TemplateKind()), ("words", () => new WordKind()),
+        ("job-packet", () => new JobPacketKind()), ("theme-packet", () => new ThemeKind()), ("folders", () => new FolderKind()),
+        ("git", () => new GitKind()),
     ];
 
     /// <summary>Makes the input of a seed and runs the program with it.</summary>

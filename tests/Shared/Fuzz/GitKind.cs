@@ -7,14 +7,13 @@ namespace InstallPacket.Tests.Fuzz;
 /// <summary>A git tree with renames, deletions, links and merge markers: <c>changes</c> between two states of it.</summary>
 internal sealed class GitKind : FuzzKind
 {
-    private static readonly string[] Revisions = ["HEAD", "HEAD^", "HEAD:jobs", "", "-x", "--output=x", "HEAD@{999}", "HEAD^{/x}", "\u001b[31m", "x y", "HEAD~9", "..", "main..x"];
+    private static readonly string[] Revisions = ["HEAD", "HEAD^", "HEAD:jobs", "", "-x", "--output=x", "HEAD@{999}", "HEAD^{/x}",
+        "\u001b[31m", "x y", "HEAD~9", "..", "main..x"];
     private readonly Scene _scene = new();
-
-    public override string Name => "git";
 
     public override string Depth => "read, plan, compare";
 
-    public override int Share => 2;
+    public override int Share => 1;
 
     public override int InTests => 5;
 
@@ -36,7 +35,8 @@ internal sealed class GitKind : FuzzKind
         var before = _scene.Outside();
         try
         {
-            var code = new CommandLine(terminal).Run(["changes", "--jobs", _scene.Jobs, "--from=" + (random.Next(4) > 0 ? "HEAD~1" : Pick(random, Revisions))]);
+            var code = new CommandLine(terminal).Run(["changes", "--jobs", _scene.Jobs,
+                "--from=" + (random.Next(4) > 0 ? "HEAD~1" : Pick(random, Revisions))]);
             Promise(_scene.Outside().Where(IsOurs).SequenceEqual(before.Where(IsOurs)), "`changes` wrote something");
             return code;
         }
@@ -62,9 +62,11 @@ internal sealed class GitKind : FuzzKind
                 case 1: File.Move(file, file + Pick(random, ["x", " y", "\u001b[31m", "\n", ".yaml"]), true); break;
                 case 2: File.WriteAllText(file, "<<<<<<< ours\n" + File.ReadAllText(file) + "=======\n>>>>>>> theirs\n"); break;
                 case 3: File.Delete(file); File.CreateSymbolicLink(file, "/etc/passwd"); break;
-                case 4: Directory.Move(Path.GetDirectoryName(file)!, Path.GetDirectoryName(file) + Pick(random, ["2", " x", "\u001b", "#", "\u00e4"])); break;
+                case 4: Directory.Move(Path.GetDirectoryName(file)!, Path.GetDirectoryName(file) + Pick(random, ["2", " x", "\u001b", "#",
+                    "\u00e4"])); break;
                 default:
-                    if (new FileInfo(file).LinkTarget is null) File.WriteAllBytes(file, new Damage(random, HostileWords.Yaml).Of(File.ReadAllBytes(file), 1));
+                    if (new FileInfo(file).LinkTarget is null) File.WriteAllBytes(file, new Damage(random, HostileWords.Yaml)
+                        .Of(File.ReadAllBytes(file), 1));
                     break;
             }
         }
@@ -73,12 +75,14 @@ internal sealed class GitKind : FuzzKind
     private void Commit()
     {
         Git("add", "-A");
-        Git("-c", "user.name=x", "-c", "user.email=x@example.org", "-c", "commit.gpgsign=false", "commit", "-q", "--allow-empty", "-m", "x");
+        Git("-c", "user.name=x", "-c", "user.email=x@example.org", "-c", "commit.gpgsign=false", "commit", "-q", "--allow-empty", "-m",
+            "x");
     }
 
     private void Git(params string[] arguments)
     {
-        var start = new ProcessStartInfo("git") { WorkingDirectory = _scene.Root, RedirectStandardError = true, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("git") { WorkingDirectory = _scene.Root, RedirectStandardError = true,
+            RedirectStandardOutput = true };
         foreach (var a in arguments) start.ArgumentList.Add(a);
         using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEndAsync();

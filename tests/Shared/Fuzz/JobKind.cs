@@ -16,13 +16,11 @@ internal class JobKind : FuzzKind
 
     protected Scene Scene { get; } = new();
 
-    public override string Name => "job";
-
     public override string Depth => "read, plan, findings";
 
-    public override int Share => 480;
+    public override int Share => 100;
 
-    public override int InTests => 300;
+    public override int InTests => 80;
 
     public override void Dispose()
     {
@@ -56,22 +54,20 @@ internal class JobKind : FuzzKind
     }
 }
 
-/// <summary>A job file with one wound, so that most of them are planned: the whole packet is built.</summary>
+/// <summary>A job file with other plain numbers, so that many of them are planned: the whole packet is built.</summary>
 internal sealed class JobPacketKind : PacketKind
 {
-    public override string Name => "job-packet";
-
     public override string Depth => "whole packet";
 
-    public override int Share => 4;
+    public override int Share => 1;
 
-    public override int InTests => 8;
+    public override int InTests => 4;
 
     protected override int Try(Random random, ITerminal terminal)
     {
         var id = Pick(random, JobKind.Ids);
         var path = $"jobs/{id}/job.yaml";
-        Scene.Put(path, new Damage(random, HostileWords.Yaml).Of(Scene.Read(path), 1));
+        Scene.Put(path, new Damage(random, HostileWords.Yaml).Mild(Scene.Read(path)));
         return Build(terminal, id);
     }
 }

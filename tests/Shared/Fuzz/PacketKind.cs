@@ -20,7 +20,8 @@ internal abstract class PacketKind : FuzzKind
         var before = Scene.Outside();
         try
         {
-            var code = new CommandLine(terminal).Run(["build", "--jobs", Scene.Jobs, "--theme", Scene.Theme, "--out", Scene.Out, "--force", id]);
+            var code = new CommandLine(terminal).Run(["build", "--jobs", Scene.Jobs, "--theme", Scene.Theme, "--out", Scene.Out,
+                "--force", id]);
             var stray = Scene.Outside().Except(before).Concat(before.Except(Scene.Outside())).FirstOrDefault();
             Promise(stray is null, $"outside the output folder changed: {stray}");
             return code;

@@ -8,11 +8,9 @@ internal sealed class PartKind : JobKind
 {
     private static readonly string[] Shared = ["actives", "antennas", "cables", "hardware", "passives"];
 
-    public override string Name => "parts";
+    public override int Share => 10;
 
-    public override int Share => 60;
-
-    public override int InTests => 60;
+    public override int InTests => 15;
 
     protected override int Try(Random random, ITerminal terminal)
     {

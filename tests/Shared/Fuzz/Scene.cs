@@ -9,7 +9,7 @@ internal sealed class Scene : IDisposable
     private readonly bool _tiles;
 
     /// <summary>Copies the demo jobs.</summary>
-    /// <param name="tiles">Whether elevation tiles are wanted; without them the jobs name none, and are planned in a tenth of the time.</param>
+    /// <param name="tiles">Whether elevation tiles are wanted; without them the jobs name none, and are planned faster.</param>
     public Scene(bool tiles = false)
     {
         _tiles = tiles;
@@ -72,7 +72,8 @@ internal sealed class Scene : IDisposable
     private void Fill()
     {
         var from = Path.Combine(DemoJobs.Checkout, "jobs");
-        foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) Copy(path, Path.Combine(Jobs, Path.GetRelativePath(from, path)));
+        foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) Copy(path, Path.Combine(Jobs,
+            Path.GetRelativePath(from, path)));
         Directory.CreateDirectory(Theme);
     }
 
@@ -80,9 +81,11 @@ internal sealed class Scene : IDisposable
     {
         if (!_tiles && from.Contains("terrain", StringComparison.Ordinal)) return;
         Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-        if (!_tiles && to.EndsWith("job.yaml", StringComparison.Ordinal)) File.WriteAllBytes(to, Encoding.UTF8.GetBytes(WithoutTerrain(File.ReadAllText(from))));
+        if (!_tiles && to.EndsWith("job.yaml", StringComparison.Ordinal)) File.WriteAllBytes(to,
+            Encoding.UTF8.GetBytes(WithoutTerrain(File.ReadAllText(from))));
         else File.Copy(from, to);
     }
 
-    private static string WithoutTerrain(string job) => string.Join('\n', job.Split('\n').Where(l => !l.StartsWith("  terrain:", StringComparison.Ordinal)));
+    private static string WithoutTerrain(string job) => string.Join('\n', job.Split('\n').Where(l => !l.StartsWith("  terrain:",
+        StringComparison.Ordinal)));
 }

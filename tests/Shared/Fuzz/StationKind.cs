@@ -10,17 +10,16 @@ internal sealed class StationKind : FuzzKind
     private static readonly string[] Lists = ["lindmark", "ormvik", "tamarack"];
     private static readonly string[][] Options =
     [
-        [], ["--at", "43.62 N, 99.14 W"], ["--at", "43.62 N, 99.14 W", "--within", "150 km"], ["--channels", "2-36"], ["--status", "LIC,CP"], ["--at", "91 N, 0 E"], ["--within", "5 km"],
+        [], ["--at", "43.62 N, 99.14 W"], ["--at", "43.62 N, 99.14 W", "--within", "150 km"], ["--channels", "2-36"], ["--status",
+            "LIC,CP"], ["--at", "91 N, 0 E"], ["--within", "5 km"],
         ["--channels", "36-2"], ["--at", "\u001b[31m"], ["--status", "\u001b"], ["--channels", "x\u0007"],
     ];
 
     private readonly Scene _scene = new();
 
-    public override string Name => "stations";
-
     public override string Depth => "read, list";
 
-    public override int Share => 250;
+    public override int Share => 480;
 
     public override int InTests => 200;
 

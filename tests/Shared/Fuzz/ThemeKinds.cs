@@ -12,9 +12,7 @@ namespace InstallPacket.Tests.Fuzz;
 internal abstract class SpokenKind : FuzzKind
 {
     private static readonly PartLibrary Parts = DemoJobs.Load().Parts();
-    private readonly Dictionary<string, Plan> _plans;
-
-    protected SpokenKind() => _plans = JobKind.Ids.ToDictionary(id => id, id => PlannedJob.One(new FolderJobFiles(Scene.Jobs, ""), Parts, id).Plan!);
+    private readonly Dictionary<string, Plan> _plans = new(StringComparer.Ordinal);
 
     protected Scene Scene { get; } = new();
 
@@ -28,11 +26,13 @@ internal abstract class SpokenKind : FuzzKind
 
     protected override int Try(Random random, ITerminal terminal)
     {
+        var id = Pick(random, JobKind.Ids);
+        if (!_plans.TryGetValue(id, out var plan)) _plans[id] = plan = PlannedJob.One(new FolderJobFiles(Scene.Jobs, ""), Parts, id).Plan!;
         Damage(random);
         try
         {
             var theme = Theme.FromFolder(InstalledData.Theme, Scene.Theme);
-            new PacketBuilder(theme).Said(_plans[Pick(random, JobKind.Ids)]);
+            new PacketBuilder(theme).Said(plan);
             return ExitCode.Done;
         }
         catch (Exception e) when (e is DocumentException or MissingGlyphException)
@@ -55,11 +55,9 @@ internal sealed class TemplateKind : SpokenKind
 {
     private static readonly string[] Templates = ThemeFiles.Below("templates");
 
-    public override string Name => "template";
+    public override int Share => 5;
 
-    public override int Share => 20;
-
-    public override int InTests => 40;
+    public override int InTests => 8;
 
     protected override void Damage(Random random)
     {
@@ -73,11 +71,9 @@ internal sealed class WordKind : SpokenKind
 {
     private static readonly string[] Words = ThemeFiles.Below("words");
 
-    public override string Name => "words";
+    public override int Share => 3;
 
-    public override int Share => 15;
-
-    public override int InTests => 30;
+    public override int InTests => 8;
 
     protected override void Damage(Random random)
     {
@@ -89,16 +85,15 @@ internal sealed class WordKind : SpokenKind
 /// <summary>Any damaged file of a theme; the whole packet is built.</summary>
 internal sealed class ThemeKind : PacketKind
 {
-    private static readonly string[] Small = [.. ThemeFiles.Below("templates"), .. ThemeFiles.Below("words"), "documents.yaml", "documents.yaml", "documents.yaml"];
+    private static readonly string[] Small = [.. ThemeFiles.Below("templates"), .. ThemeFiles.Below("words"), "documents.yaml",
+        "documents.yaml", "documents.yaml"];
     private static readonly string[] Fonts = ThemeFiles.Below("fonts");
-
-    public override string Name => "theme-packet";
 
     public override string Depth => "whole packet";
 
-    public override int Share => 4;
+    public override int Share => 1;
 
-    public override int InTests => 10;
+    public override int InTests => 8;
 
     protected override int Try(Random random, ITerminal terminal)
     {
@@ -119,7 +114,8 @@ internal static class ThemeFiles
 
     /// <summary>Paths of the files of a part of the theme, in order.</summary>
     public static string[] Below(string part) =>
-        [.. Directory.EnumerateFiles(Path.Combine(Root, part), "*", SearchOption.AllDirectories).Select(p => Path.GetRelativePath(Root, p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+        [.. Directory.EnumerateFiles(Path.Combine(Root, part), "*", SearchOption.AllDirectories).Select(p => Path.GetRelativePath(Root, p)
+            .Replace('\\', '/')).Order(StringComparer.Ordinal)];
 
     public static byte[] Read(string path) => File.ReadAllBytes(Path.Combine(Root, path));
 }

@@ -13,17 +13,16 @@ internal sealed class TileKind : FuzzKind
         .. from compression in new[] { 1, 5, 8 }
            from tiled in new[] { false, true }
            from big in new[] { false, true }
-           select ("t/a.tif", new HeightTile { Compression = compression, Predictor = compression == 1 ? 1 : 2, Tiled = tiled, Big = big, BigEndian = tiled != big, Point = big }.ToBytes()),
+           select ("t/a.tif", new HeightTile { Compression = compression, Predictor = compression == 1 ? 1 : 2, Tiled = tiled, Big = big,
+               BigEndian = tiled != big, Point = big }.ToBytes()),
         ("t/a.tif", new HeightTile { IsFloat = true, Compression = 8, Predictor = 3 }.ToBytes()),
     ];
 
     private readonly byte[] _zipped = File.ReadAllBytes(Path.Combine(DemoJobs.Checkout, "jobs/_shared/terrain/tamarack/N43W100.hgt.zip"));
 
-    public override string Name => "tile";
-
     public override string Depth => "read, heights";
 
-    public override int Share => 200;
+    public override int Share => 400;
 
     public override int InTests => 200;
 
@@ -36,7 +35,8 @@ internal sealed class TileKind : FuzzKind
             var (latitude, longitude) = (44 - random.NextDouble() * 0.04, -100 + random.NextDouble() * 0.05);
             if (i % 8 == 7) (latitude, longitude) = (random.Next(-90, 91), random.Next(-180, 181));
             var ground = tiles.At(latitude, longitude);
-            Promise(ground.State is HeightState.Void or HeightState.Missing || double.IsFinite(ground.HeightM), "a known height is no number");
+            Promise(ground.State is HeightState.Void or HeightState.Missing || double.IsFinite(ground.HeightM),
+                "a known height is no number");
         }
         foreach (var reason in tiles.UnfitTiles) terminal.Error.WriteLine(FindingPrinter.Safe(reason));
         return tiles.UnfitTiles.Count > 0 ? 1 : 0;
