@@ -86,9 +86,10 @@ internal sealed class CommandLine(ITerminal to)
 
     private Command Explain()
     {
-        var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings` or `schema`." };
-        var command = new Command("explain", "Explains a finding or a key, or prints the key reference or the JSON Schema.") { topic };
-        command.SetAction(r => new ExplainCommand(_terminal, r.GetValue(topic)!).Run());
+        var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings` or `schema`; or a job, printed in full." };
+        var command = new Command("explain", "Explains a finding or a key, prints the key reference or the JSON Schema, or a job in full with the origin of each value.")
+            { topic, _jobs };
+        command.SetAction(r => new ExplainCommand(_terminal, new(r.GetValue(_jobs)!, []), r.GetValue(topic)!).Run());
         return command;
     }
 

@@ -34,6 +34,10 @@ internal static class JobKeys
 
     public static readonly Key<CheckedGroup> Customer = Keys.Required("customer", PartyKeys.Group, "For whom.");
 
+    public static readonly Key<IReadOnlyList<Entry<YamlMap>>> Kits = Keys.Optional(
+        "kits", new MapKind<YamlMap>(new TreeKind(), "kit", 0, 40),
+        "Pieces of work that are always done alike: under a name of yours `kit`, a file of `_shared/kits`, and the values that it takes.");
+
     public static readonly Key<CheckedGroup> Siting = Keys.Required(
         "siting", SitingKeys.Group, "Where the antenna stands and what stands in its way.");
 

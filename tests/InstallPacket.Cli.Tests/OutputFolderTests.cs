@@ -190,6 +190,34 @@ public class OutputFolderTests
         Assert.Contains("fetch the file itself", run.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("{% for i in (1..2000000000) %}{% endfor %}", "a range '(1..n)' needs two numbers written out, at most 1000 apart")]
+    [InlineData("{% assign n = 2000000000 %}{% for i in (1..n) limit: 1 %}{% endfor %}", "a range '(1..n)' needs two numbers written out")]
+    [InlineData("{% capture c %}{% for i in (1..2000000000) %}{% endfor %}{% endcapture %}", "a range '(1..n)' needs two numbers written out")]
+    [InlineData("{% assign a = 'x' %}{% for i in (1..40) %}{% assign a = a | append: a %}{% endfor %}", "grows beyond 262144 characters")]
+    [InlineData("{% assign a = 'x' %}{% for i in (1..40) %}{% assign a = a | replace: 'x', 'xxxx' %}{% endfor %}", "grows beyond 262144")]
+    [InlineData("{% assign a = 'x,y' | split: ',' %}{% for i in (1..40) %}{% assign a = a | concat: a %}{% endfor %}", "grows beyond 262144")]
+    [InlineData("{% assign a = 'word' %}{% for i in (1..40) %}{% capture a %}{{ a }}{{ a }}{% endcapture %}{% endfor %}",
+        "the text captured as 'a' grows beyond 262144")]
+    [InlineData("{% for i in (1..1000) %}{% for j in (1..1000) %}{% for k in (1..1000) %}{% endfor %}{% endfor %}{% endfor %}",
+        "it takes more than 500000 steps, or renders itself")]
+    [InlineData("{% for i in (1..1000) %}{% for j in (1..1000) %}{{ 'a word of some length' }}{% endfor %}{% endfor %}",
+        "the page grows beyond 4194304 characters")]
+    [InlineData("{% render 'packet' %}{% render 'packet' %}", "it takes more than 500000 steps, or renders itself")]
+    [InlineData("{{ 1 | fixed: 999999999 }}", "'999999999' is no number of decimals: 0 to 12")]
+    [InlineData("{{ 1 | format_string: '{0,1000000000}' }}", "format_string")]
+    public void Loop_in_a_theme_ends_within_its_bounds(string text, string says)
+    {
+        using var shop = Workshop.WithDemoJobs();
+        shop.Write("theme/templates/packet.md.liquid", text + "\n");
+        var before = GC.GetTotalAllocatedBytes();
+        var run = shop.Build("--theme", Path.Combine(shop.Root, "theme"), "quay-loft");
+        Assert.Equal(ExitCode.JobFailed, run.Code);
+        Assert.Contains("quay-loft: templates/packet.md.liquid", run.Errors, StringComparison.Ordinal);
+        Assert.Contains(says, run.Errors, StringComparison.Ordinal);
+        Assert.InRange(GC.GetTotalAllocatedBytes() - before, 0, 1_000_000_000);
+    }
+
     [Fact]
     public void Link_in_a_theme_is_refused()
     {

@@ -16,6 +16,8 @@ namespace InstallPacket.Cli.Files;
 internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
 {
     private const string Parts = "_shared/parts";
+    private const string Kits = "_shared/kits";
+    private const string Firm = "_shared/firm.yaml";
     private readonly byte[] _common = Common(files, theme, tiles);
 
     /// <summary>The hash.</summary>
@@ -33,7 +35,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
     /// <summary>The shared files of which findings name a line, in order.</summary>
     public static IReadOnlyList<string> Placed(IEnumerable<Finding> findings) =>
         [.. findings.Select(f => f.At.File).Where(f =>
-            f.StartsWith(Parts + "/", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+            f.StartsWith("_shared/", StringComparison.Ordinal) && f.EndsWith(".yaml", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     private static byte[] Common(IJobFiles files, Theme theme, TileHashes tiles)
     {
@@ -46,7 +48,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData(bytes);
         }
-        foreach (var path in files.List(Parts)) AppendText(hash, path, Said(files.Read(path, FileBounds.PartsBytes)));
+        foreach (var path in files.List(Parts).Concat(files.List(Kits)).Append(Firm)) AppendText(hash, path, Said(files.Read(path, FileBounds.PartsBytes)));
         Append(hash, files, tiles, [.. files.List("_shared/stations"), .. files.List("_shared/terrain").Where(TerrainTiles.IsTile)]);
         return hash.GetHashAndReset();
     }

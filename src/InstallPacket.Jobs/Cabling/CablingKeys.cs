@@ -10,21 +10,23 @@ internal static class ElementKeys
     public static readonly Key<string> Part = Keys.Required("part", new ReferenceKind(ReferenceTarget.Part), "The part.");
 
     public static readonly Key<string> At = Keys.Required(
-        "at", new ReferenceKind(ReferenceTarget.Point), "The point of the house where it sits.");
+        "at", new ReferenceKind(ReferenceTarget.Point),
+        "The point of the house where it sits. May be left out where it is screwed to what feeds it, or where its run has a length.");
 
     public static readonly Key<string> From = Keys.Optional(
         "from", new ReferenceKind(ReferenceTarget.Element),
         "The element that feeds it, with the output number if it has several: `S1.2`. Only the antenna has none.");
 
     public static readonly Key<string> Run = Keys.Optional(
-        "run", new ReferenceKind(ReferenceTarget.Run),
-        "The cable run that brings the signal; absent when it is screwed to the element before it.");
+        "run", new ShortKind<string>(new ReferenceKind(ReferenceTarget.Run), RunKeys.Group),
+        "The cable run that brings the signal, by its name or with its keys; absent when it is screwed to the element before it.");
 
     public static readonly Key<string> Second = Keys.Optional(
         "second", new ReferenceKind(ReferenceTarget.Element), "Combiner: the element that feeds its second input.");
 
     public static readonly Key<string> SecondRun = Keys.Optional(
-        "second-run", new ReferenceKind(ReferenceTarget.Run), "Combiner: the cable run to its second input; absent when it is screwed on.");
+        "second-run", new ShortKind<string>(new ReferenceKind(ReferenceTarget.Run), RunKeys.Group),
+        "Combiner: the cable run to its second input; absent when it is screwed on.");
 
     public static readonly Key<Bearing> Aim = Keys.Optional(
         "aim", new BearingKind(),
@@ -34,6 +36,12 @@ internal static class ElementKeys
         "setting", new QuantityKind(Dimension.Ratio, 0, 60, "dB"), "Amplifier with a gain control: the gain to set.");
 
     public static readonly Key<string> Serves = Keys.Optional("serves", new TextKind(60), "Outlet: the room or the set that it serves.");
+
+    public static readonly Key<string> Outlet = Keys.Optional(
+        "outlet", new TextKind(60), "An outlet in one word: the room or the set that it serves; its part is `cabling.outlet`.");
+
+    public static readonly Key<bool> Existing = Keys.Default(
+        "existing", new YesNoKind(), "Whether the part is in the house already; then it is not bought and not mounted, but tested.", "no");
 
     public static readonly Key<double> FlyLead = Keys.Default(
         "fly-lead", new QuantityKind(Dimension.Length, 0, 30, "m"), "Outlet: length of the lead to the receiver.", "2 m");
@@ -68,6 +76,9 @@ internal static class CablingKeys
 
     public static readonly Key<string> FlyCable = Keys.Required(
         "fly-cable", new ReferenceKind(ReferenceTarget.Part, PartKind.Cable), "The cable of the leads from outlet to receiver.");
+
+    public static readonly Key<string> Outlet = Keys.Optional(
+        "outlet", new ReferenceKind(ReferenceTarget.Part, PartKind.Outlet), "The part of elements that say only `outlet`.");
 
     public static readonly Key<IReadOnlyList<Sourced<SharedService>>> AlsoCarries = Keys.Optional(
         "also-carries", new ListKind<SharedService>(new WordKind<SharedService>(), 0, 3),

@@ -25,7 +25,8 @@ internal static class Expected
         PositionKind p => Form("position", ("axes", p.Axes)),
         IListKind l => Form("list", ("item", Of(l.Item))),
         IMapKind => Form("map"),
-        GroupKind => Form("group"),
+        GroupKind or TreeKind => Form("group"),
+        IShortKind s => Of(s.Full),
         _ => throw new InvalidOperationException(kind.GetType().Name),
     };
 

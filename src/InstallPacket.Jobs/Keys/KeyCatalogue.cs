@@ -33,7 +33,9 @@ public static class KeyCatalogue
     private static GroupKind? Inner(KeyKind kind) => kind switch
     {
         GroupKind g => g,
+        IShortKind { Full: GroupKind g } => g,
         IMapKind { Item: GroupKind g } => g,
+        IMapKind { Item: IShortKind { Full: GroupKind g } } => g,
         IListKind { Item: GroupKind g } => g,
         _ => null,
     };

@@ -16,8 +16,8 @@ internal sealed class NameResolver(
     private readonly IReadOnlyList<Entry<CheckedGroup>> _chain = job.Maybe(JobKeys.Cabling)?.Value.Entries(CablingKeys.Chain) ?? [];
 
     // Points on walls are points like the others.
-    private string[]? Points => defined.GetValueOrDefault(RoutingKeys.Points) is { } points
-        ? [.. points, .. defined.GetValueOrDefault(RoutingKeys.WallPoints) ?? []] : null;
+    private string[] Points =>
+        [.. new Key[] { RoutingKeys.Points, RoutingKeys.WallPoints, RoutingKeys.Places }.SelectMany(k => defined.GetValueOrDefault(k) ?? [])];
 
     public void Resolve(IEnumerable<UseOfName> uses)
     {

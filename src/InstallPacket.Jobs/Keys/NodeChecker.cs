@@ -12,6 +12,10 @@ internal sealed class NodeChecker(FindingList findings)
     /// finding.</summary>
     public Dictionary<Key, string[]> Defined { get; } = [];
 
+    /// <summary>Checks one node that is no part of a group.</summary>
+    public void Check(YamlNode node, KeyKind kind, string path) => _ = kind is IMapKind named && node is YamlMap map
+        ? Map(map, named, path, [.. map.Entries.Select(e => e.Key.Value)]) : Value(node, kind, path);
+
     public CheckedGroup Group(YamlMap map, GroupKind kind, string path)
     {
         var written = map.Entries.ToDictionary(e => e.Key.Value, e => e.Value, StringComparer.Ordinal);
@@ -55,6 +59,8 @@ internal sealed class NodeChecker(FindingList findings)
 
     private object? Value(YamlNode node, KeyKind kind, string path) => kind switch
     {
+        IShortKind spelled => Value(node, spelled.Full, path),
+        TreeKind => node as YamlMap ?? WrongShape(node, path, Expected.Of(kind)),
         GroupKind group => node is YamlMap map ? Group(map, group, path) : WrongShape(node, path, Expected.Of(kind)),
         IMapKind named => WrongShape(node, path, Expected.Of(kind)),
         IListKind list => node is YamlList items ? List(items, list, path) : WrongShape(node, path, Expected.List),

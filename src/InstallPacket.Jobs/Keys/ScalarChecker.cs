@@ -63,7 +63,8 @@ internal sealed class ScalarChecker(FindingList findings)
         PositionKind p => "lengths in brackets: [" + string.Join(", ", p.Axes) + "]",
         IListKind l => "a list; each item is " + Expectation(l.Item),
         IMapKind m => $"a map of {m.What} names",
-        GroupKind => "a group of keys",
+        GroupKind or TreeKind => "a group of keys",
+        IShortKind s => Expectation(s.Full) + ", or " + Expectation(s.Other),
         _ => throw new InvalidOperationException(kind.GetType().Name),
     };
 

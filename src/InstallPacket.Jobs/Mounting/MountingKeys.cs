@@ -196,6 +196,10 @@ internal static class MountingKeys
     public static readonly Key<string> Mast = Keys.Required(
         "mast", new ReferenceKind(ReferenceTarget.Part, PartKind.Mast), "The mast tube.");
 
+    public static readonly Key<string> At = Keys.Optional(
+        "at", new ReferenceKind(ReferenceTarget.Point),
+        "The point of the house where the upper fixing is; height of work, height of the antenna and free length follow from one another by it.");
+
     public static readonly Key<double> MastLength = Keys.Required(
         "mast-length", new QuantityKind(Dimension.Length, 0.2, 30, "m"), "Length of the mast tube.");
 

@@ -27,6 +27,16 @@ internal static class RoomKeys
     public static GroupKind Group => Keys.Group;
 }
 
+/// <summary>The keys of a place that nobody measured.</summary>
+internal static class PlaceKeys
+{
+    private static readonly KeyList Keys = new();
+
+    public static readonly Key<string> Room = Keys.Optional("room", new TextKind(60), "The room or the part of the house that it is in.");
+
+    public static GroupKind Group => Keys.Group;
+}
+
 /// <summary>The keys of <c>house</c>.</summary>
 internal static class HouseKeys
 {
@@ -34,6 +44,15 @@ internal static class HouseKeys
 
     public static readonly Key<IReadOnlyList<Sourced<double[]>>> Footprint = Keys.Required(
         "footprint", new ListKind<double[]>(new PositionKind("right", "up"), 3, 40), "Corners of the house in plan, in order.");
+
+    public static readonly Key<double> Width = Keys.Optional(
+        "width", new QuantityKind(Dimension.Length, 1, 200, "m"), "Length of the front; with `depth` in place of `footprint`, for a house that is a box.");
+
+    public static readonly Key<double> BoxDepth = Keys.Optional(
+        "depth", new QuantityKind(Dimension.Length, 1, 200, "m"), "How deep the box is behind its front.");
+
+    public static readonly Key<Bearing> Front = Keys.Optional(
+        "front", new BearingKind(), "The bearing to which the front looks; in place of `plan-up`: the plan has the front below.");
 
     public static readonly Key<double> Eaves = Keys.Required(
         "eaves", new QuantityKind(Dimension.Length, 1, 60, "m"), "Height of the eaves above the ground.");
@@ -93,6 +112,9 @@ internal static class EntryKeys
     public static readonly Key<double> Slope = Keys.Default(
         "slope", new QuantityKind(Dimension.Angle, -45, 45, "deg"), "How steeply the hole falls to the outside.", "5 deg");
 
+    public static readonly Key<bool> Existing = Keys.Default(
+        "existing", new YesNoKind(), "Whether the hole is there already; then nothing is drilled.", "no");
+
     public static readonly Key<double> Thickness = Keys.Optional(
         "thickness", new QuantityKind(Dimension.Length, 0.005, 2, "m"),
         "What is drilled through, at right angles; `wall` of the house when absent.");
@@ -124,10 +146,14 @@ internal static class RunKeys
 
     public static readonly Key<IReadOnlyList<Sourced<string>>> Path = Keys.Required(
         "path", new ListKind<string>(new ReferenceKind(ReferenceTarget.Point), 2, 60),
-        "The points that it passes, from the antenna side to the receiver side.");
+        "The points that it passes, from the antenna side to the receiver side. With `length` it may be left out: then from part to part.");
+
+    public static readonly Key<double> Length = Keys.Optional(
+        "length", new QuantityKind(Dimension.Length, 0.05, 500, "m"),
+        "How long the way is, as measured along it, where nobody needs its points; goes before what the points would give.");
 
     public static readonly Key<CableWay> Way = Keys.Required(
-        "way", new WordKind<CableWay>(), "How it is laid; `span` hangs free between its points.");
+        "way", new WordKind<CableWay>(), "How it is laid; `span` hangs free between its points. An existing run that does not say lies in the wall.");
 
     public static readonly Key<IReadOnlyList<Entry<CableWay>>> Ways = Keys.Optional(
         "ways", new MapKind<CableWay>(new WordKind<CableWay>(), "point", 0, 20),
@@ -161,6 +187,9 @@ internal static class RunKeys
     public static readonly Key<bool> Existing = Keys.Default(
         "existing", new YesNoKind(), "Whether the cable lies in the house already; then nothing is bought or cut for it.", "no");
 
+    public static readonly Key<bool> NewConnectors = Keys.Default(
+        "new-connectors", new YesNoKind(), "Existing cable: whether it gets new connectors at both ends.", "no");
+
     public static readonly Key<string> Note = Keys.Optional("note", new TextKind(200), "A word to the crew about this run.");
 
     public static GroupKind Group => Keys.Group;
@@ -177,9 +206,14 @@ internal static class RoutingKeys
     public static readonly Key<CheckedGroup> House = Keys.Optional(
         "house", HouseKeys.Group, "The outline of the house, for the sketch and for the checks of the route.");
 
-    public static readonly Key<IReadOnlyList<Entry<double[]>>> Points = Keys.Required(
-        "points", new MapKind<double[]>(new PositionKind("right", "up", "height"), "point", 2, 300),
+    public static readonly Key<IReadOnlyList<Entry<double[]>>> Points = Keys.Optional(
+        "points", new MapKind<double[]>(new PositionKind("right", "up", "height"), "point", 0, 300),
         "Named points: distance to the right and up on the plan from its corner, and height above the ground.");
+
+    public static readonly Key<IReadOnlyList<Entry<CheckedGroup>>> Places = Keys.Optional(
+        "places", new MapKind<CheckedGroup>(new ShortKind<CheckedGroup>(PlaceKeys.Group, new TextKind(160)), "point", 0, 300),
+        "Places in words: on a wall, as `west wall, 6 ft from the south corner, 5 ft up` or `north gable, at the ridge`; or a room, where "
+        + "nobody measured.");
 
     public static readonly Key<IReadOnlyList<Entry<CheckedGroup>>> WallPoints = Keys.Optional(
         "wall-points", new MapKind<CheckedGroup>(WallPointKeys.Group, "point", 0, 300),

@@ -12,6 +12,9 @@ public sealed class JobWords : IWords
     // The engine counts in decimals, which hold no more; a number beyond it is none that a person could use.
     private const double LargestNumber = 1e27;
 
+    // A text is a sentence or a table, not a page.
+    private const int MaximumSteps = 20_000;
+
     private readonly TemplateOptions _options;
 
     /// <summary>Joins language and units.</summary>
@@ -22,9 +25,11 @@ public sealed class JobWords : IWords
     {
         Words = words;
         Print = new UnitPrinter(usUnits, levelUnit, words.Numbers);
-        Filters = WordFilters.For(this);
+        Filters = WordFilters.For(this).ToDictionary(f => f.Key, f => TemplateBounds.Bounded((i, a, c) => f.Value(i, a, c), f.Key),
+            StringComparer.Ordinal);
         _options = TemplateRenderer.Options();
-        foreach (var (name, filter) in Filters) _options.Filters.AddFilter(name, (i, a, c) => filter(i, a, c));
+        _options.MaxSteps = MaximumSteps;
+        foreach (var (name, filter) in Filters) _options.Filters.AddFilter(name, filter);
     }
 
     /// <summary>The language.</summary>
@@ -37,7 +42,7 @@ public sealed class JobWords : IWords
     public UnitPrinter Print { get; }
 
     /// <summary>The filters of pages and words.</summary>
-    internal IReadOnlyDictionary<string, Func<FluidValue, FilterArguments, TemplateContext, FluidValue>> Filters { get; }
+    internal IReadOnlyDictionary<string, FilterDelegate> Filters { get; }
 
     /// <inheritdoc/>
     public string Say(string id, params ReadOnlySpan<(string Name, object? Value)> values)
@@ -49,7 +54,9 @@ public sealed class JobWords : IWords
         foreach (var (name, value) in values) context.SetValue(name, ValueOf(value, name));
         try
         {
-            return text.Template.Render(context, NullEncoder.Default);
+            using var said = new BoundedWriter(TemplateBounds.LargestValue, "the text");
+            text.Template.RenderAsync(said, NullEncoder.Default, context).AsTask().GetAwaiter().GetResult();
+            return said.ToString();
         }
         catch (Exception e) when (WordText.IsMistake(e))
         {

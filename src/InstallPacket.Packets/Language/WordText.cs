@@ -25,7 +25,7 @@ internal sealed class WordText(string id, string text, SourceSpan at)
     /// <summary>The parsed text.</summary>
     /// <exception cref="WordsException">It is not Liquid.</exception>
     public IFluidTemplate Template => _template ??=
-        PacketParser.Instance.TryParse(text, out var parsed, out var error) ? parsed : throw new WordsException(at, $"'{id}': {error}");
+        PacketParser.Instance.Parse(text, out var error) ?? throw new WordsException(at, $"'{id}': {error}");
 
     /// <summary>An error of rendering with the place of this text.</summary>
     /// <param name="cause">What was caught.</param>

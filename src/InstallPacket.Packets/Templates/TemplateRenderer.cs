@@ -14,8 +14,10 @@ namespace InstallPacket.Packets.Templates;
 /// </summary>
 public sealed partial class TemplateRenderer
 {
-    private const int MaximumSteps = 2_000_000;
+    private const int MaximumSteps = 500_000;
     private const int MaximumRecursion = 20;
+    // Said of too many steps and of too many templates in one another alike.
+    private const string EngineLimit = "The maximum ";
     private const string UndefinedVariable = "Undefined variable";
 
     private readonly Theme _theme;
@@ -34,8 +36,7 @@ public sealed partial class TemplateRenderer
         _options.FileProvider = new ThemeTemplates(theme);
         _options.DefaultFileExtension = ThemeTemplates.Ending;
         if (words is null) return;
-        foreach (var (name, filter) in words.Filters) _options.Filters.AddFilter(name, (input, arguments, context) =>
-            filter(input, arguments, context));
+        foreach (var (name, filter) in words.Filters) _options.Filters.AddFilter(name, filter);
     }
 
     /// <summary>How templates and words are rendered: strict, and the same on every machine.</summary>
@@ -53,7 +54,7 @@ public sealed partial class TemplateRenderer
             // Two names that differ in case are two values, as in the JSON beside the page.
             ModelNamesComparer = StringComparer.Ordinal,
         };
-        options.Filters.Remove("raw");
+        TemplateBounds.Keep(options.Filters);
         options.Filters.AddFilter("md_raw", (input, _, _) => new StringValue(input.ToStringValue(), encode: false));
         // The built-in one does not see a null of the model as missing.
         options.Filters.AddFilter("default", (input, arguments, _) =>
@@ -74,7 +75,9 @@ public sealed partial class TemplateRenderer
         foreach (var (key, value) in model) context.SetValue(key, ModelValues.Of(value, key));
         try
         {
-            return template.Render(context, MarkdownEncoder.Instance);
+            using var page = new BoundedWriter(TemplateBounds.LargestPage, "the page");
+            template.RenderAsync(page, MarkdownEncoder.Instance, context).AsTask().GetAwaiter().GetResult();
+            return page.ToString();
         }
         catch (WordsException e) when (e.Id is { } id)
         {
@@ -95,7 +98,7 @@ public sealed partial class TemplateRenderer
     private IFluidTemplate Parse(string name)
     {
         var source = _theme.Template(name) ?? throw new DocumentException($"the theme has no file '{Theme.TemplatePath(name)}'");
-        if (PacketParser.Instance.TryParse(source, out var template, out var error)) return template;
+        if (PacketParser.Instance.Parse(source, out var error) is { } template) return template;
         var place = Place().Match(error);
         int? line = place.Success ? int.Parse(place.Groups[1].Value, CultureInfo.InvariantCulture) : null;
         throw new TemplateException(Theme.TemplatePath(name), line, error, new FluidException(error));
@@ -106,6 +109,8 @@ public sealed partial class TemplateRenderer
         var word = Quoted().Match(cause.Message);
         var (file, line) = word.Success ? Locate(name, word.Groups[1].Value) : (Theme.TemplatePath(name), null);
         var message = cause.Message.StartsWith(UndefinedVariable, StringComparison.Ordinal) ? UnknownMember(word.Groups[1].Value, model)
+            : cause.Message.StartsWith(EngineLimit, StringComparison.Ordinal)
+                ? string.Create(CultureInfo.InvariantCulture, $"it takes more than {MaximumSteps} steps, or renders itself: shorten the loop")
             : cause is OutOfMemoryException ? "a loop or a text in it grows beyond the memory that a packet may take"
             : cause.Message;
         return new TemplateException(file, line, message, cause);

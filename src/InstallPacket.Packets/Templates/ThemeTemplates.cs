@@ -1,4 +1,5 @@
 using System.Text;
+using Fluid;
 using Microsoft.Extensions.FileProviders;
 using Microsoft.Extensions.Primitives;
 
@@ -12,7 +13,10 @@ internal sealed class ThemeTemplates(Theme theme) : IFileProvider
     public IFileInfo GetFileInfo(string subpath)
     {
         var name = subpath.EndsWith(Ending, StringComparison.Ordinal) ? subpath[..^Ending.Length] : subpath;
-        return theme.Template(name) is { } text ? new Found(subpath, Encoding.UTF8.GetBytes(text)) : new NotFoundFileInfo(subpath);
+        if (theme.Template(name) is not { } text) return new NotFoundFileInfo(subpath);
+        // The engine parses it by itself and does not see our bounds.
+        if (PacketParser.Instance.TryParse(text, out var template)) TemplateBounds.CheckRanges(template, text);
+        return new Found(subpath, Encoding.UTF8.GetBytes(text));
     }
 
     public IDirectoryContents GetDirectoryContents(string subpath) => NotFoundDirectoryContents.Singleton;

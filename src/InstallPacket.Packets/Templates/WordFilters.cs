@@ -47,7 +47,7 @@ internal static class WordFilters
         Number("figure", v => Significant(v, printer));
         filters["fixed"] = (input, arguments, _) =>
             Text(input.IsNil() ? printer.Words.Unknown
-            : printer.Number((double)input.ToNumberValue(), (int)arguments.At(0).ToNumberValue()));
+            : printer.Number((double)input.ToNumberValue(), TemplateBounds.Decimals(arguments.At(0))));
         filters["day"] = (input, _, _) => Text(Day(input.ToStringValue(), say));
         filters["list"] = (input, arguments, _) => new StringValue(Joined(input, arguments.At(0).ToStringValue(), words));
         filters["ticked"] = (input, _, _) => new StringValue(Ticked(input, words));
@@ -55,7 +55,7 @@ internal static class WordFilters
         filters["names"] = (input, arguments, _) => new StringValue(Names(input, arguments.At(0).ToStringValue(), words));
         filters["provenance"] = (input, _, _) => new StringValue(Provenance(input.ToStringValue(), words));
         filters["number"] = (input, arguments, _) => Text(input.IsNil() ? printer.Words.Unknown
-            : printer.Write((double)input.ToNumberValue(), (int)arguments.At(0).ToNumberValue(), arguments.At(1).ToStringValue()));
+            : printer.Write((double)input.ToNumberValue(), TemplateBounds.Decimals(arguments.At(0)), arguments.At(1).ToStringValue()));
         Number("whole", v => printer.Number(v, 0));
         filters["word"] = (input, arguments, _) => new StringValue(input.IsNil()
             ? printer.Words.Unknown : words.Plain($"values.{arguments.At(0).ToStringValue()}.{input.ToStringValue()}"));

@@ -21,7 +21,7 @@ public partial class HostileJobTests
             var text = Text(id);
             foreach (var (at, number) in changes) text = WithNumber(text, at, number);
             return IsPlannedOrRefused(text);
-        }, iter: 300);
+        }, iter: 160);
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public partial class HostileJobTests
             var text = Text(id);
             foreach (var (line, a, b) in changes) text = line ? WithoutLine(text, a) : WithWord(text, a, b);
             return IsPlannedOrRefused(text);
-        }, iter: 300);
+        }, iter: 160);
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public partial class HostileJobTests
             var files = new FewFiles(("job/job.yaml", job), ("job/stations.csv", stations), ("_shared/parts/base.yaml", text));
             var findings = new FindingList();
             return IsPlannedOrRefused(files, PartLibraryReader.Read(files, findings)) || findings.AnyStop;
-        }, iter: 150);
+        }, iter: 100);
     }
 
     private static string Text(string id) => File.ReadAllText(Repository.Path("jobs", id, "job.yaml"));

@@ -31,11 +31,13 @@ public class JobSchemaTests
         }
     }
 
+    // What a job needs may come from the firm's file or a kit, which the schema does not see.
     [Theory]
-    [MemberData(nameof(Ids))]
-    public void A_key_that_is_left_out_is_missing_for_both_or_for_neither(string id)
+    [InlineData("alder-lane")]
+    [InlineData("brook-terrace")]
+    public void A_key_that_the_schema_asks_for_is_asked_for_by_the_reader(string id)
     {
-        var left = 0;
+        var (left, asked) = (0, 0);
         foreach (var path in Groups(Trees[id], KeyCatalogue.Job))
         {
             foreach (var key in Group(Trees[id], path).Select(p => p.Key).ToArray())
@@ -43,11 +45,13 @@ public class JobSchemaTests
                 var job = Json(id);
                 Group(job, path).Remove(key);
                 var missing = Findings(job).Any(f => f.Id == "missing-key");
-                Assert.True(IsValid(job) == !missing, $"{path}.{key}: the reader says missing {missing}");
+                Assert.True(IsValid(job) || missing, $"{path}.{key}: the schema asks for it and the reader does not");
                 if (missing) left++;
+                if (!IsValid(job)) asked++;
             }
         }
         Assert.True(left > 50, $"only {left} required keys were left out");
+        Assert.True(asked > 1, "the items of lists say what they need");
     }
 
     [Theory]
@@ -113,6 +117,9 @@ public class JobSchemaTests
     {
         switch (kind)
         {
+            case IShortKind spelled:
+                foreach (var inner in Groups(node, spelled.Full, path)) yield return inner;
+                break;
             case GroupKind group when node is JsonObject o:
                 yield return path;
                 foreach (var key in group.Keys.Where(k => o.ContainsKey(k.Name)))

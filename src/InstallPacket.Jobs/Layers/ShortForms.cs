@@ -1,0 +1,31 @@
+namespace InstallPacket.Jobs.Layers;
+
+/// <summary>
+/// Spells out what a job may say shorter, so that everything behind the reader knows one form: a place on one line, a run written where it
+/// ends, an outlet by its room, a box of a house, places on its walls in words.
+/// </summary>
+/// <param name="findings">Receives what cannot be spelled out.</param>
+internal sealed class ShortForms(FindingList findings)
+{
+    /// <summary>The tree in full.</summary>
+    public YamlMap Spell(YamlMap job)
+    {
+        var tree = new TreeEditor(job);
+        Place(tree);
+        new HouseForms(findings).Spell(tree);
+        MountForms.Spell(tree);
+        new ChainForms(findings).Spell(tree);
+        return tree.Root;
+    }
+
+    // "44.29 N, 71.61 W"
+    private static void Place(TreeEditor tree)
+    {
+        if (tree.Find("siting", SitingKeys.Place.Name) is not YamlScalar place) return;
+        var comma = place.Value.IndexOf(',', StringComparison.Ordinal);
+        var (latitude, longitude) = comma < 0 ? (place.Value, "") : (place.Value[..comma].Trim(), place.Value[(comma + 1)..].Trim());
+        tree.Remove("siting", SitingKeys.Place.Name);
+        tree.AddIfAbsent(place with { Value = latitude, Quoted = false }, "siting", SitingKeys.Latitude.Name);
+        tree.AddIfAbsent(place with { Value = longitude, Quoted = false }, "siting", SitingKeys.Longitude.Name);
+    }
+}
