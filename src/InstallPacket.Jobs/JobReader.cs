@@ -42,7 +42,8 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             findings.Add(Severity.Stop, "job-name-unfit", new(path, 0, 0), ("name", id));
             return null;
         }
-        if (new JobLayers(files, findings).Load(path) is not { } root) return null;
+        var layers = new JobLayers(files, findings);
+        if (layers.Load(path) is not { } root) return null;
         var units = UnitChoice.FamilyOf(root, _codes);
         var checker = new NodeChecker(findings, units);
         var group = checkedFile = checker.Group(root, KeyCatalogue.Job, "");
@@ -57,7 +58,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
         CheckCode(group, findings);
         var want = complete ? Want(group, stations, units, findings) : [];
         if (findings.AnyStop) return null;
-        var job = Bind(_codes, id, path, group, stations, want, terrain, library) with { OwnParts = own };
+        var job = Bind(_codes, id, path, group, stations, want, terrain, library) with { OwnParts = own, IsStudy = layers.IsStudy };
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;

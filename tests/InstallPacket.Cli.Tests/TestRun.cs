@@ -53,6 +53,8 @@ internal sealed class Workshop : IDisposable
         var shop = new Workshop();
         var from = Path.Combine(DemoJobs.Checkout, "jobs");
         foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) shop.Copy(path, "jobs/" + Path.GetRelativePath(from, path));
+        foreach (var folder in Directory.EnumerateDirectories(DemoJobs.WrittenOut))
+            shop.Write($"jobs/{Path.GetFileName(folder)}/job.yaml", File.ReadAllText(Path.Combine(folder, "job.yaml")));
         return shop;
     }
 

@@ -46,7 +46,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData(bytes);
         }
-        foreach (var path in SharedFolder.Parts(files).Concat(SharedFolder.Kits(files)).Append(Firm))
+        foreach (var path in SharedFolder.Parts(files).Concat(SharedFolder.Kits(files)).Concat(files.List("_shared/firms")).Append(Firm))
         {
             var file = files.Read(path, FileBounds.PartsBytes);
             // Generic files change with the program and not by hand.
