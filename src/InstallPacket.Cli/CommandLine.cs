@@ -101,7 +101,7 @@ internal sealed class CommandLine(ITerminal terminal, string? installed = null)
 
     private Command Explain()
     {
-        var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings` or `schema`; or a job, printed in full." };
+        var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings`, `schema`, `schema-firm`, `schema-kit` or `schema-parts`; or a job, printed in full." };
         var command = new Command("explain", "Explains a finding or a key, prints the key reference or the JSON Schema, or a job in full with the origin of each value.")
             { topic, _jobs };
         command.SetAction(r => new ExplainCommand(terminal, Options(r.GetValue(_jobs)!), r.GetValue(topic)!).Run());

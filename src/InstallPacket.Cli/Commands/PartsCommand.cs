@@ -39,7 +39,8 @@ internal sealed class PartsCommand(ITerminal terminal, JobOptions jobs, PartsOpt
             terminal.Out.Write(lines);
             return Refuse($"{PartCopy.Target} has another form or a mistake; nothing was written, put these lines below its `parts`");
         }
-        Write(Path.Combine(jobs.Jobs, PartCopy.Target), text);
+        SchemaFiles.Write(jobs.Jobs);
+        Write(Path.Combine(jobs.Jobs, PartCopy.Target), _files.Read(PartCopy.Target, 1).State == FileState.Absent ? SchemaFiles.OfParts + text : text);
         terminal.Out.Write(lines);
         terminal.Out.WriteLine($"{PartCopy.Target} has this part now; it goes before the generic one of the same name. Put in your figures and how you know them.");
         return ExitCode.Done;

@@ -7,7 +7,7 @@ namespace InstallPacket.Jobs.Keys;
 internal sealed class UnitChoice(UnitFamily? family)
 {
     // Nobody gives the size of a thing that fits into a hand in metres or feet.
-    private const double SmallM = 0.5;
+    private const double SmallM = 1;
     private const double FarM = 1000;
 
     /// <summary>The units of a dimension.</summary>
