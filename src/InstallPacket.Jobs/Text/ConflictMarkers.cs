@@ -27,7 +27,7 @@ internal static class ConflictMarkers
     private static int Report(JobFile file, string[] rows, int i, FindingList findings)
     {
         var end = Array.FindIndex(rows, i, r => r.StartsWith(End, StringComparison.Ordinal));
-        findings.Add(Severity.Stop, "merge-conflict", new(file.Path, i + 1, 1), ("line", i + 1), ("end", end < 0 ? null : end + 1));
+        findings.Add(Severity.Stop, "merge-conflict", new(file.Path, i + 1, 1), ("line", i + 1), ("end", end <= i ? null : end + 1));
         return i + 1;
     }
 
