@@ -34,7 +34,13 @@ public class DocumentRules
     public void Key_reference_is_fresh() => Fresh("docs/reference/job-keys.md", KeyReference.Page(InstallPacket.Cli.Commands.NewCommand.Example()));
 
     [Fact]
-    public void Schema_is_fresh() => Fresh("docs/reference/job.schema.json", InstallPacket.Plans.Json.PlanJson.Text(JobSchema.Tree()));
+    public void Schemas_are_fresh()
+    {
+        Fresh("docs/reference/job.schema.json", InstallPacket.Plans.Json.PlanJson.Text(JobSchema.Tree()));
+        Fresh("docs/reference/firm.schema.json", InstallPacket.Plans.Json.PlanJson.Text(JobSchema.Firm()));
+        Fresh("docs/reference/kit.schema.json", InstallPacket.Plans.Json.PlanJson.Text(JobSchema.Kit()));
+        Fresh("docs/reference/parts.schema.json", InstallPacket.Plans.Json.PlanJson.Text(JobSchema.Parts()));
+    }
 
     [Fact]
     public void Page_of_equations_is_fresh() => Fresh("docs/methods/equations.md", FormulaPage.Text());
