@@ -53,6 +53,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             .Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
         var library = parts.With(own);
         new NameResolver(library, names, group, checker.Defined, findings).Resolve(checker.Uses);
+        MastRules.Check(group, library, findings);
         CheckCode(group, findings);
         if (findings.AnyStop) return null;
         var job = Bind(_codes, id, path, group, stations, terrain, library) with { OwnParts = own };

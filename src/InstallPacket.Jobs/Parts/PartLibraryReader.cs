@@ -50,7 +50,7 @@ public static class PartLibraryReader
         if (!entry.Value.Sound || !entry.Value.Has(PartKeys.Kind)) return null;
         if (!PartCatalogue.KeysOf(entry.Value.Get(PartKeys.Kind)).Keys.Where(k => k.Required).All(entry.Value.Has)) return null;
         var part = PartCatalogue.Bind(entry);
-        foreach (var figure in PartCatalogue.Figures(part.Kind).Where(f => entry.Value.Has(f) && !IsMarked(part, f)))
+        foreach (var figure in PartCatalogue.Figures(part.Kind).Where(f => entry.Value.Wrote(f) && !IsMarked(part, f)))
             findings.Add(Severity.Caution, "provenance-missing", entry.At, ("figure", figure.Name), ("part", entry.Name),
                 ("marks", ProvenanceWord.All));
         return part;

@@ -19,7 +19,7 @@ internal sealed class MaterialsPlanner(
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is OutletPart)) AddFlyLead(e);
         AddTerminators();
         Add(job.Mounting.Mount, 1, 0, "mount");
-        Add(job.Mounting.Mast, 1, 0, "mast");
+        if (!job.Mounting.OwnMast) Add(job.Mounting.Mast, 1, 0, "mast");
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
         AddBonding(job.Bonding);
         if (job.Mounting.Guys is { } guys && mounting.LoadPath?.Guys is { Count: > 0 } sets) Add(guys.Part, 0,

@@ -41,12 +41,26 @@ internal static class MountNotes
                 Ink: Ink.Accent));
         }
         var free = m.MastLengthM - m.FreeLengthM;
+        if (m.Plate is { } plate)
+        {
+            notes.AddRange(OfPlate(plan, plate, view, free));
+            return notes;
+        }
         notes.Add(new(view.Side.At(view.WallM ?? 0, free), [plan.Say("mount.free", ("length", print.Length(m.FreeLengthM)))]));
         var (low, high) = (view.Supports[0].HeightM, view.Supports[1].HeightM);
         notes.Add(new(view.Side.At(view.WallM ?? 0, (low + high) / 2), [plan.Say("mount.between", ("length", print.Length(high - low)))]));
         if (view.WallM is { } wall) notes.Add(new(view.Side.At(wall, low),
             [plan.Say("mount.stand-off", ("length", m.LoadPath?.StandOffM is { } s ? print.Small(s) : print.Words.Unknown))]));
         return notes;
+    }
+
+    private static IEnumerable<SideNote> OfPlate(SheetPlan plan, PlatePlan plate, MountView view, double freeM)
+    {
+        var print = plan.Print;
+        yield return new(view.Side.At(0, freeM), [plan.Say("mount.arm-free", ("length", print.Length(plan.Mounting.FreeLengthM)))]);
+        yield return new(view.Side.At((view.WallM ?? 0) / 2, freeM - plate.RiseM / 2),
+            [plan.Say("mount.reach", ("length", plate.ReachM is { } reach ? print.Small(reach) : print.Words.Unknown),
+            ("tilt", plate.TiltDeg == 0 ? "" : print.Angle(plate.TiltDeg)))]);
     }
 
     private static string Name(SheetPlan plan, MastSupport s) =>
