@@ -21,6 +21,7 @@ public static class Planner
             findings.AddRange(planned.Findings.Sorted);
             return planned.Plan;
         }
+        job = HouseGround.Known(job, terrain, findings);
         var ground = new GroundView(job, terrain);
         var siting = Kept(new SitingPlanner(job, ground).Plan());
         var routing = Kept(new RoutingPlanner(job, code, parts).Plan());

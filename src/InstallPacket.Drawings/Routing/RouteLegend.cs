@@ -7,8 +7,10 @@ internal sealed class RouteLegend(SheetCanvas canvas, SheetPlan plan)
 {
     public IEnumerable<LegendEntry> Entries()
     {
-        foreach (var way in RouteWay.All.Where(w => plan.Routing.Runs.Any(r => Ways(r).Contains(w))))
+        foreach (var way in RouteWay.All.Where(w => plan.Routing.Runs.Any(r => r.GivenM is null && Ways(r).Contains(w))))
             yield return new(plan.Word("way", way), at => RouteWay.Draw(canvas, way, [at, new(at.X + FlowLegend.SampleMm, at.Y)]));
+        if (plan.Routing.Runs.Any(r => r.GivenM is not null))
+            yield return new(plan.Say("route.by-length"), at => RouteWay.DrawByLength(canvas, [at, new(at.X + FlowLegend.SampleMm, at.Y)]));
         if (plan.Routing.Runs.Any(r => r.DripLoops.Count > 0))
             yield return new(plan.Say("route.drip"), at => ViewPainter.Drip(canvas, new(at.X + FlowLegend.SampleMm / 2, at.Y - 1.6)));
         if (plan.Routing.Entries.Count > 0)

@@ -20,6 +20,10 @@ internal static class RouteWay
         CableWay.CrawlSpace => new(Ink.Accent, 0.7, Dash.DashDot),
     };
 
+    /// <summary>Draws a run that is known by its length alone.</summary>
+    public static void DrawByLength(SheetCanvas canvas, IReadOnlyList<PaperPoint> points) =>
+        canvas.Line(new(Ink.Faint, 0.5, Dash.DashDot), [.. points]);
+
     /// <summary>Draws a line of cable; conduit has an open core, so that it reads as a pipe.</summary>
     public static void Draw(SheetCanvas canvas, CableWay way, IReadOnlyList<PaperPoint> points)
     {

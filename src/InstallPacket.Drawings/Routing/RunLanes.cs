@@ -25,6 +25,11 @@ internal static class RunLanes
         var lines = new List<RunLine>();
         for (var i = 0; i < routing.Runs.Count; i++)
         {
+            if (routing.Runs[i].GivenM is not null)
+            {
+                if (Schematic(routing.Runs[i], byName, view) is { } line) lines.Add(line);
+                continue;
+            }
             var path = routing.Runs[i].Path.Where(byName.ContainsKey).Select(n => view.Place(byName[n])).ToArray();
             var ways = Ways(routing.Runs[i]);
             var points = new List<PaperPoint>();
@@ -45,6 +50,16 @@ internal static class RunLanes
             if (path.Length > 0) lines.Add(new(routing.Runs[i], points.Count > 0 ? points : [path[0], path[0]], pieces));
         }
         return lines;
+    }
+
+    // Known by its length alone: square from part to part, so that nobody takes it for the way through the house; no line where an end was not
+    // measured.
+    private static RunLine? Schematic(RunPlan run, Dictionary<string, PointPlan> byName, RouteView view)
+    {
+        PaperPoint[] ends = [.. run.Path.Where(byName.ContainsKey).Select(n => view.Place(byName[n]))];
+        if (ends.Length < 2) return ends.Length == 0 ? null : new(run, [ends[0], ends[0]], []);
+        PaperPoint[] line = [ends[0], new(ends[0].X, ends[^1].Y), ends[^1]];
+        return new(run, line, [(run.Way, line)]);
     }
 
     // The way of each leg, from the stretches between its points.

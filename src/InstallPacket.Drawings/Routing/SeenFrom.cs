@@ -16,8 +16,9 @@ internal static class SeenFrom
             new PlanCorner(c.RightM, c.AwayM))];
         var face = outline.Min(c => c.UpM) + 0.05;
         var points = r.Points.Select(Turned).ToDictionary(p => p.Name, StringComparer.Ordinal);
+        bool InFront(string point) => points.TryGetValue(point, out var p) && p.UpM <= face;
         RunPlan[] runs = [.. r.Runs.Where(run => run.Lies(CableWay.Outside, CableWay.Conduit, CableWay.Buried, CableWay.Span)
-            && run.Path.Zip(run.Path.Skip(1)).Any(l => points[l.First].UpM <= face && points[l.Second].UpM <= face))];
+            && run.Path.Zip(run.Path.Skip(1)).Any(l => InFront(l.First) && InFront(l.Second)))];
         var shown = runs.SelectMany(run => run.Path).ToHashSet(StringComparer.Ordinal);
         return plan.With(plan.Plan with
         {

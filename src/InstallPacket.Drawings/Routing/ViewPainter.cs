@@ -22,7 +22,11 @@ internal sealed class ViewPainter(SheetCanvas canvas, SheetPlan plan, RouteView 
         var lines = RunLanes.Of(plan.Routing, view);
         foreach (var line in lines)
         {
-            foreach (var (way, points) in line.Pieces) RouteWay.Draw(canvas, way, points);
+            foreach (var (way, points) in line.Pieces)
+            {
+                if (line.Run.GivenM is null) RouteWay.Draw(canvas, way, points);
+                else RouteWay.DrawByLength(canvas, points);
+            }
             _placer.Avoid(line.Points);
         }
         if (dripLoops) DripLoops();

@@ -31,7 +31,7 @@ internal sealed class CablingBinder(PartLibrary parts)
             Second = second, SecondPort = secondPort, SecondRun = g.Maybe(ElementKeys.SecondRun)?.Value,
                 SecondAt = g.Place(ElementKeys.Second),
             Aim = g.Maybe(ElementKeys.Aim), FromAt = g.Place(ElementKeys.From), RunAt = g.Place(ElementKeys.Run),
-                SettingAt = g.Place(ElementKeys.Setting),
+                SettingAt = g.Place(ElementKeys.Setting), Existing = g.Get(ElementKeys.Existing),
         };
     }
 }

@@ -10,7 +10,8 @@ internal static class ElementKeys
     public static readonly Key<string> Part = Keys.Required("part", new ReferenceKind(ReferenceTarget.Part), "The part.");
 
     public static readonly Key<string> At = Keys.Required(
-        "at", new ReferenceKind(ReferenceTarget.Point), "The point of the house where it sits.");
+        "at", new ReferenceKind(ReferenceTarget.Point),
+        "The point of the house where it sits. May be left out where it is screwed to what feeds it, or where its run has a length.");
 
     public static readonly Key<string> From = Keys.Optional(
         "from", new ReferenceKind(ReferenceTarget.Element),
@@ -38,6 +39,9 @@ internal static class ElementKeys
 
     public static readonly Key<string> Outlet = Keys.Optional(
         "outlet", new TextKind(60), "An outlet in one word: the room or the set that it serves; its part is `cabling.outlet`.");
+
+    public static readonly Key<bool> Existing = Keys.Default(
+        "existing", new YesNoKind(), "Whether the part is in the house already; then it is not bought and not mounted, but tested.", "no");
 
     public static readonly Key<double> FlyLead = Keys.Default(
         "fly-lead", new QuantityKind(Dimension.Length, 0, 30, "m"), "Outlet: length of the lead to the receiver.", "2 m");

@@ -52,6 +52,9 @@ public sealed record Element(
     /// <summary>Where <c>second</c> is written.</summary>
     public SourceSpan SecondAt { get; init; } = At;
 
+    /// <summary>Whether it is in the house already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>Where <c>setting</c> is written.</summary>
     public SourceSpan SettingAt { get; init; } = At;
 }

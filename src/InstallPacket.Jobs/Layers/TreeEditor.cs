@@ -27,6 +27,9 @@ internal sealed class TreeEditor(YamlMap root)
         if (Find(path) is null) Set(value, path);
     }
 
+    /// <summary>The tree with a value put in.</summary>
+    public YamlMap With(YamlNode value, params ReadOnlySpan<string> path) => Put(Root, path, value);
+
     /// <summary>Takes a value away.</summary>
     public void Remove(params ReadOnlySpan<string> path)
     {

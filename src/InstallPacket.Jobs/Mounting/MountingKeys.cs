@@ -211,6 +211,10 @@ internal static class MountingKeys
     public static readonly Key<string> Mast = Keys.Optional(
         "mast", new ReferenceKind(ReferenceTarget.Part, PartKind.Mast), "The mast tube; absent only where the mount brings its own.");
 
+    public static readonly Key<string> At = Keys.Optional(
+        "at", new ReferenceKind(ReferenceTarget.Point),
+        "The point of the house where the upper fixing is; height of work, height of the antenna and free length follow from one another by it.");
+
     public static readonly Key<double> MastLength = Keys.Optional(
         "mast-length", new QuantityKind(Dimension.Length, 0.2, 30, "m"),
         "Length of the mast tube; absent only where the mount brings its own and states its length.");

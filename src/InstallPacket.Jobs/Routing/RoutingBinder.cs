@@ -15,6 +15,7 @@ internal sealed class RoutingBinder(PartLibrary parts)
         return new(g.Get(RoutingKeys.PlanUp).Degrees, house, points, [.. g.Entries(RoutingKeys.Runs).Select(Run)], g.At)
         {
             WallPoints = onWalls,
+            Unmeasured = g.Entries(RoutingKeys.Places).ToDictionary(e => e.Name, e => e.Value.Maybe(PlaceKeys.Room)?.Value, StringComparer.Ordinal),
             Entries = [.. g.Entries(RoutingKeys.Entries).Select(Entry)],
             Conduits = [.. g.Entries(RoutingKeys.Conduits).Select(Conduit)],
         };
@@ -31,7 +32,7 @@ internal sealed class RoutingBinder(PartLibrary parts)
             Existing = g.Get(RunKeys.Existing), PathAt = g.Place(RunKeys.Path), DripLoopsAt = g.Place(RunKeys.DripLoops),
             Ways = [.. g.Entries(RunKeys.Ways).Select(w => new WayChange(w.Name, w.Value, w.At))], Slack = g.Metres(RunKeys.Slack),
             Dip = g.MaybeMetres(RunKeys.Dip)?.Value, Messenger = g.Get(RunKeys.Messenger), FromPower = g.MaybeMetres(RunKeys.FromPower),
-            Supports = g.Get(RunKeys.Supports),
+            Supports = g.Get(RunKeys.Supports), NewConnectors = g.Get(RunKeys.NewConnectors), Given = g.MaybeMetres(RunKeys.Length)?.Value,
         };
     }
 
@@ -69,7 +70,10 @@ internal sealed class RoutingBinder(PartLibrary parts)
 
     private static CableEntry Entry(Entry<CheckedGroup> e) => new(
         e.Name, e.Value.Get(EntryKeys.Through), e.Value.MaybeMetres(EntryKeys.Hole), e.Value.Placed(EntryKeys.Slope),
-        e.Value.MaybeMetres(EntryKeys.Thickness)?.Value, e.At);
+        e.Value.MaybeMetres(EntryKeys.Thickness)?.Value, e.At)
+    {
+        Existing = e.Value.Get(EntryKeys.Existing),
+    };
 
     private static Conduit Conduit(Entry<CheckedGroup> e) =>
         new(e.Name, e.Value.PlacedMetres(ConduitKeys.Inside), [.. e.Value.Items(ConduitKeys.Runs).Select(r => r.Value)], e.At);

@@ -112,6 +112,9 @@ internal static class EntryKeys
     public static readonly Key<double> Slope = Keys.Default(
         "slope", new QuantityKind(Dimension.Angle, -45, 45, "deg"), "How steeply the hole falls to the outside.", "5 deg");
 
+    public static readonly Key<bool> Existing = Keys.Default(
+        "existing", new YesNoKind(), "Whether the hole is there already; then nothing is drilled.", "no");
+
     public static readonly Key<double> Thickness = Keys.Optional(
         "thickness", new QuantityKind(Dimension.Length, 0.005, 2, "m"),
         "What is drilled through, at right angles; `wall` of the house when absent.");
@@ -143,10 +146,14 @@ internal static class RunKeys
 
     public static readonly Key<IReadOnlyList<Sourced<string>>> Path = Keys.Required(
         "path", new ListKind<string>(new ReferenceKind(ReferenceTarget.Point), 2, 60),
-        "The points that it passes, from the antenna side to the receiver side.");
+        "The points that it passes, from the antenna side to the receiver side. With `length` it may be left out: then from part to part.");
+
+    public static readonly Key<double> Length = Keys.Optional(
+        "length", new QuantityKind(Dimension.Length, 0.05, 500, "m"),
+        "How long the way is, as measured along it, where nobody needs its points; goes before what the points would give.");
 
     public static readonly Key<CableWay> Way = Keys.Required(
-        "way", new WordKind<CableWay>(), "How it is laid; `span` hangs free between its points.");
+        "way", new WordKind<CableWay>(), "How it is laid; `span` hangs free between its points. An existing run that does not say lies in the wall.");
 
     public static readonly Key<IReadOnlyList<Entry<CableWay>>> Ways = Keys.Optional(
         "ways", new MapKind<CableWay>(new WordKind<CableWay>(), "point", 0, 20),
@@ -179,6 +186,9 @@ internal static class RunKeys
 
     public static readonly Key<bool> Existing = Keys.Default(
         "existing", new YesNoKind(), "Whether the cable lies in the house already; then nothing is bought or cut for it.", "no");
+
+    public static readonly Key<bool> NewConnectors = Keys.Default(
+        "new-connectors", new YesNoKind(), "Existing cable: whether it gets new connectors at both ends.", "no");
 
     public static readonly Key<string> Note = Keys.Optional("note", new TextKind(200), "A word to the crew about this run.");
 

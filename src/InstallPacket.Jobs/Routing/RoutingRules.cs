@@ -6,7 +6,7 @@ internal static class RoutingRules
     public static void Check(RoutingSection routing, FindingList findings)
     {
         foreach (var p in routing.WallPoints) CheckWallPoint(p, routing, findings);
-        foreach (var e in routing.Entries.Where(e => !routing.Points.ContainsKey(e.Point)))
+        foreach (var e in routing.Entries.Where(e => !routing.Points.ContainsKey(e.Point) && !routing.Unmeasured.ContainsKey(e.Point)))
             Unknown(findings, "entry", e.At, e.Point, "", routing.Points.Keys);
         foreach (var room in (routing.House?.Rooms ?? []).Where(r => routing.House!.Storeys.All(s => s.Name != r.Storey.Value)))
             Unknown(findings, "storey", room.Storey.At, room.Storey.Value, room.Name, routing.House!.Storeys.Select(s => s.Name));

@@ -14,6 +14,9 @@ public sealed record RoutingSection(
     /// <summary>Points that are measured along a wall; they are among <see cref="Points"/> too.</summary>
     public IReadOnlyList<WallPoint> WallPoints { get; init; } = [];
 
+    /// <summary>Places that nobody measured, with the room that they are in, or null.</summary>
+    public IReadOnlyDictionary<string, string?> Unmeasured { get; init; } = new Dictionary<string, string?>(StringComparer.Ordinal);
+
     /// <summary>Where cable goes in or out.</summary>
     public IReadOnlyList<CableEntry> Entries { get; init; } = [];
 
@@ -67,7 +70,11 @@ public sealed record WallPoint(string Name, Sourced<int> Wall, Sourced<double> A
 /// <param name="SlopeDeg">Fall to the outside.</param>
 /// <param name="Thickness">What is drilled through, or null.</param>
 public sealed record CableEntry(string Point, EntrySurface Through, Sourced<Length>? Hole, Sourced<double> SlopeDeg, Length? Thickness,
-    SourceSpan At);
+    SourceSpan At)
+{
+    /// <summary>Whether the hole is there already.</summary>
+    public bool Existing { get; init; }
+}
 
 /// <summary>A conduit.</summary>
 public sealed record Conduit(string Name, Sourced<Length> Inside, IReadOnlyList<string> Runs, SourceSpan At);
@@ -82,6 +89,12 @@ public sealed record Run(
 {
     /// <summary>Whether the cable lies in the house already.</summary>
     public bool Existing { get; init; }
+
+    /// <summary>Existing cable: whether it gets new connectors.</summary>
+    public bool NewConnectors { get; init; }
+
+    /// <summary>The length of the way as measured; null when its points give it.</summary>
+    public Length? Given { get; init; }
 
     /// <summary>Where <c>path</c> is written.</summary>
     public SourceSpan PathAt { get; init; } = At;

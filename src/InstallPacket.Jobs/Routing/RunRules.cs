@@ -9,6 +9,8 @@ internal static class RunRules
         {
             foreach (var loop in run.DripLoops.Where(p => !run.Path.Contains(p)))
                 findings.Add(Severity.Stop, "drip-loop-off-path", run.DripLoopsAt, ("run", run.Id), ("point", loop), ("path", run.Path));
+            foreach (var point in run.Given is null ? run.Path.Where(job.Routing.Unmeasured.ContainsKey) : [])
+                findings.Add(Severity.Stop, "place-unmeasured", run.PathAt, ("run", run.Id), ("point", point));
             string[] elements = [.. job.Cabling.Chain.Where(e => e.Run == run.Id || e.SecondRun == run.Id).Select(e => e.Id)];
             if (elements.Length > 1)
                 findings.Add(Severity.Stop, "run-used-twice", run.At, ("run", run.Id), ("elements", elements));

@@ -4,13 +4,14 @@ namespace InstallPacket.Jobs.Siting;
 internal static class SitingBinder
 {
     public static SitingSection Section(CheckedGroup g, Sourced<string>? terrain) => new(
-        g.Placed(SitingKeys.Latitude), g.Placed(SitingKeys.Longitude), g.PlacedMetres(SitingKeys.Ground),
+        g.Placed(SitingKeys.Latitude), g.Placed(SitingKeys.Longitude), g.MaybeMetres(SitingKeys.Ground) ?? new(default, g.At),
             g.PlacedMetres(SitingKeys.AntennaHeight),
         g.Get(SitingKeys.Surroundings), g.Maybe(SitingKeys.Landmark) is { } l ? Landmark(l.Value) : null,
         [.. g.Entries(SitingKeys.Obstructions).Select(Obstruction)],
         g.Has(SitingKeys.PowerLines) ? [.. g.Entries(SitingKeys.PowerLines).Select(PowerLine)] : null, g.At)
     {
         Terrain = terrain,
+        GroundKnown = g.Has(SitingKeys.Ground),
         UnderRoof = g.Maybe(SitingKeys.UnderRoof),
         UtcOffset = g.Maybe(SitingKeys.UtcOffset) is { } hours ? TimeSpan.FromMinutes(Math.Round(hours.Value * 60)) : null,
         Profiles = [.. g.Items(SitingKeys.Profiles).Select(p => Profile(p.Value))],

@@ -120,8 +120,8 @@ internal static class SitingKeys
     public static readonly Key<double> Longitude = Keys.Required(
         "longitude", new CoordinateKind(false), "Longitude of the antenna, WGS84.");
 
-    public static readonly Key<double> Ground = Keys.Required(
-        "ground", new QuantityKind(Dimension.Length, -430, 5000, "m"), "Height of the ground above sea level.");
+    public static readonly Key<double> Ground = Keys.Optional(
+        "ground", new QuantityKind(Dimension.Length, -430, 5000, "m"), "Height of the ground above sea level; that of the tiles when absent.");
 
     public static readonly Key<double> AntennaHeight = Keys.Required(
         "antenna-height", new QuantityKind(Dimension.Length, 1, 200, "m"), "Height of the antenna above the ground.");

@@ -17,6 +17,9 @@ public sealed record SitingSection(
     /// <summary>Folder of elevation tiles below the jobs folder, or null.</summary>
     public Sourced<string>? Terrain { get; init; }
 
+    /// <summary>Whether the job states the ground; otherwise the tiles give it.</summary>
+    public bool GroundKnown { get; init; } = true;
+
     /// <summary>Measured profiles of the ground.</summary>
     public IReadOnlyList<MeasuredProfile> Profiles { get; init; } = [];
 

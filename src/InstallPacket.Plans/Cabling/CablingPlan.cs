@@ -52,6 +52,9 @@ public sealed record ElementPlan(
     /// <summary>Combiner: the run to its second input; empty when it is screwed on.</summary>
     public string SecondRun { get; init; } = "";
 
+    /// <summary>Whether it is in the house already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>Outputs that feed nothing, of a part with several.</summary>
     public IReadOnlyList<int> OpenPorts { get; init; } = [];
 }

@@ -127,7 +127,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
     private ElementPlan Element(Element e) => new(
         e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", Port(e), e.Run ?? "", e.Serves ?? "", e.Setting?.Db)
     {
-        Second = e.Second ?? "", SecondRun = e.SecondRun ?? "",
+        Second = e.Second ?? "", SecondRun = e.SecondRun ?? "", Existing = e.Existing,
         OpenPorts = e.Part.Outputs > 1 ? [.. Enumerable.Range(1, e.Part.Outputs).Except(_chain.FedBy(e).Select(f => f.FromPort))] : [],
     };
 }

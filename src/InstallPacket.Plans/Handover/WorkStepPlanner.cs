@@ -47,6 +47,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         if (job.Handover.ExistingInternet != InternetKind.None) Add("internet",
             new WorkStep(0, "", "") { Subject = Word.Of(job.Handover.ExistingInternet) });
         foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing", OfRun(run));
+        foreach (var e in cabling.Elements.Where(e => e.Existing)) Add("existing-part",
+            new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves.Length > 0 ? e.Serves : e.Name, Figure = "chain-diagram" });
         if (mounting.Ladder is not null) Add("ladder", Shown("access-sketch"));
     }
 
@@ -54,7 +56,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     {
         Begin("ground");
         if (mounting.Kind != MountKind.Attic) Add("dry-aim", Shown("aim-card"));
-        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Antenna)) Add("assemble",
+        foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.Antenna, Existing: false })) Add("assemble",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name });
         foreach (var run in routing.Runs.Where(r => IsAntenna(r.FromElement))) Add("first-joint", Joint(run));
     }
@@ -103,15 +105,16 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Inside()
     {
         Begin("inside");
-        foreach (var e in routing.Entries) Add("entry",
+        foreach (var e in routing.Entries) Add(e.Existing ? "entry-existing" : "entry",
             new WorkStep(0, "", "") { Subject = e.Point, Name = Word.Of(e.Through), Figure = e.Figure });
         foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
-        foreach (var e in cabling.Elements.Where(e => e.Kind is PartKind.PowerInserter)) Add("inserter",
+        foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) Add("new-connectors", OfRun(run));
+        foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.PowerInserter, Existing: false })) Add("inserter",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
         foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
         foreach (var e in cabling.Elements.Where(e => e.OpenPorts.Count > 0 && e.Kind != PartKind.Outlet)) Add("terminators",
             new WorkStep(0, "", "") { Subject = e.Id, Count = e.OpenPorts.Count });
-        foreach (var e in cabling.Elements.Where(e => e.Kind == PartKind.Outlet)) Add("outlet",
+        foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.Outlet, Existing: false })) Add("outlet",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
     }
 
@@ -152,7 +155,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Add(e.SettingDb is null ? "device" : "device-set",
         new WorkStep(0, "", "") { Subject = e.Id, Name = e.Name, Figure = "chain-diagram" });
 
-    private static bool IsDevice(ElementPlan e) =>
+    private static bool IsDevice(ElementPlan e) => !e.Existing &&
         e.Kind is PartKind.Amplifier or PartKind.Splitter or PartKind.Tap or PartKind.Combiner or PartKind.Filter or PartKind.Attenuator or PartKind.SurgeProtector or PartKind.GroundingBlock or PartKind.Balun;
 
     // What an outside run ends at stands outside; what is screwed on stands beside what feeds it.

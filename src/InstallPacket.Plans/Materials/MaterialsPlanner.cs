@@ -14,8 +14,9 @@ internal sealed class MaterialsPlanner(
 
     private MaterialsPlan Materials()
     {
-        foreach (var e in job.Cabling.Chain) Add(e.Part, 1, 0, e.Id);
+        foreach (var e in job.Cabling.Chain.Where(e => !e.Existing)) Add(e.Part, 1, 0, e.Id);
         foreach (var run in routing.Runs.Where(r => !r.Existing)) AddRun(run);
+        foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) AddConnectors(run);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is OutletPart)) AddFlyLead(e);
         AddTerminators();
         Add(job.Mounting.Mount, 1, 0, "mount");
@@ -50,10 +51,16 @@ internal sealed class MaterialsPlanner(
     {
         var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
         Add(cable, 0, run.LengthM, run.Id);
-        if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, run.Id);
+        AddConnectors(run);
         // A boot is slid on before the connector; it keeps rain off the thread (memory: trade practice).
         if (run.Lies(CableWay.Outside, CableWay.Span) && parts.Of(PartRole.WeatherBoot) is { } boot) Add(boot, 2, 0, run.Id);
         if (run.Clips > 0 && parts.Of(PartRole.Clip) is { } clip) Add(clip, run.Clips, 0, run.Id);
+    }
+
+    private void AddConnectors(RunPlan run)
+    {
+        var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
+        if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, run.Id);
     }
 
     private void AddBonding(BondingSection bonding)

@@ -49,16 +49,16 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, F
     {
         "job" or "mount" => 1,
         "piece" => pieces.Count(p => p.Kind != PieceKind.Bonding),
-        "antenna" => job.Cabling.Chain.Count(e => e.Part is AntennaPart),
+        "antenna" => job.Cabling.Chain.Count(e => e is { Existing: false, Part: AntennaPart }),
         "metre outside" => Metres(CableWay.Outside, CableWay.Span),
         "metre in attic or crawl space" => Metres(CableWay.Attic, CableWay.CrawlSpace),
         "metre in walls" => Metres(CableWay.Wall),
         "metre in conduit" => Metres(CableWay.Conduit),
         "metre buried" => Metres(CableWay.Buried),
-        "entry" => routing.Entries.Count > 0 ? routing.Entries.Sum(e => Math.Max(1, e.Runs.Count))
+        "entry" => routing.Entries.Count > 0 ? routing.Entries.Where(e => !e.Existing).Sum(e => Math.Max(1, e.Runs.Count))
             : routing.Runs.Sum(r => r.DripLoops.Count),
-        "device" => job.Cabling.Chain.Count(e => e.Part is not (AntennaPart or OutletPart)),
-        "outlet" => job.Cabling.Chain.Count(e => e.Part is OutletPart),
+        "device" => job.Cabling.Chain.Count(e => e is { Existing: false, Part: not (AntennaPart or OutletPart) }),
+        "outlet" => job.Cabling.Chain.Count(e => e is { Existing: false, Part: OutletPart }),
         "bonding conductor" => pieces.Count(p => p.Kind == PieceKind.Bonding),
         _ => throw new InvalidOperationException($"Nothing counts '{per}'."),
     };

@@ -10,7 +10,8 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
     private const double LeastSlopeDeg = 5;
 
     public IReadOnlyList<EntryPlan> Plan() =>
-        [.. job.Routing.Entries.Where(e => job.Routing.Points.ContainsKey(e.Point)).Select((e, i) => Entry(e, i + 1))];
+        [.. job.Routing.Entries.Where(e => job.Routing.Points.ContainsKey(e.Point) || job.Routing.Unmeasured.ContainsKey(e.Point))
+            .Select((e, i) => Entry(e, i + 1))];
 
     private EntryPlan Entry(CableEntry e, int number)
     {
@@ -29,12 +30,19 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
         var radius = (loop ?? runs.FirstOrDefault())?.Cable.BendRadiusM;
         return new(e.Point, number, e.Through, [.. runs.Select(r => r.Id)], hole, e.SlopeDeg.Value, thickness, length, fall, cable,
             loop?.DripDepth.Value.Metres,
-            radius, e.Through == EntrySurface.Wall && fall is not null && hole is not null && radius is not null ? "entry-" + e.Point : "");
+            radius, e.Through == EntrySurface.Wall && fall is not null && hole is not null && radius is not null ? "entry-" + e.Point : "")
+        {
+            Existing = e.Existing,
+        };
     }
 
     // The runs that go on indoors from here; where the house is not described, all that touch the point and do not stay outdoors.
-    private Run[] Through(CableEntry e) => [.. job.Routing.Runs.Where(r => RunLeg.Of(job.Routing, r).Any(l =>
+    private Run[] Through(CableEntry e) => [.. job.Routing.Runs.Where(r => (ByLength(r, e) && !Outdoors(r)) || RunLeg.Of(job.Routing, r).Any(l =>
         (l.From.Name == e.Point || l.To.Name == e.Point) && (shape is null ? !l.Outdoors : shape.Pierces(l.From, l.To).Count > 0)))];
+
+    private static bool ByLength(Run run, CableEntry e) => run.Given is not null && run.Path.Contains(e.Point);
+
+    private static bool Outdoors(Run run) => run.Way is CableWay.Outside or CableWay.Span or CableWay.Buried;
 
     private void Slope(CableEntry e)
     {
@@ -61,8 +69,8 @@ internal sealed class EntryPlanner(Job job, HouseShape? shape, Workings work, Fi
         foreach (var run in job.Routing.Runs)
         {
             var legs = RunLeg.Of(job.Routing, run).Where(l => l.Way is CableWay.Outside or CableWay.Span);
-            if (run.DripLoops.Contains(e.Point)
-                || !legs.Any(l => (l.To.Name == e.Point && l.RiseM <= 0) || (l.From.Name == e.Point && l.RiseM >= 0))) continue;
+            if (run.DripLoops.Contains(e.Point) || run.Existing
+                || !(ByLength(run, e) && Outdoors(run)) && !legs.Any(l => (l.To.Name == e.Point && l.RiseM <= 0) || (l.From.Name == e.Point && l.RiseM >= 0))) continue;
             findings.Add(Severity.Caution, "entry-drip-missing", run.At, ("run", run.Id), ("point", e.Point));
         }
     }

@@ -77,7 +77,11 @@ public sealed record PointPlan(string Name, double RightM, double UpM, double He
 public sealed record EntryPlan(
     string Point, int Number, EntrySurface Through, IReadOnlyList<string> Runs, double? HoleM, double SlopeDeg, double? ThicknessM,
         double? HoleLengthM, double? FallM,
-    double? CableM, double? DripDepthM, double? BendRadiusM, string Figure);
+    double? CableM, double? DripDepthM, double? BendRadiusM, string Figure)
+{
+    /// <summary>Whether the hole is there already.</summary>
+    public bool Existing { get; init; }
+}
 
 /// <summary>A conduit.</summary>
 /// <param name="FillPct">Share of its inside that cables fill; null when a cable does not state its diameter.</param>
@@ -132,6 +136,12 @@ public sealed record RunPlan(
 {
     /// <summary>Whether the cable lies in the house already; then it is not cut.</summary>
     public bool Existing { get; init; }
+
+    /// <summary>The length as measured along the way; null when the points give it.</summary>
+    public double? GivenM { get; init; }
+
+    /// <summary>Existing cable: whether it gets new connectors.</summary>
+    public bool NewConnectors { get; init; }
 
     /// <summary>Its stretches in turn, one where the way never changes.</summary>
     public IReadOnlyList<StretchPlan> Stretches { get; init; } = [];

@@ -27,6 +27,8 @@ internal sealed record RunLeg(HousePoint From, HousePoint To, CableWay Way)
     /// <summary>The legs of a run; the way may change at its points.</summary>
     public static IReadOnlyList<RunLeg> Of(RoutingSection routing, Run run)
     {
+        // A run that is known by its length has no legs: nobody measured its points.
+        if (run.Given is not null) return [];
         var way = run.Way;
         var legs = new List<RunLeg>();
         for (var i = 1; i < run.Path.Count; i++)

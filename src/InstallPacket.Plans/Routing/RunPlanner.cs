@@ -14,6 +14,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
     private static readonly Constant Free = Allowance("free-span", 1.00);
     private static readonly Constant InAttic = Allowance("in-attic", 1.10);
     private static readonly Constant Fished = Allowance("fished", 1.15);
+    private static readonly Constant AsMeasured = Allowance("as-measured", 1.00);
     private const double LeastDripM = 0.075;
 
     // Below this a change of direction is no corner.
@@ -27,7 +28,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
         var legs = RunLeg.Of(job.Routing, run);
         foreach (var leg in legs.Where(l => l.LengthM < 0.001))
             findings.Add(Severity.Stop, "run-leg-zero", run.PathAt, ("run", run.Id), ("from", leg.From.Name), ("to", leg.To.Name));
-        var stretches = Stretches(run, legs);
+        var stretches = run.Given is { } given ? [Stretch(run, given)] : Stretches(run, legs);
         var (straight, routed) = (stretches.Sum(s => s.StraightM), stretches.Sum(s => s.RoutedM));
         var (drip, sag) = (DripExtra(run), Sag(run, legs));
         var (service, slack) = (run.ServiceLoop.Metres, run.Slack.Metres);
@@ -39,7 +40,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
         var to = job.Cabling.Chain.FirstOrDefault(e => e.Run == run.Id || e.SecondRun == run.Id);
         var (upright, level) = Clipped(stretches);
         var clips = upright + level > 0 ? Clips(run, upright, level) : 0;
-        var corners = Enumerable.Range(1, legs.Count - 1).Count(i => legs[i - 1].LengthM > 0 && legs[i].LengthM > 0
+        var corners = Enumerable.Range(1, Math.Max(0, legs.Count - 1)).Count(i => legs[i - 1].LengthM > 0 && legs[i].LengthM > 0
             && legs[i - 1].TurnDeg(legs[i]) > LeastTurnDeg);
         return new RunPlan(
             run.Id, number, run.Cable.Id, run.Cable.Name, run.Way, run.Path, (to?.SecondRun == run.Id ? to.Second : to?.From) ?? "", to?.Id
@@ -48,7 +49,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
                 TerminationM, cut, clips,
             clips > 0 ? code.Limit("clip-spacing").Value : null, run.Cable.BendRadiusM, run.Note ?? "")
         {
-            Existing = run.Existing, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed,
+            Existing = run.Existing, GivenM = run.Given?.Metres, NewConnectors = run.NewConnectors, ClippedLevelM = level, ClippedUprightM = upright, Stretches = stretches, RoutedM = routed,
                 SagExtraM = sag, SlackM = slack, UprightClipSpacingM = clips > 0 ? code.Limit("clip-spacing-upright").Value : null,
                 Corners = corners,
             CornerReserveM = corners > 0 && run.Cable.BendRadiusM is { } radius
@@ -57,6 +58,10 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
         };
     }
+
+    // Measured along the way: nothing is allowed for what was not seen.
+    private StretchPlan Stretch(Run run, Length given) => new(run.Path[0], run.Path[^1], run.Way, given.Metres, 0, AsMeasured,
+        work.Apply(RoutingFormulas.RoutedLength, run.Id, Term.Key($"routing.runs.{run.Id}.length", given.Metres), AsMeasured));
 
     private StretchPlan[] Stretches(Run run, IReadOnlyList<RunLeg> legs)
     {

@@ -12,7 +12,8 @@ internal static class SitingTerms
     public static Term Longitude(this Job job) => Term.Key("siting.longitude", job.Siting.LongitudeDeg.Value);
 
     /// <summary>Ground at the house [m].</summary>
-    public static Term Ground(this Job job) => Term.Key("siting.ground", job.Siting.Ground.Value.Metres);
+    public static Term Ground(this Job job) => job.Siting.GroundKnown ? Term.Key("siting.ground", job.Siting.Ground.Value.Metres)
+        : Term.Ground("house", job.Siting.Ground.Value.Metres);
 
     /// <summary>Height of the antenna above the ground [m].</summary>
     public static Term AntennaHeight(this Job job) => Term.Key("siting.antenna-height", job.Siting.AntennaHeight.Value.Metres);
