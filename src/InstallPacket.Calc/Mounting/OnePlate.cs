@@ -105,10 +105,10 @@ public static class OnePlate
 
     /// <summary>Pull of a fixing in the upper row.</summary>
     /// <param name="momentNm">Moment on the plate [N m], not negative; outside throws.</param>
-    /// <param name="inRow">Fixings of the upper row, 1 to 100; outside throws.</param>
+    /// <param name="inRow">Fixings of the upper row, 1 to 10000; outside throws.</param>
     /// <param name="rowsM">Between the outer rows [m], above 0 to 5; outside throws.</param>
     /// <param name="forceN">Direct pull [N], not negative; outside throws.</param>
-    /// <param name="fixings">Fixings of the plate, 1 to 100; outside throws.</param>
+    /// <param name="fixings">Fixings of the plate, 1 to 10000; outside throws.</param>
     /// <returns>Pull [N].</returns>
     public static double RowPullN(double momentNm, int inRow, double rowsM, double forceN, int fixings) =>
         Limit.AtLeast(momentNm, 0, "moment in N m") / (Count(inRow) * Rows(rowsM)) + Force(forceN) / Count(fixings);
@@ -116,10 +116,10 @@ public static class OnePlate
     /// <summary>Pull of the upper fixing upwind.</summary>
     /// <param name="forceN">Wind force [N], not negative; outside throws.</param>
     /// <param name="reachM">Reach of the arm [m], 0 to 5; outside throws.</param>
-    /// <param name="sharing">Fixings that share the couple of the wind, 1 to 100; outside throws.</param>
+    /// <param name="sharing">Fixings that share the couple of the wind, 1 to 10000; outside throws.</param>
     /// <param name="leverM">Lever across [m], above 0 to 5; outside throws.</param>
     /// <param name="weightN">Weight [N], not negative; outside throws.</param>
-    /// <param name="inRow">Fixings of the upper row, 1 to 100; outside throws.</param>
+    /// <param name="inRow">Fixings of the upper row, 1 to 10000; outside throws.</param>
     /// <param name="rowsM">Between the outer rows [m], above 0 to 5; outside throws.</param>
     /// <returns>Pull [N].</returns>
     public static double SidePullN(double forceN, double reachM, int sharing, double leverM, double weightN, int inRow, double rowsM) =>
@@ -129,9 +129,9 @@ public static class OnePlate
     /// <summary>Shear of the corner fixing.</summary>
     /// <param name="forceN">Wind force [N], not negative; outside throws.</param>
     /// <param name="weightN">Weight [N], not negative; outside throws.</param>
-    /// <param name="fixings">Fixings of the plate, 1 to 100; outside throws.</param>
+    /// <param name="fixings">Fixings of the plate, 1 to 10000; outside throws.</param>
     /// <param name="turnNm">Moment in the plane of the plate [N m], not negative; outside throws.</param>
-    /// <param name="outer">Outer fixings, 1 to 100; outside throws.</param>
+    /// <param name="outer">Outer fixings, 1 to 10000; outside throws.</param>
     /// <param name="acrossM">Between the outer holes across [m], 0 to 5; outside throws.</param>
     /// <param name="rowsM">Between the outer rows [m], above 0 to 5; outside throws.</param>
     /// <returns>Shear [N].</returns>
@@ -153,5 +153,5 @@ public static class OnePlate
 
     private static double Weight(double weightN) => Limit.AtLeast(weightN, 0, "weight in N");
 
-    private static int Count(int count) => (int)Limit.Within(count, 1, 100, "count of fixings");
+    private static int Count(int count) => (int)Limit.Within(count, 1, 10000, "count of fixings");
 }

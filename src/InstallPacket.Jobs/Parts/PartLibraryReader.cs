@@ -20,6 +20,7 @@ public static class PartLibraryReader
                 entry, findings);
         }
         CheckConnectors(library, findings);
+        CheckFixings(library, findings);
         return library;
     }
 
@@ -41,6 +42,19 @@ public static class PartLibraryReader
                 ("near", NearestWord.Of(cable.Connector!, connectors)), ("known", connectors.Take(NameResolver.MostNames)),
                     ("more", connectors.Length > NameResolver.MostNames));
             library.TakeOut(cable);
+        }
+    }
+
+    private static void CheckFixings(PartLibrary library, FindingList findings)
+    {
+        string[] fixings = [.. library.Parts.Values.OfType<FixingPart>().Select(f => f.Id).Order(StringComparer.Ordinal)];
+        foreach (var part in library.Parts.Values.OfType<ChainPart>().Where(p => p.FixesWith is { } with
+            && !fixings.Contains(with.Part)).ToList())
+        {
+            findings.Add(Severity.Stop, "unknown-reference", "fixes-with", part.At, ("part", part.Id), ("name", part.FixesWith!.Part),
+                ("near", NearestWord.Of(part.FixesWith.Part, fixings)), ("known", fixings.Take(NameResolver.MostNames)),
+                    ("more", fixings.Length > NameResolver.MostNames));
+            library.TakeOut(part);
         }
     }
 

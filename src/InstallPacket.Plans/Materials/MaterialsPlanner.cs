@@ -15,6 +15,8 @@ internal sealed class MaterialsPlanner(
     private MaterialsPlan Materials()
     {
         foreach (var e in job.Cabling.Chain.Where(e => !e.Existing)) Add(e.Part, 1, 0, e.Id);
+        foreach (var e in job.Cabling.Chain)
+            if (e.FixedWith is { } with) Add(with.Part, with.Count, 0, e.Id);
         foreach (var run in routing.Runs.Where(r => !r.Existing)) AddRun(run);
         foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) AddConnectors(run);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is OutletPart)) AddFlyLead(e);
