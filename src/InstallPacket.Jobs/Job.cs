@@ -65,6 +65,9 @@ public sealed record Job
     /// <summary>Parts of this job alone; they go before those of the library.</summary>
     public IReadOnlyList<Part> OwnParts { get; init; } = [];
 
+    /// <summary>Whether nobody was there yet: route, mount and bonding are those of a usual house and mean nothing.</summary>
+    public bool IsStudy { get; init; }
+
     /// <summary>Words for the customer.</summary>
     public required HandoverSection Handover { get; init; }
 }

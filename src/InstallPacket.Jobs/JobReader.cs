@@ -42,7 +42,8 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             findings.Add(Severity.Stop, "job-name-unfit", new(path, 0, 0), ("name", id));
             return null;
         }
-        if (new JobLayers(files, findings).Load(path) is not { } root) return null;
+        var layers = new JobLayers(files, findings);
+        if (layers.Load(path) is not { } root) return null;
         var checker = new NodeChecker(findings);
         var group = checkedFile = checker.Group(root, KeyCatalogue.Job, "");
         var (stations, complete) = Stations(id, group.Maybe(JobKeys.Reception)?.Value, findings);
@@ -56,7 +57,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
         MastRules.Check(group, library, findings);
         CheckCode(group, findings);
         if (findings.AnyStop) return null;
-        var job = Bind(_codes, id, path, group, stations, terrain, library) with { OwnParts = own };
+        var job = Bind(_codes, id, path, group, stations, terrain, library) with { OwnParts = own, IsStudy = layers.IsStudy };
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;

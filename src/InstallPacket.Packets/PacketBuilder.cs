@@ -31,14 +31,14 @@ public sealed class PacketBuilder(Theme theme)
             new("plan.json", Utf8(PlanJson.Text(model))),
             new("findings.json", Utf8(PlanJson.Text(PlanJson.Findings(plan.Findings, Speak)))),
             new("findings.sarif", Sarif.Write(plan.Findings, Speak, ProgramVersion.Text)),
-            new("cut-list.csv", MaterialsCsv.CutList(plan, pages.Words)),
-            new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
-            new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words)),
         };
+        if (!plan.Job.Study)
+            files.AddRange([new("cut-list.csv", MaterialsCsv.CutList(plan, pages.Words)), new("materials.csv", MaterialsCsv.Materials(plan, pages.Words)),
+                new("van-list.csv", MaterialsCsv.VanList(plan, pages.Words))]);
         var ids = new RowIds(plan.Workings);
         ForPages(model, plan, pages, ids);
         var links = ids.Links(plan.Workings);
-        foreach (var entry in theme.Documents)
+        foreach (var entry in theme.Documents.Where(d => d.Serves(plan.Job.Study)))
             AddDocument(files, entry, Document(plan, model, figures, entry, pages) with { RowLinks = links }, plan.Job.Paper);
         foreach (var figure in figures.Values) AddFigure(files, figure);
         files.AddRange(theme.WebFonts.Select(f => new OutputFile(f.Key, f.Value)));
@@ -53,7 +53,7 @@ public sealed class PacketBuilder(Theme theme)
         var figures = FigureSet.Of(plan, pages.Words, _measure);
         var model = PlanJson.Tree(plan, finding => FindingWords.Spoken(finding, pages.Words));
         ForPages(model, plan, pages, new RowIds(plan.Workings));
-        var documents = theme.Documents.Select(entry => Document(plan, model, figures, entry, pages))
+        var documents = theme.Documents.Where(d => d.Serves(plan.Job.Study)).Select(entry => Document(plan, model, figures, entry, pages))
             .Select(d => $"{d.Title}\n{d.Footer}\n{d.Stamp}\n{d.Markdown}");
         return string.Join('\n', documents.Concat(figures.Values.Select(f => SvgPainter.PaintFile(f))));
     }
@@ -62,11 +62,11 @@ public sealed class PacketBuilder(Theme theme)
     private void ForPages(JsonObject model, Plan plan, Pages pages, RowIds ids)
     {
         SpokenWorkings.Into(model, plan.Workings, ids, pages.Words);
-        model["documents"] = Documents();
+        model["documents"] = Documents(plan.Job.Study);
     }
 
     // The documents that the entry page lists: those that have a reader.
-    private JsonArray Documents() => [.. theme.Documents.Where(d => d.Reader is not null).Select(d => (JsonNode)new JsonObject
+    private JsonArray Documents(bool study) => [.. theme.Documents.Where(d => d.Reader is not null && d.Serves(study)).Select(d => (JsonNode)new JsonObject
     {
         ["id"] = d.Id,
         ["reader"] = d.Reader,
@@ -80,7 +80,7 @@ public sealed class PacketBuilder(Theme theme)
         var markdown = pages.Renderer.Render(entry.Template, model);
         var title = words.Say("running-heads.title", ("document", words.Say(entry.Title)), ("job", job.Title));
         var stops = plan.Findings.Count(f => f.Severity == Severity.Stop);
-        var stamp = plan.Stopped ? words.Say("stamps.stopped", ("stops", stops)) : null;
+        var stamp = plan.Stopped ? words.Say("stamps.stopped", ("stops", stops)) : job.Study ? words.Say("stamps.not-surveyed") : null;
         var footer = words.Say("running-heads.footer", ("job", job.Id),
             ("date", job.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("firm", job.PreparedBy.Name));
         return new PacketDocument(entry.Id, title, TidyMarkdown.Of(markdown), figures, stamp, footer, words);

@@ -45,4 +45,8 @@ public sealed record Plan
 /// <summary>What job it is.</summary>
 public sealed record JobFacts(
     string Id, string Title, DateOnly Date, string Code, string? CodeName, UnitFamily Units, PaperSize Paper, LevelUnit LevelUnit,
-        string Language, Party PreparedBy, Party Customer);
+        string Language, Party PreparedBy, Party Customer)
+{
+    /// <summary>Whether it is a desk study: nobody was there yet.</summary>
+    public bool Study { get; init; }
+}

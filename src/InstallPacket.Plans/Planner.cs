@@ -15,8 +15,12 @@ public static class Planner
         var code = (codes ?? CodeFamilies.BuiltIn).Of(job.Code);
         var (work, findings) = (new Workings(), new FindingList());
         findings.AddRange(readFindings);
-        T Kept<T>(Planned<T> planned)
+        T Kept<T>(Planned<T> planned) => Taken(planned, true);
+        // Of a house where nobody was nothing is said but what reaches it.
+        T Surveyed<T>(Planned<T> planned) => Taken(planned, !job.IsStudy);
+        T Taken<T>(Planned<T> planned, bool kept)
         {
+            if (!kept) return planned.Plan;
             work.Take(planned.Work);
             findings.AddRange(planned.Findings.Sorted);
             return planned.Plan;
@@ -24,20 +28,20 @@ public static class Planner
         job = HouseGround.Known(job, terrain, findings);
         var ground = new GroundView(job, terrain);
         var siting = Kept(new SitingPlanner(job, ground).Plan());
-        var routing = Kept(new RoutingPlanner(job, code, parts).Plan());
+        var routing = Surveyed(new RoutingPlanner(job, code, parts).Plan());
         var noise = new ChainNoise(job, routing);
         Planned<ReceptionPlan> Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise).Plan();
         var reception = Kept(Receive(job));
         var cabling = Kept(new CablingPlanner(job, code, reception, routing).Plan());
         cabling = Kept(new FixPlanner(job, code, reception, routing, parts, changed => Receive(changed).Plan).Plan(cabling));
-        var mounting = Kept(new MountingPlanner(job, code).Plan());
-        var bonding = Kept(new BondingPlanner(job, code).Plan());
-        var materials = Kept(new MaterialsPlanner(job, siting, routing, mounting, parts).Plan());
+        var mounting = Surveyed(new MountingPlanner(job, code).Plan());
+        var bonding = Surveyed(new BondingPlanner(job, code).Plan());
+        var materials = Surveyed(new MaterialsPlanner(job, siting, routing, mounting, parts).Plan());
         var handover = new HandoverPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan();
         return new Plan
         {
             Job = new(job.Id, job.Title, job.Date.Value, job.Code, code.Name, job.Units, job.Paper, job.LevelUnit, job.Language
-                ?? code.Defaults.Language, job.PreparedBy, job.Customer),
+                ?? code.Defaults.Language, job.PreparedBy, job.Customer) { Study = job.IsStudy },
             Siting = siting,
             Reception = reception,
             Cabling = cabling,

@@ -45,7 +45,7 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
         }
         var width = results.Max(r => r.Id.Length);
         foreach (var r in results) terminal.Out.WriteLine($"{FindingPrinter.Safe(r.Id).PadRight(width)}  {r.State,-9}  {r.Summary}{(r.Unchanged ? "  (unchanged)" : "")}");
-        terminal.Out.WriteLine($"{results.Count(r => r.State is "planned" or "stopped")} of {results.Length} packets in {outFolder}");
+        terminal.Out.WriteLine($"{results.Count(r => r.State is "planned" or "stopped" or "study")} of {results.Length} packets in {outFolder}");
     }
 
     private static byte[] IndexPage(Theme theme, IJobFiles files, OutputFolder output, PacketResult[] results)

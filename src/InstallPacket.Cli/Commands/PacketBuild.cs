@@ -7,7 +7,7 @@ namespace InstallPacket.Cli.Commands;
 /// <param name="Id">The job.</param>
 /// <param name="Title">Its title, as far as known.</param>
 /// <param name="Date">Its day of work, as far as known.</param>
-/// <param name="State"><c>planned</c>, <c>stopped</c>, <c>stale</c> (an old packet stands) or <c>not built</c>.</param>
+/// <param name="State"><c>planned</c>, <c>stopped</c>, <c>study</c> (a desk study), <c>stale</c> (an old packet stands) or <c>not built</c>.</param>
 /// <param name="Summary">Findings in words.</param>
 /// <param name="Findings">Findings to print.</param>
 /// <param name="Units">The units in which they are printed.</param>
@@ -34,7 +34,7 @@ internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output, In
             $"the output folder has a file of its own called {job.Id}; rename the folder of the job");
         if (output.IsForeign(job.Id)) return Failed(job,
             $"the folder {output.PacketFolder(job.Id)} holds something that is not a packet; it is left alone. Choose another --out");
-        var state = plan.Stopped ? "stopped" : "planned";
+        var state = plan.Stopped ? "stopped" : plan.Job.Study ? "study" : "planned";
         var placed = InputHash.Placed(job.Findings);
         var manifest = new PacketManifest(plan.Job.Title,
             plan.Job.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), state,

@@ -11,6 +11,9 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
     /// <summary>The file of the firm.</summary>
     public const string FirmPath = "_shared/firm.yaml";
 
+    /// <summary>Whether the job that was loaded is a desk study.</summary>
+    public bool IsStudy { get; private set; }
+
     /// <summary>The whole job; null when its file cannot be read.</summary>
     /// <param name="path">The job file.</param>
     public YamlMap? Load(string path)
@@ -24,7 +27,9 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
             if (Piece(name, given, outs) is { } piece) pieces.Add(piece);
         var whole = Without(job, JobKeys.Kits.Name);
         if (pieces.Count > 0) whole = TreeMerge.Over(whole, Together(pieces));
+        IsStudy = DeskStudy.Is(whole);
         if (Firm() is { } firm) whole = TreeMerge.Over(whole, firm);
+        if (IsStudy) whole = DeskStudy.Filled(whole, (TreeEditor.Below(whole, JobKeys.Code.Name) as YamlScalar)?.Value ?? "");
         string FedBy(string element) => outs.GetValueOrDefault(element, element);
         if (outs.Count > 0) whole = new KitNames(FedBy, n => n, n => n, definitions: false).In(whole, KeyCatalogue.Job);
         return new ShortForms(findings).Spell(whole);

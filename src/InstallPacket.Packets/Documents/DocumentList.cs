@@ -7,7 +7,7 @@ namespace InstallPacket.Packets.Documents;
 internal static class DocumentList
 {
     private static readonly SearchValues<char> NameSigns = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-");
-    private static readonly string[] Keys = ["title", "reader", "template", "formats"];
+    private static readonly string[] Keys = ["title", "reader", "template", "formats", "for"];
 
     /// <summary>The documents in order.</summary>
     /// <param name="files">The lists, ours first.</param>
@@ -37,8 +37,16 @@ internal static class DocumentList
                 throw new WordsException(key.At,
                     $"a document has no key '{key.Value}'{WordsFile.Near(key.Value, Keys)}; it has {string.Join(", ", Keys)}");
         return new(name.Value, Text(map, name, "title")!, Text(map, name, "reader", optional: true), Text(map, name, "template")!,
-            Formats(map, name));
+            Formats(map, name), Use(map, name));
     }
+
+    private static DocumentUse Use(YamlMap map, YamlScalar name) => Text(map, name, "for", optional: true) switch
+    {
+        null => DocumentUse.All,
+        "job" => DocumentUse.Job,
+        "study" => DocumentUse.Study,
+        _ => throw new WordsException(Node(map, "for")!.At, "a document is for 'job' or for 'study', or for both without the key"),
+    };
 
     private static string? Text(YamlMap map, YamlScalar name, string key, bool optional = false) => Node(map, key) switch
     {
