@@ -19,7 +19,7 @@ public class OnePlateTests
     private const double Height = 0.120;
 
     // Of one plate, with its four screws; the fascia is cut out where nothing else is said.
-    private static DemoJobs Jobs(string screws = "lag-screw-5-16, count: 4, pilot: 3/16 in, into: blocking, timber: spruce-pine-fir") => DemoJobs.Load()
+    public static DemoJobs Jobs(string screws = "lag-screw-5-16, count: 4, pilot: 3/16 in, into: blocking, timber: spruce-pine-fir") => DemoJobs.Load()
         .With(Pine, "  part: eave-bracket\n", "  part: eave-bracket-one-plate\n").With(Pine, "  spacing: 2 ft\n", "").With(Pine, Lags, screws);
 
     private static Plan Of(DemoJobs jobs) => DemoPlans.Of("pine-corner", jobs);

@@ -100,8 +100,10 @@ internal sealed class PlatePlanner(Job job, CodeFamily code, Workings work, Find
     {
         var at = _mounting.Fixings[0].At;
         if (_plate.Holes is { } holes && holes != _plate.Fixings)
-            findings.Add(_plate.Fixings > holes ? Severity.Stop : Severity.Caution, "plate-holes-unfit", at,
-                ("fixings", _plate.Fixings), ("holes", holes), ("mount", _mounting.Mount.Id));
+        {
+            var severity = _plate.Fixings > holes ? Severity.Stop : Severity.Caution;
+            findings.Add(severity, "plate-holes-unfit", at, ("fixings", _plate.Fixings), ("holes", holes), ("mount", _mounting.Mount.Id));
+        }
         else if (_plate.Fixings < UsualFixings) findings.Add(Severity.Note, "bracket-fixings-few", at, ("fixings", _plate.Fixings),
             ("brackets", 1), ("usual", UsualFixings));
     }

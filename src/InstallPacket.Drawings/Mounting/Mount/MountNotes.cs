@@ -16,7 +16,9 @@ internal static class MountNotes
             var at = view.Side.At(0, s.HeightM);
             var label = plan.Say("mount.support", ("name", Name(plan, s)),
                 ("force", m.Wind is null ? "" : print.Force(Math.Abs(s.ForceN))), ("other", s.ForceN < 0));
-            notes.Add(new(new(at.X + 12, at.Y), [label], Strong: m.Wind is not null, Ink.Warning));
+            string[] lines = m is { Plate: not null, Wind: { } wind }
+                ? [label, plan.Say("mount.clamp-moment", ("moment", print.Moment(wind.MomentNm)))] : [label];
+            notes.Add(new(new(at.X + 12, at.Y), lines, Strong: m.Wind is not null, Ink.Warning));
         }
         foreach (var g in m.LoadPath?.Guys ?? [])
             notes.Add(new(view.Side.At(g.RadiusM, 0),
