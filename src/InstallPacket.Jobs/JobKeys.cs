@@ -13,6 +13,9 @@ internal static class JobKeys
     public static readonly Key<DateOnly> Date = Keys.Required(
         "date", new DateKind(), "The planned day of work; the magnetic declination is computed for it.");
 
+    public static readonly Key<string> Firm = Keys.Optional(
+        "firm", new TextKind(60), "The firm, where several share a folder of jobs: a file of `_shared/firms`; otherwise `_shared/firm.yaml`, if it is there.");
+
     public static readonly Key<string> Code = Keys.Required(
         "code", new SuggestedWordKind([.. CodeDefaults.BuiltIn.Select(c => c.Id)]), "The code family whose rules the packet quotes.");
 

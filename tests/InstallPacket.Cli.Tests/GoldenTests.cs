@@ -19,6 +19,7 @@ public class GoldenTests
     [InlineData("pine-corner")]
     [InlineData("quay-loft")]
     [InlineData("brook-terrace")]
+    [InlineData("sugar-lane")]
     public void Packet_is_the_approved_one(string job)
     {
         var packet = Path.Combine(Workshop.Built.Out, job);

@@ -99,7 +99,7 @@ public partial class LanguageTests
     private static HashSet<string> Names(string folder, string jobs, IEnumerable<string> unsaid)
     {
         string[] files = [.. Directory.GetFiles(Path.Combine(jobs, Path.GetFileName(folder)), "*", SearchOption.AllDirectories),
-            .. Directory.GetFiles(Path.Combine(jobs, "_shared", "parts")), .. Directory.GetFiles(Path.Combine(jobs, "_shared", "stations"))];
+            .. new[] { "parts", "firms", "kits" }.SelectMany(f => Directory.GetFiles(Path.Combine(jobs, "_shared", f))), .. Directory.GetFiles(Path.Combine(jobs, "_shared", "stations"))];
         var written = files.Where(f => Path.GetExtension(f) is ".yaml" or ".csv").SelectMany(File.ReadAllLines)
             .Select(line => JobKey().Replace(Remark().Replace(line, ""), m => Keys.Contains(m.Groups[1].Value) ? " " : m.Value));
         var sources = Calc.Sources.SourceRegister.All.SelectMany(x => new[] { x.Id, x.Title, x.Publisher, x.Edition });

@@ -63,7 +63,7 @@ public class OtherCommandTests
     public void Changes_lists_the_files_of_a_theme_and_the_tiles_that_differ()
     {
         using var shop = Workshop.WithDemoJobs();
-        foreach (var job in new[] { "brook-terrace", "mill-yard", "pine-corner", "quay-loft", "alder-lane" }) Directory.Delete(Path.Combine(shop.Jobs, job), true);
+        foreach (var job in new[] { "brook-terrace", "mill-yard", "pine-corner", "quay-loft", "alder-lane", "sugar-lane" }) Directory.Delete(Path.Combine(shop.Jobs, job), true);
         shop.Write("theme/words/en-US.yaml", "documents:\n  crew: { title: Crew }\n");
         shop.Write("theme/documents.yaml", "{}\n");
         Git(shop, "init", "-q", "-b", "main");

@@ -2,21 +2,6 @@ using InstallPacket.Tests;
 
 namespace InstallPacket.Cli.Tests;
 
-/// <summary>A terminal that remembers what was printed.</summary>
-internal sealed class RecordedTerminal : ITerminal
-{
-    private readonly StringWriter _out = new() { NewLine = "\n" };
-    private readonly StringWriter _error = new() { NewLine = "\n" };
-
-    public TextWriter Out => _out;
-
-    public TextWriter Error => _error;
-
-    public string Output => _out.ToString();
-
-    public string Errors => _error.ToString();
-}
-
 /// <summary>What one run of the program gave.</summary>
 internal sealed record RunResult(int Code, string Output, string Errors);
 
@@ -53,6 +38,8 @@ internal sealed class Workshop : IDisposable
         var shop = new Workshop();
         var from = Path.Combine(DemoJobs.Checkout, "jobs");
         foreach (var path in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)) shop.Copy(path, "jobs/" + Path.GetRelativePath(from, path));
+        foreach (var folder in Directory.EnumerateDirectories(DemoJobs.WrittenOut))
+            shop.Write($"jobs/{Path.GetFileName(folder)}/job.yaml", File.ReadAllText(Path.Combine(folder, "job.yaml")));
         return shop;
     }
 

@@ -15,7 +15,7 @@ public class DemoJobTests
 
     [Fact]
     public void Every_folder_with_a_job_is_a_demo_job_of_these_tests() =>
-        Assert.Equal(DemoJobs.Ids, Directory.GetFiles(DemoJobs.Folder, "job.yaml", SearchOption.AllDirectories).Select(f => Path.GetFileName(Path.GetDirectoryName(f))!).Order(StringComparer.Ordinal));
+        Assert.Equal(DemoJobs.Shown, Directory.GetFiles(DemoJobs.Folder, "job.yaml", SearchOption.AllDirectories).Select(f => Path.GetFileName(Path.GetDirectoryName(f))!).Order(StringComparer.Ordinal));
 
     [Fact]
     public void Values_keep_unit_and_place()

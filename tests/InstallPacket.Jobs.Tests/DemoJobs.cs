@@ -7,11 +7,14 @@ internal static class DemoJobs
 
     public static readonly IReadOnlyList<string> Ids = ["alder-lane", "brook-terrace", "far-meadow", "mill-yard", "pine-corner", "quay-loft"];
 
+    /// <summary>All demo jobs as the repository shows them.</summary>
+    public static readonly IReadOnlyList<string> Shown = [.. Ids, "sugar-lane"];
+
     private static readonly MemoryJobFiles Shared = FromDisk();
 
     public static readonly PartLibrary Parts = PartLibraryReader.Read(Files(), new FindingList());
 
-    public static string Text(string id) => File.ReadAllText(Path.Combine(Folder, id, "job.yaml")).ReplaceLineEndings("\n");
+    public static string Text(string id) => File.ReadAllText(Path.Combine(Path.GetDirectoryName(Folder)!, "tests", "WrittenOut", id, "job.yaml")).ReplaceLineEndings("\n");
 
     /// <summary>The shared files alone.</summary>
     public static MemoryJobFiles Files() => new(Shared);

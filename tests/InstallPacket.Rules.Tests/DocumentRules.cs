@@ -43,7 +43,7 @@ public class DocumentRules
     [Fact]
     public void Every_key_is_used_by_a_demo_job_or_by_the_readme()
     {
-        var texts = Directory.EnumerateFiles(Path.Combine(DemoJobs.Checkout, "jobs"), "job.yaml", SearchOption.AllDirectories)
+        var texts = Directory.EnumerateFiles(Path.Combine(DemoJobs.Checkout, "jobs"), "*.yaml", SearchOption.AllDirectories)
             .Append(Path.Combine(DemoJobs.Checkout, "README.md")).Select(File.ReadAllText)
             .Append(InstallPacket.Cli.Commands.NewCommand.Example()).ToArray();
         var unused = KeyCatalogue.AllKeys().Where(k => !NotShown.ContainsKey(k.Path) && !k.Path.StartsWith("materials.parts.NAME.", StringComparison.Ordinal) && // the parts files show them

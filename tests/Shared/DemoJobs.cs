@@ -23,13 +23,18 @@ internal sealed class DemoJobs : IJobFiles
             if (IsTile(path)) tiles.Add(name);
             else files[name] = File.ReadAllText(path);
         }
+        // Tests change single values: they work on the jobs with everything written out, which give the same packets.
+        foreach (var folder in Directory.EnumerateDirectories(WrittenOut)) files[Path.GetFileName(folder) + "/job.yaml"] = File.ReadAllText(Path.Combine(folder, "job.yaml"));
         return new DemoJobs(files, tiles);
     }
 
     /// <summary>The top of the checkout: the folder that holds the solution.</summary>
     public static string Checkout { get; } = Find();
 
-    /// <summary>The jobs as they are in the checkout.</summary>
+    /// <summary>The demo jobs with everything written out, as a job could be written before there were firms and kits.</summary>
+    public static string WrittenOut => Path.Combine(Checkout, "tests", "WrittenOut");
+
+    /// <summary>The jobs as they are in the checkout, written out.</summary>
     public static DemoJobs Load() => new(new(Unchanged.Value._files, StringComparer.Ordinal), Unchanged.Value._tiles);
 
     /// <summary>Replaces a text that must stand exactly once in a file.</summary>

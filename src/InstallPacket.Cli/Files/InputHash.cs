@@ -48,7 +48,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData(bytes);
         }
-        foreach (var path in files.List(Parts).Concat(files.List(Kits)).Append(Firm)) AppendText(hash, path, Said(files.Read(path, FileBounds.PartsBytes)));
+        foreach (var path in files.List(Parts).Concat(files.List(Kits)).Concat(files.List("_shared/firms")).Append(Firm)) AppendText(hash, path, Said(files.Read(path, FileBounds.PartsBytes)));
         Append(hash, files, tiles, [.. files.List("_shared/stations"), .. files.List("_shared/terrain").Where(TerrainTiles.IsTile)]);
         return hash.GetHashAndReset();
     }

@@ -20,6 +20,7 @@ internal sealed class ChainForms(FindingList findings)
             Run(tree, name, element, ElementKeys.SecondRun.Name, name.Value + "-second");
         }
         Places(tree, [.. chain.Entries.Where(e => e.Value is YamlMap).Select(e => e.Key)]);
+        Cables(tree);
         Ends(tree, [.. chain.Entries.Where(e => e.Value is YamlMap).Select(e => e.Key.Value)]);
     }
 
@@ -60,6 +61,13 @@ internal sealed class ChainForms(FindingList findings)
                 tree.AddIfAbsent(room, Routing, RoutingKeys.Places.Name, name.Value);
             }
         }
+    }
+
+    private static void Cables(TreeEditor tree)
+    {
+        if (tree.Find(Cabling, CablingKeys.Cable.Name) is not { } cable || tree.Find(Routing, RoutingKeys.Runs.Name) is not YamlMap runs) return;
+        foreach (var (name, run) in runs.Entries)
+            if (run is YamlMap) tree.AddIfAbsent(cable, Routing, RoutingKeys.Runs.Name, name.Value, RunKeys.Cable.Name);
     }
 
     // A run of known length leads from part to part, and an existing one that does not say otherwise lies in the wall.

@@ -11,6 +11,8 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
     /// <summary>The file of the firm.</summary>
     public const string FirmPath = "_shared/firm.yaml";
 
+    private const string FirmsFolder = "_shared/firms";
+
     /// <summary>Whether the job that was loaded is a desk study.</summary>
     public bool IsStudy { get; private set; }
 
@@ -28,19 +30,26 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
         var whole = Without(job, JobKeys.Kits.Name);
         if (pieces.Count > 0) whole = TreeMerge.Over(whole, Together(pieces));
         IsStudy = DeskStudy.Is(whole);
-        if (Firm() is { } firm) whole = TreeMerge.Over(whole, firm);
+        if (Firm(TreeEditor.Below(job, JobKeys.Firm.Name) as YamlScalar) is { } firm) whole = TreeMerge.Over(whole, firm);
         if (IsStudy) whole = DeskStudy.Filled(whole, (TreeEditor.Below(whole, JobKeys.Code.Name) as YamlScalar)?.Value ?? "");
         string FedBy(string element) => outs.GetValueOrDefault(element, element);
         if (outs.Count > 0) whole = new KitNames(FedBy, n => n, n => n, definitions: false).In(whole, KeyCatalogue.Job);
         return new ShortForms(findings).Spell(whole);
     }
 
-    private YamlMap? Firm()
+    private YamlMap? Firm(YamlScalar? named)
     {
-        var file = files.Read(FirmPath, FileBounds.JobBytes);
+        var path = named is null ? FirmPath : $"{FirmsFolder}/{named.Value}.yaml";
+        var file = files.Read(path, FileBounds.JobBytes);
+        if (file.State == FileState.Absent && named is not null)
+        {
+            string[] known = [.. files.List(FirmsFolder).Where(p => p.EndsWith(".yaml", StringComparison.Ordinal))
+                .Select(p => p[(FirmsFolder.Length + 1)..^".yaml".Length])];
+            findings.Add(Severity.Stop, "unknown-reference", "firm", named.At, ("path", JobKeys.Firm.Name), ("name", named.Value),
+                ("near", NearestWord.Of(named.Value, known)), ("known", known.Take(NameResolver.MostNames)), ("more", known.Length > NameResolver.MostNames));
+        }
         if (file.State == FileState.Absent) return null;
-        if (!FileGate.Allows(file, FileBounds.JobBytes, new(FirmPath, 0, 0), findings)) return null;
-        return YamlGate.Load(file, findings);
+        return FileGate.Allows(file, FileBounds.JobBytes, named?.At ?? new(path, 0, 0), findings) ? YamlGate.Load(file, findings) : null;
     }
 
     private List<(YamlScalar Name, YamlMap Given)> Uses(YamlMap job)

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using CsCheck;
 using InstallPacket.Plans;
+using InstallPacket.Tests;
 
 namespace InstallPacket.Cli.Tests.BadJobs;
 
@@ -53,7 +54,7 @@ public partial class HostileJobTests
         }, iter: 100);
     }
 
-    private static string Text(string id) => File.ReadAllText(Repository.Path("jobs", id, "job.yaml"));
+    private static string Text(string id) => File.ReadAllText(Path.Combine(DemoJobs.WrittenOut, id, "job.yaml"));
 
     private static bool IsPlannedOrRefused(string text) =>
         IsPlannedOrRefused(new FewFiles([("job/job.yaml", text), .. Stations.Select(s => (s, Files.Read(s, int.MaxValue).Text))]), Parts);

@@ -1,0 +1,58 @@
+using System.Text.RegularExpressions;
+using InstallPacket.Packets;
+using InstallPacket.Plans;
+using InstallPacket.Tests;
+
+namespace InstallPacket.Cli.Tests;
+
+/// <summary>A short job says what the long one says.</summary>
+public partial class ShortJobTests
+{
+    private static readonly FolderJobFiles Demo = new(Path.Combine(DemoJobs.Checkout, "jobs"), "");
+    private static readonly PartLibrary Parts = PartLibraryReader.Read(Demo, new FindingList());
+
+    public static TheoryData<string> WrittenOut => [.. Directory.GetDirectories(DemoJobs.WrittenOut).Select(d => Path.GetFileName(d)!)];
+
+    public static TheoryData<string> Shown => [.. JobReader.JobIds(Demo)];
+
+    [Theory]
+    [MemberData(nameof(WrittenOut))]
+    public void Demo_job_with_firm_and_kits_gives_the_plan_of_the_one_that_writes_everything_out(string id)
+    {
+        using var shop = Workshop.WithDemoJobs();
+        Assert.Equal(PlanOf(shop.Jobs, id), PlanOf(Path.Combine(DemoJobs.Checkout, "jobs"), id));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shown))]
+    public void Job_printed_in_full_gives_the_same_plan_without_firm_and_kits(string id)
+    {
+        using var shop = Workshop.WithDemoJobs();
+        var full = JobInFull.Of(Demo, id, new FindingList())!;
+        Directory.Delete(Path.Combine(shop.Jobs, "_shared", "firms"), true);
+        Directory.Delete(Path.Combine(shop.Jobs, "_shared", "kits"), true);
+        shop.Write($"jobs/{id}/job.yaml", FirmLine().Replace(full, ""));
+        Assert.Equal(PlanOf(Path.Combine(DemoJobs.Checkout, "jobs"), id), PlanOf(shop.Jobs, id));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shown))]
+    public void Demo_job_is_short(string id) =>
+        Assert.InRange(File.ReadAllLines(Path.Combine(DemoJobs.Checkout, "jobs", id, "job.yaml")).Length, 1, id == "sugar-lane" ? 44 : 80);
+
+    private static string PlanOf(string folder, string id)
+    {
+        var files = new FolderJobFiles(folder, "");
+        var reading = new JobReader(files, Parts).Read(id);
+        Assert.True(reading.Job is not null, string.Join("\n", reading.Findings.Select(f => $"{f.At} {f.Id}")));
+        using var terrain = reading.Job.Siting.Terrain is { } tiles ? new TerrainTiles(files, tiles.Value) : null;
+        return Places().Replace(PlanJson.Text(PlanJson.Tree(Planner.Plan(reading.Job, Parts, terrain, reading.Findings))), "");
+    }
+
+    // Where a finding stands differs; what it says does not.
+    [GeneratedRegex("\"(file|line|column|path)\": [^\\n]*")]
+    private static partial Regex Places();
+
+    [GeneratedRegex("(?m)^firm:.*\\n")]
+    private static partial Regex FirmLine();
+}
