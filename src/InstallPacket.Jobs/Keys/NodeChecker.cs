@@ -38,7 +38,11 @@ internal sealed class NodeChecker(FindingList findings, UnitFamily? units = null
                 var given = new YamlScalar(map.At, key.Default, false);
                 if (Value(given, key, Join(path, key.Name)) is { } value) group.Set(key, value, map.At);
             }
-            else if (key.Required && !meant.Contains(key.Name)) ReportMissing(map, key, path);
+            else if (key.Required)
+            {
+                group.Lack();
+                if (!meant.Contains(key.Name)) ReportMissing(map, key, path);
+            }
             else if (key.Kind is GroupKind optional && !optional.Keys.Any(k => k.Required))
                 group.Set(key, Group(new YamlMap(map.At, []), optional, Join(path, key.Name)), map.At); // so that its defaults exist
         }
