@@ -55,6 +55,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             .Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
         var library = parts.With(own);
         new NameResolver(library, names, group, checker.Defined, findings).Resolve(checker.Uses);
+        MastRules.Check(group, library, findings);
         CheckCode(group, findings);
         var want = complete ? Want(group, stations, units, findings) : [];
         if (findings.AnyStop) return null;

@@ -20,6 +20,7 @@ public static class PartLibraryReader
                 entry, findings);
         }
         CheckConnectors(library, findings);
+        CheckFixings(library, findings);
         return library;
     }
 
@@ -49,13 +50,26 @@ public static class PartLibraryReader
         }
     }
 
+    private static void CheckFixings(PartLibrary library, FindingList findings)
+    {
+        string[] fixings = [.. library.Parts.Values.OfType<FixingPart>().Select(f => f.Id).Order(StringComparer.Ordinal)];
+        foreach (var part in library.Parts.Values.OfType<ChainPart>().Where(p => p.FixesWith is { } with
+            && !fixings.Contains(with.Part)).ToList())
+        {
+            findings.Add(Severity.Stop, "unknown-reference", "fixes-with", part.At, ("part", part.Id), ("name", part.FixesWith!.Part),
+                ("near", NearestWord.Of(part.FixesWith.Part, fixings)), ("known", fixings.Take(NameResolver.MostNames)),
+                    ("more", fixings.Length > NameResolver.MostNames));
+            library.TakeOut(part);
+        }
+    }
+
     /// <summary>The part that an entry describes, or null when it does not say what it is.</summary>
     internal static Part? Part(Entry<CheckedGroup> entry, FindingList findings)
     {
         if (!entry.Value.Sound || !entry.Value.Has(PartKeys.Kind)) return null;
         if (!PartCatalogue.KeysOf(entry.Value.Get(PartKeys.Kind)).Keys.Where(k => k.Required).All(entry.Value.Has)) return null;
         var part = PartCatalogue.Bind(entry);
-        foreach (var figure in PartCatalogue.Figures(part.Kind).Where(f => entry.Value.Has(f) && !IsMarked(part, f)))
+        foreach (var figure in PartCatalogue.Figures(part.Kind).Where(f => entry.Value.Wrote(f) && !IsMarked(part, f)))
             findings.Add(Severity.Caution, "provenance-missing", entry.At, ("figure", figure.Name), ("part", entry.Name),
                 ("marks", ProvenanceWord.All));
         return part;

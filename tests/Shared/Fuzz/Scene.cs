@@ -1,9 +1,10 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace InstallPacket.Tests.Fuzz;
 
 /// <summary>A folder with the demo jobs, an empty theme and room for packets. What an input changes is put back after it.</summary>
-internal sealed class Scene : IDisposable
+internal sealed partial class Scene : IDisposable
 {
     private readonly Dictionary<string, byte[]?> _before = new(StringComparer.Ordinal);
     private readonly bool _tiles;
@@ -81,11 +82,14 @@ internal sealed class Scene : IDisposable
     {
         if (!_tiles && from.Contains("terrain", StringComparison.Ordinal)) return;
         Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-        if (!_tiles && to.EndsWith("job.yaml", StringComparison.Ordinal)) File.WriteAllBytes(to,
+        if (!_tiles && (to.EndsWith("job.yaml", StringComparison.Ordinal) || to.Contains("_shared/firms/", StringComparison.Ordinal))) File.WriteAllBytes(to,
             Encoding.UTF8.GetBytes(WithoutTerrain(File.ReadAllText(from))));
         else File.Copy(from, to);
     }
 
-    private static string WithoutTerrain(string job) => string.Join('\n', job.Split('\n').Where(l => !l.StartsWith("  terrain:",
-        StringComparison.Ordinal)));
+    // On a line of its own, or between braces with others.
+    private static string WithoutTerrain(string text) => Terrain().Replace(text, "");
+
+    [GeneratedRegex(@"^ +terrain: [a-z-]+\n|, terrain: [a-z-]+", RegexOptions.Multiline)]
+    private static partial Regex Terrain();
 }
