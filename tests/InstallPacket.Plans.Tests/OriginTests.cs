@@ -126,6 +126,6 @@ public class OriginTests
 
     // An entry by its name or number, whatever that field is called, or by its place.
     private static JsonNode? Entry(JsonArray? list, string name) =>
-        list?.FirstOrDefault(e => e is JsonObject o && o.Any(p => p.Value is JsonValue v && v.ToString() == name))
+        list?.FirstOrDefault(e => e is JsonObject o && o["id"]?.ToString() == name) ?? list?.FirstOrDefault(e => e is JsonObject o && o.Any(p => p.Value is JsonValue v && v.ToString() == name))
         ?? (int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var place) && place >= 1 && place <= list?.Count ? list[place - 1] : null);
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.RegularExpressions;
 
 namespace InstallPacket.Tests.Fuzz;
@@ -80,16 +79,13 @@ internal sealed partial class Scene : IDisposable
 
     private void Copy(string from, string to)
     {
-        if (!_tiles && from.Contains("terrain", StringComparison.Ordinal)) return;
+        if (!_tiles && from.Contains("/terrain/", StringComparison.Ordinal)) return;
         Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-        if (!_tiles && (to.EndsWith("job.yaml", StringComparison.Ordinal) || to.Contains("_shared/firms/", StringComparison.Ordinal))) File.WriteAllBytes(to,
-            Encoding.UTF8.GetBytes(WithoutTerrain(File.ReadAllText(from))));
-        else File.Copy(from, to);
+        if (_tiles || !to.EndsWith(".yaml", StringComparison.Ordinal)) File.Copy(from, to);
+        else File.WriteAllText(to, Terrain().Replace(File.ReadAllText(from), ""));
     }
 
-    // On a line of its own, or between braces with others.
-    private static string WithoutTerrain(string text) => Terrain().Replace(text, "");
-
-    [GeneratedRegex(@"^ +terrain: [a-z-]+\n|, terrain: [a-z-]+", RegexOptions.Multiline)]
+    // On a line of its own, or among other keys.
+    [GeneratedRegex(@"^ +terrain: [\w-]+\n|, terrain: [\w-]+", RegexOptions.Multiline)]
     private static partial Regex Terrain();
 }
