@@ -72,6 +72,7 @@ internal sealed partial class ScalarChecker(FindingList findings, UnitFamily? fa
         IListKind l => "a list; each item is " + Expectation(l.Item),
         IMapKind m => $"a map of {m.What} names",
         GroupKind or TreeKind => "a group of keys",
+        IShortKind { Full: IListKind { Item: var item } } s when item.Equals(s.Other) => Expectation(item) + "; several as a list",
         IShortKind s => Expectation(s.Full) + ", or " + Expectation(s.Other),
         _ => throw new InvalidOperationException(kind.GetType().Name),
     };

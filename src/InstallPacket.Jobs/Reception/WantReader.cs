@@ -52,7 +52,8 @@ internal sealed partial class WantReader(
     {
         if (scalars.Read(new(wish.At, distance, false), Distance, path) is not double mostM || from is null) return [];
         var ids = Ids(s => DistanceM(s) <= mostM);
-        if (ids.Length == 0 && stations.Count > 0)
+        if (ids.Length == 0 && stations.Count == 0) findings.Add(Severity.Stop, "want-finds-none", "no-list", wish.At, ("path", path));
+        else if (ids.Length == 0)
             findings.Add(Severity.Stop, "want-finds-none", wish.At, ("path", path), ("most_km", mostM / 1000), ("stations", stations.Count),
                 ("nearest", stations.MinBy(DistanceM)!.Id), ("distance_km", stations.Min(DistanceM) / 1000));
         return ids;
