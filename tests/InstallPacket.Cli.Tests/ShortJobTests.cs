@@ -59,6 +59,18 @@ public partial class ShortJobTests
             .Replace("<antenna>", "antenna-vhf-uhf-combined", StringComparison.Ordinal).Replace("<amplifier>", "masthead-amplifier-16", StringComparison.Ordinal),
             Example("firm-and-kits.md", "    what: Antenna with").Split("gives:")[1]);
 
+    [Fact]
+    public void What_the_firm_promises_and_who_it_is_stands_on_the_customers_pages()
+    {
+        using var shop = Workshop.WithDemoJobs();
+        shop.Edit("jobs/quay-loft/job.yaml", "  phone: 070 555 01 42\n", "  phone: 070 555 01 42\n  mail: office@example.invalid\n  licence: trade register 42 (invented)\n");
+        shop.Edit("jobs/quay-loft/job.yaml", "handover:\n", "handover:\n  warranty: Two years on the work, by our terms of 2026.\n");
+        Assert.Equal(ExitCode.Done, shop.Build("quay-loft").Code);
+        var page = shop.Read("out/quay-loft/customer.md");
+        Assert.Contains("Two years on the work, by our terms of 2026.", page, StringComparison.Ordinal);
+        Assert.Contains("office@example.invalid. License or registration: trade register 42 (invented).", page.Replace("Licence", "License", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
     // The indented block that begins so.
     private static string Example(string page, string begins)
     {

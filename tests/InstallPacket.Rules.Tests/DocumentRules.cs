@@ -28,6 +28,14 @@ public class DocumentRules
         ["bonding.note"] = "free text",
         ["prepared-by.address"] = "free text",
         ["prepared-by.note"] = "free text",
+        ["prepared-by.mail"] = "invented firms have none; a test of the pages shows it",
+        ["prepared-by.licence"] = "invented firms have none; a test of the pages shows it",
+        ["customer.mail"] = "free text",
+        ["customer.licence"] = "for the firm",
+        ["handover.warranty"] = "invented firms promise nothing; a test of the pages shows it",
+        ["import"] = "for a table of addresses; its tests show it",
+        ["import.column"] = "for a table of addresses; its tests show it",
+        ["import.key"] = "for a table of addresses; its tests show it",
         ["customer.phone"] = "free text",
     };
 
