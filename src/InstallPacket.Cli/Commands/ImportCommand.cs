@@ -12,6 +12,7 @@ namespace InstallPacket.Cli.Commands;
 internal sealed class ImportCommand(ITerminal terminal, string jobs, string file, string? firm, string? date)
 {
     private const int MostRows = 2000;
+    private static readonly char[] Signs = [';', '\t'];
     private static readonly char[] Formula = ['=', '+', '@'];
 
     public int Run()
@@ -50,7 +51,7 @@ internal sealed class ImportCommand(ITerminal terminal, string jobs, string file
         var name = ImportMap.FolderName(values.GetValueOrDefault(ImportMap.Folder) ?? values.GetValueOrDefault("customer.address") ?? "");
         if (name.Length == 0) return ("", "it names no folder and no address");
         if (Directory.Exists(Path.Combine(jobs, name))) return (name, "the folder is there already; it is left alone");
-        var text = map.Job(values, firm, date);
+        var text = ImportMap.Job(values, firm, date);
         var reading = new JobReader(new OneMoreJob(files, name, text), PartLibraryReader.Read(files, new FindingList())).Read(name);
         if (reading.Job is null)
         {
@@ -66,7 +67,7 @@ internal sealed class ImportCommand(ITerminal terminal, string jobs, string file
     private static IReadOnlyList<CsvRecord> Records(string text)
     {
         var header = text.Split('\n')[0];
-        var sign = new[] { ';', '\t' }.FirstOrDefault(s => header.Count(c => c == s) > header.Count(c => c == ','));
+        var sign = Signs.FirstOrDefault(s => header.Count(c => c == s) > header.Count(c => c == ','));
         if (sign == default) return CsvText.Records(text);
         string Swapped(string t) => string.Concat(t.Select(c => c == sign ? ',' : c == ',' ? sign : c));
         return [.. CsvText.Records(Swapped(text)).Select(r => r with { Fields = [.. r.Fields.Select(Swapped)] })];

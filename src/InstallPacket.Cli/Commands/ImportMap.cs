@@ -45,7 +45,7 @@ internal sealed class ImportMap
     }
 
     /// <summary>The job file of a row.</summary>
-    public string Job(Dictionary<string, string> values, string? firm, string? date)
+    public static string Job(Dictionary<string, string> values, string? firm, string? date)
     {
         var text = new StringBuilder("format: 1\n");
         var all = new Dictionary<string, string>(values, StringComparer.Ordinal);

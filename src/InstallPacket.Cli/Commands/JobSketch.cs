@@ -21,6 +21,8 @@ internal sealed record JobKindAsked(string Family, string Mount, bool ExistingCa
 /// <param name="asked">What kind of job.</param>
 internal sealed class JobSketch(JobKindAsked asked)
 {
+    private static readonly int[] SplitterWays = [2, 3, 4, 6, 8];
+
     private readonly StringBuilder _text = new();
     private readonly bool _us = asked.Family == "us";
 
@@ -131,7 +133,7 @@ internal sealed class JobSketch(JobKindAsked asked)
         var from = "G1";
         if (asked.Outlets > 1)
         {
-            var ways = new[] { 2, 3, 4, 6, 8 }.First(n => n >= asked.Outlets);
+            var ways = SplitterWays.First(n => n >= asked.Outlets);
             Line($"    S1: {"{"} part: splitter-{ways}, at: panel, from: G1, run: {"{"} length: {(_us ? "12 ft" : "4 m")}{old} {"}"} {"}"}");
             from = "S1";
         }
