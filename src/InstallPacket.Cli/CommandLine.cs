@@ -3,8 +3,10 @@ using System.CommandLine;
 namespace InstallPacket.Cli;
 
 /// <summary>The verbs and their options.</summary>
-internal sealed class CommandLine(ITerminal terminal)
+/// <param name="to">Where they print.</param>
+internal sealed class CommandLine(ITerminal to)
 {
+    private readonly CleanTerminal _terminal = new(to);
     private readonly Option<string> _jobs = new("--jobs") { Description = "The folder of jobs.", DefaultValueFactory = _ => "jobs" };
     private readonly Argument<string[]> _only = new("JOB") { Description = "Names of jobs; all when none is named.",
         Arity = ArgumentArity.ZeroOrMore };
@@ -18,11 +20,11 @@ internal sealed class CommandLine(ITerminal terminal)
         var result = root.Parse(arguments);
         if (result.Errors.Count > 0)
         {
-            foreach (var error in result.Errors) terminal.Error.WriteLine("installpacket: " + error.Message);
-            terminal.Error.WriteLine("`installpacket --help` lists the verbs and their options.");
+            foreach (var error in result.Errors) _terminal.Error.WriteLine("installpacket: " + error.Message);
+            _terminal.Error.WriteLine("`installpacket --help` lists the verbs and their options.");
             return ExitCode.WrongCommandLine;
         }
-        return result.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error,
+        return result.Invoke(new InvocationConfiguration { Output = _terminal.Out, Error = _terminal.Error,
             EnableDefaultExceptionHandler = false });
     }
 
@@ -33,14 +35,14 @@ internal sealed class CommandLine(ITerminal terminal)
         var force = new Option<bool>("--force") { Description = "Write every packet anew, also where nothing changed." };
         var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, _theme, output, strict, force };
         command.SetAction(r =>
-            new BuildCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict), r.GetValue(force)).Run());
+            new BuildCommand(_terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict), r.GetValue(force)).Run());
         return command;
     }
 
     private Command Check()
     {
         var command = new Command("check", "Plans all jobs, prints every finding, fails on a stop; writes nothing.") { _only, _jobs };
-        command.SetAction(r => new CheckCommand(terminal, Options(r)).Run());
+        command.SetAction(r => new CheckCommand(_terminal, Options(r)).Run());
         return command;
     }
 
@@ -49,7 +51,7 @@ internal sealed class CommandLine(ITerminal terminal)
         var from = new Option<string>("--from") { Description = "The git revision to compare with.", Required = true };
         var command = new Command("changes", "Prints as Markdown what differs between a git revision and now.") { _only, _jobs, _theme,
             from };
-        command.SetAction(r => new ChangesCommand(terminal, Options(r), r.GetValue(_theme), r.GetValue(from)!).Run());
+        command.SetAction(r => new ChangesCommand(_terminal, Options(r), r.GetValue(_theme), r.GetValue(from)!).Run());
         return command;
     }
 
@@ -57,7 +59,7 @@ internal sealed class CommandLine(ITerminal terminal)
     {
         var name = new Argument<string>("NAME") { Description = "Name of the new job: letters, digits, hyphens." };
         var command = new Command("new", "Writes a complete example job to start from.") { name, _jobs };
-        command.SetAction(r => new NewCommand(terminal, r.GetValue(_jobs)!, r.GetValue(name)!).Run());
+        command.SetAction(r => new NewCommand(_terminal, r.GetValue(_jobs)!, r.GetValue(name)!).Run());
         return command;
     }
 
@@ -73,7 +75,7 @@ internal sealed class CommandLine(ITerminal terminal)
         var replace = new Option<bool>("--replace") { Description = "Write over the file if it is there." };
         var command = new Command("stations", "Checks a station list, lists what is in it, and saves it as a list of ours.") { file, near,
             at, within, status, channels, save, replace, _jobs };
-        command.SetAction(r => new StationsCommand(terminal, new(r.GetValue(file)!, r.GetValue(_jobs)!)
+        command.SetAction(r => new StationsCommand(_terminal, new(r.GetValue(file)!, r.GetValue(_jobs)!)
         {
             Near = r.GetValue(near), At = r.GetValue(at), Within = r.GetValue(within), Status = r.GetValue(status) ?? [],
                 Channels = r.GetValue(channels),
@@ -87,7 +89,7 @@ internal sealed class CommandLine(ITerminal terminal)
         var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings` or `schema`; or a job, printed in full." };
         var command = new Command("explain", "Explains a finding or a key, prints the key reference or the JSON Schema, or a job in full with the origin of each value.")
             { topic, _jobs };
-        command.SetAction(r => new ExplainCommand(terminal, new(r.GetValue(_jobs)!, []), r.GetValue(topic)!).Run());
+        command.SetAction(r => new ExplainCommand(_terminal, new(r.GetValue(_jobs)!, []), r.GetValue(topic)!).Run());
         return command;
     }
 

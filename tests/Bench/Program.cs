@@ -7,6 +7,8 @@ using InstallPacket.Packets;
 using InstallPacket.Plans;
 using InstallPacket.Tests;
 
+if (args is ["fuzz", .. var rest]) return FuzzBench.Run(rest);
+
 // Measurements of the main stations. They are printed, never asserted: a busy machine must not fail a build.
 var jobs = DemoJobs.Load();
 var parts = jobs.Parts();
@@ -37,6 +39,7 @@ Measure("plan.json", 30, () => PlanJson.Text(PlanJson.Tree(plan)));
 Terrain(501);
 Terrain(1001);
 MeasureParallel("read, plan and build, all cores", 60, () => builder.Build(Planner.Plan(jobs.Job("alder-lane"), parts, null, [])));
+return 0;
 
 // Four channels in turn over one rolling path of 100 km, all stages in every call, so that the figure compares with the published program's.
 static void Terrain(int points)

@@ -40,6 +40,34 @@ public partial class ShortJobTests
     public void Demo_job_is_short(string id) =>
         Assert.InRange(File.ReadAllLines(Path.Combine(DemoJobs.Checkout, "jobs", id, "job.yaml")).Length, 1, id == "sugar-lane" ? 44 : 80);
 
+    [Fact]
+    public void First_job_of_the_guide_is_a_desk_study_and_becomes_a_packet()
+    {
+        using var shop = new Workshop();
+        shop.Write("jobs/birch-row/job.yaml", Example("first-job.md", "    format: 1\n"));
+        var run = shop.Build();
+        Assert.Equal("", run.Errors);
+        Assert.Contains("birch-row  study", run.Output, StringComparison.Ordinal);
+        Assert.StartsWith("**NOT SURVEYED", shop.Read("out/birch-row/study.md"), StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(shop.Out, "birch-row", "crew.md")));
+        Assert.False(File.Exists(Path.Combine(shop.Out, "birch-row", "materials.csv")));
+    }
+
+    [Fact]
+    public void Kit_of_the_guide_is_the_one_that_comes_with_the_program() =>
+        Assert.Equal(File.ReadAllText(Path.Combine(DemoJobs.Checkout, "jobs/_shared/kits/antenna-and-amplifier.yaml")).Split("gives:")[1]
+            .Replace("<antenna>", "antenna-vhf-uhf-combined", StringComparison.Ordinal).Replace("<amplifier>", "masthead-amplifier-16", StringComparison.Ordinal),
+            Example("firm-and-kits.md", "    what: Antenna with").Split("gives:")[1]);
+
+    // The indented block that begins so.
+    private static string Example(string page, string begins)
+    {
+        var text = File.ReadAllText(Path.Combine(DemoJobs.Checkout, "docs", "guide", page));
+        var start = text.IndexOf("\n" + begins, StringComparison.Ordinal) + 1;
+        var lines = text[start..].Split('\n').TakeWhile(l => l.StartsWith("    ", StringComparison.Ordinal));
+        return string.Concat(lines.Select(l => l[4..] + "\n"));
+    }
+
     private static string PlanOf(string folder, string id)
     {
         var files = new FolderJobFiles(folder, "");

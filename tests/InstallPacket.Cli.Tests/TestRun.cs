@@ -2,21 +2,6 @@ using InstallPacket.Tests;
 
 namespace InstallPacket.Cli.Tests;
 
-/// <summary>A terminal that remembers what was printed.</summary>
-internal sealed class RecordedTerminal : ITerminal
-{
-    private readonly StringWriter _out = new() { NewLine = "\n" };
-    private readonly StringWriter _error = new() { NewLine = "\n" };
-
-    public TextWriter Out => _out;
-
-    public TextWriter Error => _error;
-
-    public string Output => _out.ToString();
-
-    public string Errors => _error.ToString();
-}
-
 /// <summary>What one run of the program gave.</summary>
 internal sealed record RunResult(int Code, string Output, string Errors);
 

@@ -39,7 +39,11 @@ internal sealed record PlannedJob(string Id, Plan? Plan, IReadOnlyList<Finding> 
         return (shared.Sorted, results);
     }
 
-    private static PlannedJob One(IJobFiles files, PartLibrary parts, string id)
+    /// <summary>Reads and plans one job.</summary>
+    /// <param name="files">The author's files.</param>
+    /// <param name="parts">The parts that jobs may name.</param>
+    /// <param name="id">The job.</param>
+    public static PlannedJob One(IJobFiles files, PartLibrary parts, string id)
     {
         var reading = new JobReader(files, parts).Read(id);
         var units = new JobUnits(reading.Units, reading.LevelUnit);

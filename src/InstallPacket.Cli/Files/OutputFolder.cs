@@ -38,6 +38,7 @@ internal sealed class OutputFolder : IDisposable
         if (!IsOurs(root))
             throw new OutputException($"{root} is not empty, and nothing in it says that it is an output folder; it is left alone. Name an empty or new folder with --out");
         Directory.CreateDirectory(root);
+        RefuseLink(new FileInfo(Path.Combine(root, Mark)));
         var folder = new OutputFolder(root, Locked(Path.Combine(root, Mark), patience));
         folder.Recover();
         return folder;
@@ -86,7 +87,9 @@ internal sealed class OutputFolder : IDisposable
     {
         if (ManifestFile.Of(file).IsIn(_root)) return;
         var (path, half) = (Path.Combine(_root, file.Path), Path.Combine(New, "file"));
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        var folder = new DirectoryInfo(Path.GetDirectoryName(path)!);
+        if (folder.FullName != Path.GetFullPath(_root).TrimEnd(Path.DirectorySeparatorChar)) RefuseLink(folder);
+        folder.Create();
         Put(half, file.Bytes);
         File.Move(half, path, true);
     }
@@ -131,8 +134,17 @@ internal sealed class OutputFolder : IDisposable
     private const int WouldBlock = 11;
     private const int WouldBlockMac = 35;
 
+    // What a link below the output folder leads to is somebody else's.
+    private static void RefuseLink(FileSystemInfo entry)
+    {
+        if (entry.LinkTarget is not null)
+            throw new OutputException($"{entry.FullName} is a link; nothing is written through it. Remove it and run again");
+    }
+
     private void Recover()
     {
+        // A link in the place of the work folder would make somebody else's folders look like packets.
+        if (new DirectoryInfo(Path.Combine(_root, Work)) is { LinkTarget: not null } link) link.Delete();
         if (Directory.Exists(Old))
             foreach (var old in Directory.GetDirectories(Old))
             {

@@ -37,7 +37,8 @@ internal sealed record PacketManifest(string Title, string Date, string State, s
         var path = Path.Combine(folder, FileName);
         try
         {
-            if (!File.Exists(path) || JsonNode.Parse(File.ReadAllText(path)) is not JsonObject o || o["inputs"] is null) return null;
+            // A pipe has no length, and reading it might never end.
+            if (new FileInfo(path) is not { Exists: true, Length: > 0 } || JsonNode.Parse(File.ReadAllText(path)) is not JsonObject o || o["inputs"] is null) return null;
             string Get(string key) => o[key]?.GetValue<string>() ?? "";
             var files = (o["files"] as JsonArray ?? []).Select(f =>
                 new ManifestFile(f!["path"]!.GetValue<string>(), f["size"]!.GetValue<long>(), f["sha256"]!.GetValue<string>()));
@@ -66,7 +67,7 @@ internal sealed record ManifestFile(string Path, long Size, string Sha256)
         try
         {
             var info = new FileInfo(System.IO.Path.Combine(folder, Path));
-            if (!info.Exists || info.Length != Size || info.LinkTarget is not null) return false;
+            if (!info.Exists || info.Length == 0 || info.Length != Size || info.LinkTarget is not null) return false;
             using var bytes = info.OpenRead();
             return Convert.ToHexStringLower(SHA256.HashData(bytes)) == Sha256;
         }

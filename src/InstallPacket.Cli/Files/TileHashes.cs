@@ -36,7 +36,11 @@ internal sealed class TileHashes(IJobFiles files, string store)
         if (!_new) return;
         try
         {
-            File.WriteAllLines(store, _known.OrderBy(k => k.Key, StringComparer.Ordinal).Select(k => k.Value + " " + k.Key));
+            // A pipe or a link in its place is taken away, and not written into.
+            var half = store + ".new";
+            File.Delete(half);
+            File.WriteAllLines(half, _known.OrderBy(k => k.Key, StringComparer.Ordinal).Select(k => k.Value + " " + k.Key));
+            File.Move(half, store, true);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -51,7 +55,8 @@ internal sealed class TileHashes(IJobFiles files, string store)
         var known = new Dictionary<string, string>(StringComparer.Ordinal);
         try
         {
-            if (!File.Exists(store)) return known;
+            // A pipe has no length, and reading it might never end.
+            if (new FileInfo(store) is not { Exists: true, Length: > 0 }) return known;
             foreach (var line in File.ReadLines(store))
                 if (line.Length > 65 && line[64] == ' ') known[line[65..]] = line[..64];
         }

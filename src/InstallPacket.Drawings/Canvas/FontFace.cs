@@ -25,7 +25,7 @@ public sealed class FontFace
         Key = Convert.ToHexStringLower(SHA256.HashData(bytes))[..16];
         try
         {
-            var tables = Tables(bytes);
+            var tables = FontTables.Of(name, bytes);
             _unitsPerEm = U16(bytes, tables["head"] + 18);
             _advances = Advances(bytes, tables["hhea"], tables["hmtx"]);
             ReadCharacterMap(bytes, tables["cmap"]);
@@ -76,17 +76,6 @@ public sealed class FontFace
 
     private int GlyphOf(int codePoint) =>
         codePoint < _glyphs.Length ? _glyphs[codePoint] : _beyondFirstPlane.GetValueOrDefault(codePoint);
-
-    private static Dictionary<string, int> Tables(byte[] bytes)
-    {
-        var tables = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var i = 0; i < U16(bytes, 4); i++)
-        {
-            var at = 12 + i * 16;
-            tables[System.Text.Encoding.ASCII.GetString(bytes, at, 4)] = (int)U32(bytes, at + 8);
-        }
-        return tables;
-    }
 
     private static ushort[] Advances(byte[] bytes, int hhea, int hmtx)
     {

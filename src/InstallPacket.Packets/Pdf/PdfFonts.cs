@@ -23,7 +23,21 @@ internal sealed class PdfFonts
     {
         if (_fonts.TryGetValue((face.Key, size), out var font)) return font;
         Resolver.Add(face);
-        return _fonts[(face.Key, size)] = new XFont(face.Key, size, XFontStyleEx.Regular, Options);
+        return _fonts[(face.Key, size)] = Read(face, size);
+    }
+
+    // The library reads more of a font than we do, and meets a table that is missing or too short with whatever comes of it.
+    private static XFont Read(FontFace face, double size)
+    {
+        try
+        {
+            return new XFont(face.Key, size, XFontStyleEx.Regular, Options);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            throw new DocumentException(
+                $"the font '{face.Name}' cannot be put into a PDF: a table of it is missing or damaged. Fetch the file again", e);
+        }
     }
 
     /// <summary>A brush of a colour.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
@@ -71,9 +72,8 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         var sums = new List<(Term Gain, Term Noise)>();
         for (var i = 0; i < steps.Count; i++)
         {
-            Subject subject = outlet is not null && i >= steps.Count - 2
-                ? $"{steps[i].Name} at {outlet.Id}, {frequencyMHz:0.###} MHz, {celsius:0.###} C"
-                : $"{steps[i].Name}, {frequencyMHz:0.###} MHz, {celsius:0.###} C";
+            var name = outlet is not null && i >= steps.Count - 2 ? $"{steps[i].Name} at {outlet.Id}" : steps[i].Name;
+            Subject subject = string.Create(CultureInfo.InvariantCulture, $"{name}, {frequencyMHz:0.###} MHz, {celsius:0.###} C");
             sums.Add(i == 0 ? (steps[0].Gain, steps[0].Noise)
                 : (_work.Apply(CablingFormulas.ChainGain, subject, sums[^1].Gain, steps[i].Gain),
                 _work.Apply(NoiseCascade.FriisFormula, subject, sums[^1].Noise, sums[^1].Gain, steps[i].Noise)));
