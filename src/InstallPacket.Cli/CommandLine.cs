@@ -16,7 +16,7 @@ internal sealed class CommandLine(ITerminal to)
     public int Run(string[] arguments)
     {
         var root = new RootCommand("Compiles install packets for television antennas from plain-text jobs.");
-        foreach (var command in new[] { Build(), Check(), Changes(), New(), Stations(), Explain() }) root.Subcommands.Add(command);
+        foreach (var command in new[] { Build(), Check(), Changes(), New(), Form(), Stations(), Explain() }) root.Subcommands.Add(command);
         var result = root.Parse(arguments);
         if (result.Errors.Count > 0)
         {
@@ -60,6 +60,15 @@ internal sealed class CommandLine(ITerminal to)
         var name = new Argument<string>("NAME") { Description = "Name of the new job: letters, digits, hyphens." };
         var command = new Command("new", "Writes a complete example job to start from.") { name, _jobs };
         command.SetAction(r => new NewCommand(_terminal, r.GetValue(_jobs)!, r.GetValue(name)!).Run());
+        return command;
+    }
+
+    private Command Form()
+    {
+        var firm = new Option<string?>("--firm") { Description = "The firm, where several share a folder of jobs." };
+        var output = new Option<string>("--out") { Description = "The file to write.", DefaultValueFactory = _ => "survey.html" };
+        var command = new Command("form", "Writes the survey form: one page for a phone on site, which writes a job file.") { _jobs, _theme, firm, output };
+        command.SetAction(r => new FormCommand(_terminal, new(r.GetValue(_jobs)!, []), r.GetValue(_theme), r.GetValue(firm), r.GetValue(output)!).Run());
         return command;
     }
 
