@@ -10,6 +10,9 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     private const int MostButtons = 5;
     private const int LongText = 250;
 
+    // Keys that hold a height above the ground, which angles or a shadow can give.
+    private static readonly string[] Heights = ["eaves", "ridge", "height"];
+
     // Words for the corner and the side of a place; those of the reader of places.
     private static readonly string[] Sides = ["front", "back", "left", "right", "north", "east", "south", "west"];
 
@@ -51,10 +54,10 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
         page.Append($"<p class=\"why\" id=\"w-{id}\">{why}</p>\n");
         switch (kind)
         {
-            case "quantity": Quantity(id, (QuantityKind)key!.Kind); break;
+            case "quantity": Quantity(id, (QuantityKind)key!.Kind, Heights.Contains(key.Name)); break;
             case "bearing": Bearing(id); break;
             case "whole": Whole(id, (IntegerKind)key!.Kind); break;
-            case "choice": Buttons(id, question.Shape == FormShape.YesNo ? ["yes", "no"] : ((IWordKind)key!.Kind).Words); break;
+            case "choice": Buttons(id, question.Shape == FormShape.YesNo ? ["yes", "no"] : ((IWordKind)key!.Kind).Words, key?.Name ?? ""); break;
             case "list-or-none": Buttons(id, ["some", "none"]); break;
             case "ticks": Ticks(id, question); break;
             case "select": Select(id, question, key); break;
@@ -67,8 +70,10 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     }
 
     /// <summary>A word of the catalogue as a person reads it.</summary>
-    public string Spoken(string word) => words.Has("form.words." + word) ? words.Plain("form.words." + word)
-        : word.Replace('-', ' ');
+    /// <param name="word">The word.</param>
+    /// <param name="key">The key that holds it, where the word means something else there.</param>
+    public string Spoken(string word, string key = "") => words.Has($"form.words.{key}.{word}") ? words.Plain($"form.words.{key}.{word}")
+        : words.Has("form.words." + word) ? words.Plain("form.words." + word) : word.Replace('-', ' ');
 
     private void Text(string id, string kind, Key? key)
     {
@@ -78,7 +83,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
         else page.Append($"<input id=\"f-{id}\" maxlength=\"{most}\" autocomplete=\"off\" aria-describedby=\"w-{id}\">\n");
     }
 
-    private void Quantity(string id, QuantityKind kind)
+    private void Quantity(string id, QuantityKind kind, bool isHeight)
     {
         var units = FormUnits.Of(kind, library.IsUs);
         var (min, max) = (FormUnits.Stored(kind, kind.Min), FormUnits.Stored(kind, kind.Max));
@@ -86,8 +91,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
         page.Append($" data-dimension=\"{Word.Of(kind.Dimension)}\" data-unit=\"{units[0]}\" data-min=\"{FormUnits.Number(min)}\" data-max=\"{FormUnits.Number(max)}\">");
         foreach (var unit in units) page.Append($"<button type=\"button\" class=\"unit\" data-unit=\"{unit}\">{unit}</button>");
         page.Append("</div>\n");
-        if (kind.Dimension == Dimension.Length && max > 3)
-            page.Append($"<button type=\"button\" class=\"tool\" data-tool=\"height\">{Say("tools.height.deed")}</button>\n");
+        if (isHeight) page.Append($"<button type=\"button\" class=\"tool\" data-tool=\"height\">{Say("tools.height.deed")}</button>\n");
     }
 
     private void Bearing(string id)
@@ -101,11 +105,11 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     private void Whole(string id, IntegerKind kind) => page.Append(CultureInfo.InvariantCulture,
         $"<input id=\"f-{id}\" inputmode=\"numeric\" maxlength=\"6\" autocomplete=\"off\" aria-describedby=\"w-{id}\" data-min=\"{kind.Min}\" data-max=\"{kind.Max}\">\n");
 
-    private void Buttons(string id, IReadOnlyList<string> offered)
+    private void Buttons(string id, IReadOnlyList<string> offered, string key = "")
     {
         page.Append("<div class=\"choices\">");
         foreach (var word in offered)
-            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"r-{id}\" value=\"{word}\"><span>{HtmlText.Escape(Spoken(word))}</span></label>");
+            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"r-{id}\" value=\"{word}\"><span>{HtmlText.Escape(Spoken(word, key))}</span></label>");
         page.Append("</div>\n");
     }
 
@@ -175,7 +179,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     private void Labelled(string id, string what, QuantityKind kind)
     {
         page.Append($"<div class=\"{what}\"><label class=\"sub\" for=\"f-{id}-{what}\">{Say("place." + what)}</label>");
-        Quantity($"{id}-{what}", kind);
+        Quantity($"{id}-{what}", kind, isHeight: what == "up");
         page.Append("</div>\n");
     }
 

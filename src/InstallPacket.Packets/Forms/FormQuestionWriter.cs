@@ -53,7 +53,9 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
 
     private string Why(Key? key, string? firm)
     {
-        var why = HtmlText.Escape((key?.Meaning ?? "").Replace("`", "", StringComparison.Ordinal));
+        // A meaning of a word or two only says the question again.
+        var meaning = key is null || key.Meaning.Split(' ').Length <= 3 ? "" : key.Meaning;
+        var why = HtmlText.Escape(meaning.Replace("`", "", StringComparison.Ordinal));
         return firm is null ? why : $"{why} {Text("firm-says")} <strong>{HtmlText.Escape(fields.Spoken(firm))}</strong>";
     }
 

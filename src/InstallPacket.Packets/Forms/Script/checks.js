@@ -41,6 +41,7 @@ function showQuestion(q) {
     list.hidden = !open;
     q.querySelector(":scope > .add").hidden = !open;
   }
+  if (q.dataset.kind === "place") q.querySelector(".up").hidden = chosen(q) !== "measured";
   if (line.textContent !== (state.said ?? "")) line.textContent = state.said ?? "";
   return state.kind;
 }

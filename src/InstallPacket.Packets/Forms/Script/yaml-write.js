@@ -1,5 +1,5 @@
 // Writes a job. A tree is a Map of keys to trees, lists, texts, or { lines }: lines of a file that go back as they stood.
-const widest = 136;
+const widest = 138;
 
 function put(tree, path, value) {
   const keys = typeof path === "string" ? path.split(".") : path;
