@@ -4,7 +4,8 @@ namespace InstallPacket.Cli;
 
 /// <summary>The verbs and their options.</summary>
 /// <param name="to">Where they print.</param>
-internal sealed class CommandLine(ITerminal to)
+/// <param name="installed">The folder that holds the generic parts and kits; those of the program when absent.</param>
+internal sealed class CommandLine(ITerminal to, string? installed = null)
 {
     private readonly CleanTerminal _terminal = new(to);
     private readonly Option<string> _jobs = new("--jobs") { Description = "The folder of jobs.", DefaultValueFactory = _ => "jobs" };
@@ -16,7 +17,7 @@ internal sealed class CommandLine(ITerminal to)
     public int Run(string[] arguments)
     {
         var root = new RootCommand("Compiles install packets for television antennas from plain-text jobs.");
-        foreach (var command in new[] { Build(), Check(), Changes(), New(), Form(), Stations(), Explain() }) root.Subcommands.Add(command);
+        foreach (var command in new[] { Build(), Check(), Changes(), New(), Form(), Stations(), Parts(), Explain() }) root.Subcommands.Add(command);
         var result = root.Parse(arguments);
         if (result.Errors.Count > 0)
         {
@@ -93,14 +94,31 @@ internal sealed class CommandLine(ITerminal to)
         return command;
     }
 
-    private Command Explain()
+    private Command Parts()
     {
-        var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings` or `schema`; or a job, printed in full." };
-        var command = new Command("explain", "Explains a finding or a key, prints the key reference or the JSON Schema, or a job in full with the origin of each value.")
-            { topic, _jobs };
-        command.SetAction(r => new ExplainCommand(_terminal, new(r.GetValue(_jobs)!, []), r.GetValue(topic)!).Run());
+        var words = new Argument<string[]>("WORD") { Description = "Words that stand in name or kind; all parts when none is given.", Arity = ArgumentArity.ZeroOrMore };
+        var kind = new Option<string?>("--kind") { Description = "A kind of part, for example `splitter`." };
+        var units = new Option<string?>("--units") { Description = "Print figures in these units, `us` or `metric`; as they are written when absent." };
+        var copy = new Option<string?>("--copy") { Description = "Copy this part into _shared/parts/own.yaml, to be changed." };
+        var called = new Option<string?>("--as") { Description = "The name of the copy." };
+        var command = new Command("parts", "Lists the parts that jobs may name, with their figures; copies one for change.") { words, kind, units, copy, called, _jobs };
+        command.SetAction(r => new PartsCommand(_terminal, Options(r.GetValue(_jobs)!), new(r.GetValue(words) ?? [])
+        {
+            Kind = r.GetValue(kind), Units = r.GetValue(units), Copy = r.GetValue(copy), As = r.GetValue(called),
+        }).Run());
         return command;
     }
 
-    private JobOptions Options(ParseResult r) => new(r.GetValue(_jobs)!, r.GetValue(_only) ?? []);
+    private Command Explain()
+    {
+        var topic = new Argument<string>("TOPIC") { Description = "A finding (`channel-short`), a key (`siting.ground`), `keys`, `findings`, `schema`, `schema-firm`, `schema-kit` or `schema-parts`; or a job, printed in full." };
+        var command = new Command("explain", "Explains a finding or a key, prints the key reference or the JSON Schema, or a job in full with the origin of each value.")
+            { topic, _jobs };
+        command.SetAction(r => new ExplainCommand(_terminal, Options(r.GetValue(_jobs)!), r.GetValue(topic)!).Run());
+        return command;
+    }
+
+    private JobOptions Options(ParseResult r) => Options(r.GetValue(_jobs)!) with { Only = r.GetValue(_only) ?? [] };
+
+    private JobOptions Options(string jobs) => new(jobs, []) { Installed = installed ?? InstalledData.Jobs };
 }

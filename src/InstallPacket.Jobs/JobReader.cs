@@ -44,7 +44,8 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
         }
         var layers = new JobLayers(files, findings);
         if (layers.Load(path) is not { } root) return null;
-        var checker = new NodeChecker(findings);
+        var units = UnitChoice.FamilyOf(root, _codes);
+        var checker = new NodeChecker(findings, units);
         var group = checkedFile = checker.Group(root, KeyCatalogue.Job, "");
         var (stations, complete) = Stations(id, group.Maybe(JobKeys.Reception)?.Value, findings);
         string[]? names = complete
@@ -54,9 +55,11 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             .Select(e => PartLibraryReader.Part(e, findings)).OfType<Part>()];
         var library = parts.With(own);
         new NameResolver(library, names, group, checker.Defined, findings).Resolve(checker.Uses);
+        MastRules.Check(group, library, findings);
         CheckCode(group, findings);
+        var want = complete ? Want(group, stations, units, findings) : [];
         if (findings.AnyStop) return null;
-        var job = Bind(_codes, id, path, group, stations, terrain, library) with { OwnParts = own, IsStudy = layers.IsStudy };
+        var job = Bind(_codes, id, path, group, stations, want, terrain, library) with { OwnParts = own, IsStudy = layers.IsStudy };
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;
@@ -94,12 +97,22 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
         return (stations, complete);
     }
 
+    private static IReadOnlyList<Sourced<string>> Want(CheckedGroup group, List<Station> stations, UnitFamily? units, FindingList findings)
+    {
+        var (siting, reception) = (group.Maybe(JobKeys.Siting)?.Value, group.Maybe(JobKeys.Reception)?.Value);
+        if (reception is null) return [];
+        (double, double)? from = siting?.Maybe(SitingKeys.Latitude) is { } latitude && siting.Maybe(SitingKeys.Longitude) is { } longitude
+            ? (latitude.Value, longitude.Value) : null;
+        var reachM = reception.Maybe(ReceptionKeys.Within)?.Value ?? double.PositiveInfinity;
+        return new WantReader(stations, from, reachM, new ScalarChecker(findings, units), findings).Read(reception.Items(ReceptionKeys.Want));
+    }
+
     private Sourced<string>? Terrain(string id, CheckedGroup? siting, FindingList findings) =>
         siting?.Maybe(SitingKeys.Terrain) is { } name && new SharedPath(files, id, findings).TerrainFolder(name) is { } folder
             ? new Sourced<string>(folder, name.At) : null;
 
     private static Job Bind(IReadOnlyList<CodeDefaults> codes, string id, string path, CheckedGroup g, List<Station> stations,
-        Sourced<string>? terrain, PartLibrary library)
+        IReadOnlyList<Sourced<string>> want, Sourced<string>? terrain, PartLibrary library)
     {
         var code = codes.First(c => c.Id == g.Get(JobKeys.Code));
         var materials = new MaterialsBinder(library);
@@ -117,7 +130,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             PreparedBy = HandoverBinder.Party(g.Get(JobKeys.PreparedBy)),
             Customer = HandoverBinder.Party(g.Get(JobKeys.Customer)),
             Siting = SitingBinder.Section(g.Get(JobKeys.Siting), terrain),
-            Reception = ReceptionBinder.Section(g.Get(JobKeys.Reception), stations),
+            Reception = ReceptionBinder.Section(g.Get(JobKeys.Reception), stations, want),
             Cabling = new CablingBinder(library).Section(g.Get(JobKeys.Cabling)),
             Routing = new RoutingBinder(library).Section(g.Get(JobKeys.Routing)),
             Mounting = new MountingBinder(library).Section(g.Get(JobKeys.Mounting)),

@@ -60,10 +60,10 @@ public class ExistingHouseTests
     [Fact]
     public void Antenna_stands_above_its_bracket_and_the_ground_is_that_of_the_tile()
     {
-        Assert.Equal((18 + 3) * 0.3048, Demo.Siting.AntennaHeightM, 6);
+        Assert.Equal(20.5 * 0.3048, Demo.Siting.AntennaHeightM, 6);
         var antenna = Demo.Routing.Points.Single(p => p.Elements.Contains("top-A1"));
         var bracket = Demo.Routing.Points.Single(p => p.Name == "eave");
-        Assert.Equal((21 * 0.3048, bracket.RightM, bracket.UpM), (Math.Round(antenna.HeightM, 4), antenna.RightM, antenna.UpM));
+        Assert.Equal((20.5 * 0.3048, bracket.RightM, bracket.UpM), (Math.Round(antenna.HeightM, 4), antenna.RightM, antenna.UpM));
         Assert.InRange(Demo.Siting.GroundM, 400, 600);
     }
 

@@ -10,6 +10,7 @@ public class MountRangeTests
     private static readonly MountKind[] Kinds = Enum.GetValues<MountKind>();
     private static readonly FixingForm[] Forms = Enum.GetValues<FixingForm>();
     private static readonly GuyPart Guy = (GuyPart)DemoJobs.Load().Parts().Find("guy-wire-5")!;
+    private static readonly MountPart OnePlate = (MountPart)DemoJobs.Load().Parts().Find("eave-bracket-one-plate")!;
     private static readonly string[] Timbers = ["c14", "c24", "spruce-pine-fir", "unknown-softwood", "mixed-oak"];
 
     [Theory]
@@ -22,7 +23,7 @@ public class MountRangeTests
         var job = new JobReader(jobs, parts).Read(id).Job!;
         // Stations add nothing here and cost time.
         job = job with { Siting = job.Siting with { Terrain = null }, Reception = job.Reception with { Stations = [], Want = [] } };
-        Gen.Double[0, 1].Array[40].Sample(dice => PlanJson.Text(PlanJson.Tree(Planner.Plan(job with { Mounting = Section(job, new Dice(dice)) }, parts, null, []))).Length > 0, iter: 150);
+        Gen.Double[0, 1].Array[56].Sample(dice => PlanJson.Text(PlanJson.Tree(Planner.Plan(job with { Mounting = Section(job, new Dice(dice)) }, parts, null, []))).Length > 0, iter: 150);
     }
 
     private static MountingSection Section(Job job, Dice d)
@@ -33,7 +34,8 @@ public class MountRangeTests
         return job.Mounting with
         {
             Kind = d.Of(Kinds),
-            Mount = job.Mounting.Mount with { MassKg = d.Between(0.001, 500), StandOffM = d.Between(0.001, 2), PlateM = d.Between(0.0005, 0.03), AcrossM = d.Even() ? d.Between(0.01, 1) : null, EdgeM = d.Between(0.005, 0.5), FeetRadiusM = d.Between(0.1, 3), RatedN = d.Between(1, 1e5), BreakingN = d.Between(100, 2e5) },
+            Mount = job.Mounting.Mount with { MassKg = d.Between(0.001, 500), StandOffM = d.Between(0.001, 2), PlateM = d.Between(0.0005, 0.03), AcrossM = d.Even() ? d.Between(0.01, 1) : null, EdgeM = d.Between(0.005, 0.5), FeetRadiusM = d.Between(0.1, 3), RatedN = d.Between(1, 1e5), BreakingN = d.Between(100, 2e5), Plates = d.Even() ? 1 : 2, Holes = d.Even() ? OnePlate.Holes! with { Count = (int)d.Between(1, 20), Pattern = d.Even() ? new(d.Even() ? d.Between(0.01, 1) : 0, d.Between(0.01, 1)) : null } : null, Arm = d.Even() ? OnePlate.Arm! with { LengthM = d.Between(0.0001, 2), TiltDeg = d.Between(0.001, 80) - (d.Even() ? 60 : 0) } : null },
+            Plate = d.Even() ? new(d.Even() ? d.Between(0.01, 1) : 0, d.Between(0.01, 1)) : null,
             Mast = job.Mounting.Mast with { DiameterM = d.Between(0.002, 0.2), WallM = d.Between(0.0005, 0.02) },
             MastLength = Length.FromMetres(mast),
             FreeLength = Length.FromMetres(d.Between(0.1, 20)),

@@ -16,9 +16,14 @@ public class OriginTests
 
     [Theory]
     [MemberData(nameof(Jobs))]
-    public void No_input_of_the_workings_is_loose(string job)
+    public void No_input_of_the_workings_is_loose(string job) => Closed(DemoPlans.Of(job));
+
+    [Fact]
+    public void No_input_of_the_workings_of_one_plate_is_loose() => Closed(DemoPlans.Of("pine-corner", OnePlateTests.Jobs()
+        .With("_shared/parts/hardware.yaml", "arm: { length: 300 mm, tilt: 30 deg }", "arm: { length: 300 mm, tilt: 30 deg }\n    rating: { moment: 300 N m, wind-area: 1 m2 }")));
+
+    private static void Closed(Plan plan)
     {
-        var plan = DemoPlans.Of(job);
         var tree = PlanJson.Tree(plan);
         var rows = plan.Workings.Select(r => (r.Formula.Id, r.Subject)).ToHashSet();
         var loose = plan.Workings.SelectMany(r => r.Inputs.Select((input, i) => (Row: r, Input: input, Sign: r.Formula.Inputs[i].Sign)))
@@ -121,6 +126,6 @@ public class OriginTests
 
     // An entry by its name or number, whatever that field is called, or by its place.
     private static JsonNode? Entry(JsonArray? list, string name) =>
-        list?.FirstOrDefault(e => e is JsonObject o && o.Any(p => p.Value is JsonValue v && v.ToString() == name))
+        list?.FirstOrDefault(e => e is JsonObject o && o["id"]?.ToString() == name) ?? list?.FirstOrDefault(e => e is JsonObject o && o.Any(p => p.Value is JsonValue v && v.ToString() == name))
         ?? (int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var place) && place >= 1 && place <= list?.Count ? list[place - 1] : null);
 }

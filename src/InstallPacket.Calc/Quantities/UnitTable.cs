@@ -4,12 +4,29 @@ namespace InstallPacket.Calc.Quantities;
 /// <param name="Name">As written, for example <c>ft</c>.</param>
 /// <param name="Factor">Stored value = written value x factor + offset.</param>
 /// <param name="Offset">See <paramref name="Factor"/>.</param>
-public sealed record Unit(string Name, double Factor, double Offset = 0);
+public sealed record Unit(string Name, double Factor, double Offset = 0)
+{
+    /// <summary>Whether only those who think in feet and pounds write it.</summary>
+    public bool IsUs => UnitTable.UsOnly.Contains(Name);
+
+    /// <summary>Whether only those who think in metres and kilograms write it.</summary>
+    public bool IsMetric => UnitTable.MetricOnly.Contains(Name);
+}
 
 /// <summary>The units accepted for each dimension; the first one is the stored unit.</summary>
 public static class UnitTable
 {
     private const double PoundForce = 4.4482216152605;
+
+    internal static readonly string[] UsOnly =
+    [
+        "ft", "in", "mi", "dB/100 ft", "F", "lbf ft", "lbf in", "lb", "ohm/1000 ft", "mph", "ft2", "lbf", "lbf/ft2", "/mi2/year",
+    ];
+
+    internal static readonly string[] MetricOnly =
+    [
+        "m", "cm", "mm", "km", "dB/100 m", "C", "N m", "kg", "g", "ohm/km", "m/s", "km/h", "m2", "cm2", "N", "kN", "Pa", "kPa", "/km2/year",
+    ];
 
     private static readonly Dictionary<Dimension, Unit[]> Units = new()
     {

@@ -28,13 +28,14 @@ public readonly record struct UnitReading(double Value, UnitProblem Problem, str
 /// <summary>Reads and prints values with units: dot decimals, no thousands marks, unit always written.</summary>
 public static partial class UnitText
 {
-    /// <summary>Reads <c>4.5 m</c>, <c>14 ft 6 in</c>, <c>6 1/2 in</c>, <c>1/4 in</c>, <c>-83 dBm</c> and the like. Only feet may have a
-    /// second part, and only inches; a sign in front holds for both.</summary>
+    /// <summary>Reads <c>4.5 m</c>, <c>14 ft 6 in</c>, <c>6 1/2 in</c>, <c>1/4 in</c>, <c>-83 dBm</c> and the like; lengths with the signs of feet
+    /// and inches too: <c>25'</c>, <c>1/8"</c>, <c>12' 6"</c>. Only feet may have a second part, and only inches; a sign in front holds for
+    /// both.</summary>
     /// <param name="text">What the author wrote.</param>
     /// <param name="dimension">What it must measure.</param>
     public static UnitReading Read(string text, Dimension dimension)
     {
-        var rest = text.Trim();
+        var rest = (dimension == Dimension.Length ? InWords(text) : text).Trim();
         var negative = rest.StartsWith('-');
         double total = 0;
         var unit = "";
@@ -54,6 +55,15 @@ public static partial class UnitText
         }
         return new(total, UnitProblem.None, unit);
     }
+
+    // 12' 6-1/2" is 12 ft 6-1/2 in. Drawings also write 12'-6".
+    private static string InWords(string text) => InchSign().Replace(FootSign().Replace(text, " ft "), " in");
+
+    [GeneratedRegex(@"(?<=[0-9])\s?['’′](?:\s*-?\s*(?=[0-9])|(?=\s*$))")]
+    private static partial Regex FootSign();
+
+    [GeneratedRegex(@"(?<=[0-9])\s?[""”″](?=\s*$)")]
+    private static partial Regex InchSign();
 
     /// <summary>Prints a value with fixed decimals, the minus sign of typography, and its unit.</summary>
     public static string Write(double value, int decimals, string unit)

@@ -11,6 +11,9 @@ internal sealed class ExplainCommand(ITerminal terminal, JobOptions options, str
         {
             "keys" => KeyReference.Page(NewCommand.Example()),
             "schema" => PlanJson.Text(JobSchema.Tree()),
+            "schema-firm" => PlanJson.Text(JobSchema.Firm()),
+            "schema-kit" => PlanJson.Text(JobSchema.Kit()),
+            "schema-parts" => PlanJson.Text(JobSchema.Parts()),
             "findings" => FindingPages.List(),
             _ => FindingPages.Of(topic) ?? KeyReference.Of(topic),
         };

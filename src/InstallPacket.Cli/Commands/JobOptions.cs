@@ -5,8 +5,11 @@ namespace InstallPacket.Cli.Commands;
 /// <param name="Only">Names of jobs; empty for all.</param>
 internal sealed record JobOptions(string Jobs, IReadOnlyList<string> Only)
 {
+    /// <summary>The folder that holds the generic parts and kits.</summary>
+    public string Installed { get; init; } = InstalledData.Jobs;
+
     /// <summary>The author's files.</summary>
-    public FolderJobFiles Files() => new(Jobs, InstalledData.Jobs);
+    public FolderJobFiles Files() => new(Jobs, Installed);
 
     /// <summary>Prints findings with paths as the user can click them.</summary>
     public FindingPrinter Printer(IJobFiles files) => new(files, Jobs.TrimEnd('/', '\\') is "" or "." ? "" : Jobs.TrimEnd('/', '\\') + "/");

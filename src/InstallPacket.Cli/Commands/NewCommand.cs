@@ -13,7 +13,8 @@ internal sealed class NewCommand(ITerminal terminal, string jobs, string name)
         if (Directory.Exists(folder)) return Refuse($"{folder} is there already; nothing was written", ExitCode.WrongCommandLine);
         Directory.CreateDirectory(folder);
         var path = Path.Combine(folder, "job.yaml");
-        File.WriteAllText(path, Example());
+        SchemaFiles.Write(jobs);
+        File.WriteAllText(path, SchemaFiles.OfJob + Example());
         terminal.Out.WriteLine($"{path} is written. Change it line by line; `installpacket check --jobs {jobs} {name}` says what is still missing.");
         return ExitCode.Done;
     }

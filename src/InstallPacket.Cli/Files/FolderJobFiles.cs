@@ -3,8 +3,8 @@ using System.Text;
 namespace InstallPacket.Cli.Files;
 
 /// <summary>
-/// The author's files in a folder. Files below <c>_shared</c> that the folder lacks come from the data that is installed with the
-/// program, so that a job in an empty folder finds the generic parts.
+/// The author's files in a folder. The generic parts and kits that are installed with the program are seen beside them, below
+/// <c>_generic</c>.
 /// </summary>
 /// <param name="folder">The jobs folder.</param>
 /// <param name="installed">The folder that holds the installed <c>_shared</c>; empty for none.</param>
@@ -14,10 +14,8 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
 
     public JobFile Read(string path, int maxBytes)
     {
-        var root = folder;
-        if (!File.Exists(FullPath(folder, path)) && installed.Length > 0
-            && path.StartsWith("_shared/", StringComparison.Ordinal)) root = installed;
-        var full = FullPath(root, path);
+        if (SharedFolder.IsGeneric(path)) return Installed(path, maxBytes);
+        var (root, full) = (folder, FullPath(folder, path));
         try
         {
             if (!File.Exists(full)) return new(path, FileState.Absent, "");
@@ -56,10 +54,13 @@ internal sealed class FolderJobFiles(string folder, string installed) : IJobFile
 
     public IReadOnlyList<string> List(string below)
     {
-        var own = Below(folder, below);
-        if (own.Count > 0 || installed.Length == 0 || !below.StartsWith("_shared/", StringComparison.Ordinal)) return own;
-        return Below(installed, below);
+        if (!SharedFolder.IsGeneric(below)) return [.. Below(folder, below).Where(p => !SharedFolder.IsGeneric(p))];
+        return installed.Length == 0 ? []
+            : [.. Below(installed, SharedFolder.Installed(below)).Select(p => SharedFolder.Generic + p[SharedFolder.Own.Length..])];
     }
+
+    private JobFile Installed(string path, int maxBytes) => installed.Length == 0 ? new(path, FileState.Absent, "")
+        : new FolderJobFiles(installed, "").Read(SharedFolder.Installed(path), maxBytes) with { Path = path };
 
     /// <summary>The symbolic links in the folder, which are not followed: a job must not reach other files of the machine.</summary>
     public IReadOnlyList<string> Links()

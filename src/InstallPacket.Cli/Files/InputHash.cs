@@ -15,8 +15,6 @@ namespace InstallPacket.Cli.Files;
 /// <param name="tiles">Hashes of elevation tiles.</param>
 internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
 {
-    private const string Parts = "_shared/parts";
-    private const string Kits = "_shared/kits";
     private const string Firm = "_shared/firm.yaml";
     private readonly byte[] _common = Common(files, theme, tiles);
 
@@ -48,7 +46,12 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData(bytes);
         }
-        foreach (var path in files.List(Parts).Concat(files.List(Kits)).Concat(files.List("_shared/firms")).Append(Firm)) AppendText(hash, path, Said(files.Read(path, FileBounds.PartsBytes)));
+        foreach (var path in SharedFolder.Parts(files).Concat(SharedFolder.Kits(files)).Concat(files.List("_shared/firms")).Append(Firm))
+        {
+            var file = files.Read(path, FileBounds.PartsBytes);
+            // Generic files change with the program and not by hand.
+            AppendText(hash, path, SharedFolder.IsGeneric(path) ? file.Text : Said(file));
+        }
         Append(hash, files, tiles, [.. files.List("_shared/stations"), .. files.List("_shared/terrain").Where(TerrainTiles.IsTile)]);
         return hash.GetHashAndReset();
     }

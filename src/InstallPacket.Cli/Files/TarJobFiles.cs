@@ -4,7 +4,7 @@ using System.Text;
 namespace InstallPacket.Cli.Files;
 
 /// <summary>
-/// The author's files as they were at a revision: a tar archive in memory, with the installed parts behind it. Elevation tiles are those
+/// The author's files as they were at a revision: a tar archive in memory, with the installed parts and kits beside it. Elevation tiles are those
 /// of today:
 /// they are large, seldom kept in git, and the ground does not change with a job.
 /// </summary>
@@ -17,7 +17,7 @@ internal sealed class TarJobFiles : IJobFiles
     public TarJobFiles(Stream archive, string installed, IJobFiles today)
     {
         _today = today;
-        _installed = new FolderJobFiles(installed, "");
+        _installed = new FolderJobFiles("", installed);
         using var reader = new TarReader(archive);
         while (reader.GetNextEntry() is { } entry)
         {
@@ -30,9 +30,8 @@ internal sealed class TarJobFiles : IJobFiles
 
     public JobFile Read(string path, int maxBytes)
     {
-        if (!_files.TryGetValue(path, out var bytes))
-            return path.StartsWith("_shared/", StringComparison.Ordinal) ? _installed.Read(path, maxBytes)
-                : new(path, FileState.Absent, "");
+        if (SharedFolder.IsGeneric(path)) return _installed.Read(path, maxBytes);
+        if (!_files.TryGetValue(path, out var bytes)) return new(path, FileState.Absent, "");
         if (bytes.Length > maxBytes) return new(path, FileState.TooLarge, "");
         try
         {
@@ -49,10 +48,9 @@ internal sealed class TarJobFiles : IJobFiles
 
     public IReadOnlyList<string> List(string folder)
     {
+        if (SharedFolder.IsGeneric(folder)) return _installed.List(folder);
         var prefix = folder.Length == 0 ? "" : folder + "/";
-        string[] own = [.. _files.Keys.Where(p =>
-            p.StartsWith(prefix,
-            StringComparison.Ordinal)).Concat(_today.List(folder).Where(TerrainTiles.IsTile)).Order(StringComparer.Ordinal)];
-        return own.Length > 0 || !folder.StartsWith("_shared/", StringComparison.Ordinal) ? own : _installed.List(folder);
+        return [.. _files.Keys.Where(p => p.StartsWith(prefix, StringComparison.Ordinal) && !SharedFolder.IsGeneric(p))
+            .Concat(_today.List(folder).Where(TerrainTiles.IsTile)).Order(StringComparer.Ordinal)];
     }
 }

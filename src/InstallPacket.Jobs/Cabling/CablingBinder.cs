@@ -18,6 +18,14 @@ internal sealed class CablingBinder(PartLibrary parts)
         };
     }
 
+    // The job goes before the part; what hangs there already needs no fixing.
+    private ElementFixing? FixedWith(CheckedGroup g)
+    {
+        var with = g.Maybe(ElementKeys.Fixings) is { } own ? new DeviceFixing(own.Value)
+            : parts.Get<ChainPart>(g.Get(ElementKeys.Part)).FixesWith;
+        return with is { Count: > 0 } && !g.Get(ElementKeys.Existing) ? new(parts.Get<FixingPart>(with.Part), with.Count) : null;
+    }
+
     private Element Element(Entry<CheckedGroup> e)
     {
         var g = e.Value;
@@ -32,6 +40,7 @@ internal sealed class CablingBinder(PartLibrary parts)
                 SecondAt = g.Place(ElementKeys.Second),
             Aim = g.Maybe(ElementKeys.Aim), FromAt = g.Place(ElementKeys.From), RunAt = g.Place(ElementKeys.Run),
                 SettingAt = g.Place(ElementKeys.Setting), Existing = g.Get(ElementKeys.Existing),
+            FixedWith = FixedWith(g),
         };
     }
 }

@@ -40,6 +40,10 @@ internal static class ElementKeys
     public static readonly Key<string> Outlet = Keys.Optional(
         "outlet", new TextKind(60), "An outlet in one word: the room or the set that it serves; its part is `cabling.outlet`.");
 
+    public static readonly Key<CheckedGroup> Fixings = Keys.Optional(
+        "fixings", DeviceFixingKeys.Group,
+        "What it is fixed to its place with; what its part says under `fixes-with` when absent. Not in the check of the mount.");
+
     public static readonly Key<bool> Existing = Keys.Default(
         "existing", new YesNoKind(), "Whether the part is in the house already; then it is not bought and not mounted, but tested.", "no");
 

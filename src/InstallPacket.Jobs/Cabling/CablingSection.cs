@@ -52,9 +52,17 @@ public sealed record Element(
     /// <summary>Where <c>second</c> is written.</summary>
     public SourceSpan SecondAt { get; init; } = At;
 
+    /// <summary>What it is fixed to its place with; null when nobody says, or when it hangs there already.</summary>
+    public ElementFixing? FixedWith { get; init; }
+
     /// <summary>Whether it is in the house already.</summary>
     public bool Existing { get; init; }
 
     /// <summary>Where <c>setting</c> is written.</summary>
     public SourceSpan SettingAt { get; init; } = At;
 }
+
+/// <summary>What a device is fixed to its place with.</summary>
+/// <param name="Part">The fixing.</param>
+/// <param name="Count">How many.</param>
+public sealed record ElementFixing(FixingPart Part, int Count);

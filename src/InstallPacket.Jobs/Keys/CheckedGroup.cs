@@ -7,6 +7,7 @@ public sealed class CheckedGroup
 {
     private readonly Dictionary<Key, (object Value, SourceSpan At)> _values = [];
     private readonly HashSet<Key> _written = [];
+    private bool _lacks;
 
     internal CheckedGroup(SourceSpan at) => At = at;
 
@@ -14,6 +15,8 @@ public sealed class CheckedGroup
     public SourceSpan At { get; }
 
     internal void Set(Key key, object value, SourceSpan at) => _values[key] = (value, at);
+
+    internal void Lack() => _lacks = true;
 
     internal void Write(Key key) => _written.Add(key);
 
@@ -23,8 +26,11 @@ public sealed class CheckedGroup
     /// <summary>Whether a key has a value.</summary>
     public bool Has(Key key) => _values.ContainsKey(key);
 
-    /// <summary>Whether no value that was written had a finding.</summary>
-    public bool Sound => _written.All(_values.ContainsKey);
+    /// <summary>Whether no value that was written had a finding, also within its groups.</summary>
+    public bool Sound => _written.All(_values.ContainsKey) && _values.Values.All(v => v.Value is not CheckedGroup { Whole: false });
+
+    /// <summary>Whether every key that must be there is, and no value had a finding.</summary>
+    private bool Whole => !_lacks && Sound;
 
     /// <summary>Where the value of a key stands; the group when the key is absent.</summary>
     public SourceSpan Place(Key key) => _values.TryGetValue(key, out var v) ? v.At : At;

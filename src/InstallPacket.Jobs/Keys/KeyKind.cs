@@ -131,6 +131,9 @@ public sealed record PositionKind(params string[] Axes) : KeyKind<double[]>;
 /// <param name="PartKinds">For a part: the kinds that fit; empty for any.</param>
 public sealed record ReferenceKind(ReferenceTarget Target, params PartKind[] PartKinds) : KeyKind<string>;
 
+/// <summary>What a job wants to receive: a station by its id or by what the set shows, a site, or all within a distance.</summary>
+public sealed record WishKind : KeyKind<string>;
+
 /// <summary>A path below the job's own folder or the shared folder.</summary>
 public sealed record PathKind : KeyKind<string>;
 

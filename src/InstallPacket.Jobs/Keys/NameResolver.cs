@@ -12,6 +12,7 @@ internal sealed class NameResolver(
     /// <summary>So many of the names that are there are listed.</summary>
     public const int MostNames = 20;
 
+    private static readonly string ChainPath = $"{JobKeys.Cabling.Name}.{CablingKeys.Chain.Name}.";
     private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
     private readonly IReadOnlyList<Entry<CheckedGroup>> _chain = job.Maybe(JobKeys.Cabling)?.Value.Entries(CablingKeys.Chain) ?? [];
 
@@ -47,17 +48,30 @@ internal sealed class NameResolver(
         }
         else if (part is null)
         {
-            var near = Fitting(fits).ToArray();
+            string[] near = [.. Fitting(use).OrderByDescending(id => SharedWords(use.Name, id))];
             findings.Add(Severity.Stop, "unknown-reference", "part", use.At, ("path", use.Path), ("name", use.Name),
                 ("near", NearestWord.Of(use.Name, near)), ("known", near.Take(MostNames)), ("more", near.Length > MostNames));
         }
         else if (fits.Length > 0 && !fits.Contains(part.Kind))
             findings.Add(Severity.Stop, "part-unfit", "use", use.At, ("path", use.Path), ("part", use.Name), ("kind", Word.Of(part.Kind)),
-                ("kinds", fits.Select(Word.Of)), ("known", Fitting(fits).Take(MostNames)), ("more", Fitting(fits).Count() > MostNames));
+                ("kinds", fits.Select(Word.Of)), ("known", Fitting(use).Take(MostNames)), ("more", Fitting(use).Count() > MostNames));
     }
 
-    private IEnumerable<string> Fitting(PartKind[] kinds) =>
-        parts.Parts.Values.Where(p => kinds.Length == 0 || kinds.Contains(p.Kind)).Select(p => p.Id).Order(StringComparer.Ordinal);
+    // What an element of the chain names is a part that a signal passes.
+    private IEnumerable<string> Fitting(UseOfName use)
+    {
+        var kinds = use.Kind.PartKinds;
+        var inChain = use.Path.StartsWith(ChainPath, StringComparison.Ordinal);
+        return parts.Parts.Values.Where(p => (kinds.Length == 0 || kinds.Contains(p.Kind)) && (!inChain || p is ChainPart)).Select(p => p.Id)
+            .Order(StringComparer.Ordinal);
+    }
+
+    // "splitter-5" is most likely one of the splitters.
+    private static int SharedWords(string written, string id)
+    {
+        var words = written.ToLowerInvariant().Split('-');
+        return id.Split('-').Count(words.Contains);
+    }
 
     // An element is a part that a signal passes; a part that does not exist has a finding already.
     private void CheckChain()

@@ -1,9 +1,12 @@
 namespace InstallPacket.Jobs.Keys;
 
 /// <summary>Checks a node tree against the key catalogue and keeps what is sound. Collects every finding of the file.</summary>
-internal sealed class NodeChecker(FindingList findings)
+/// <param name="findings">Receives what is wrong.</param>
+/// <param name="units">The units of the job, for what findings suggest; null for a file of no job.</param>
+internal sealed class NodeChecker(FindingList findings, UnitFamily? units = null)
 {
-    private readonly ScalarChecker _scalars = new(findings);
+    private readonly UnitChoice _choice = new(units);
+    private readonly ScalarChecker _scalars = new(findings, units);
 
     /// <summary>Every reference met on the way, to be resolved when all definitions are known.</summary>
     public List<UseOfName> Uses { get; } = [];
@@ -35,7 +38,11 @@ internal sealed class NodeChecker(FindingList findings)
                 var given = new YamlScalar(map.At, key.Default, false);
                 if (Value(given, key, Join(path, key.Name)) is { } value) group.Set(key, value, map.At);
             }
-            else if (key.Required && !meant.Contains(key.Name)) ReportMissing(map, key, path);
+            else if (key.Required)
+            {
+                group.Lack();
+                if (!meant.Contains(key.Name)) ReportMissing(map, key, path);
+            }
             else if (key.Kind is GroupKind optional && !optional.Keys.Any(k => k.Required))
                 group.Set(key, Group(new YamlMap(map.At, []), optional, Join(path, key.Name)), map.At); // so that its defaults exist
         }
@@ -46,8 +53,10 @@ internal sealed class NodeChecker(FindingList findings)
     private HashSet<string> Strange(YamlMap map, GroupKind kind, string path)
     {
         var meant = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var entry in map.Entries.Where(e => !kind.Keys.Any(k => k.Name == e.Key.Value)))
+        for (var i = 0; i < map.Entries.Count; i++)
         {
+            var entry = map.Entries[i];
+            if (kind.Keys.Any(k => k.Name == entry.Key.Value) || ReportCutText(map, i, path)) continue;
             if (kind.Elsewhere(entry.Key.Value) is { Count: > 0 } others) ReportForeign(entry.Key, others, path);
             else if (ReportUnknown(entry, kind, path) is { } key) meant.Add(key);
         }
@@ -60,9 +69,9 @@ internal sealed class NodeChecker(FindingList findings)
     private object? Value(YamlNode node, KeyKind kind, string path) => kind switch
     {
         IShortKind spelled => Value(node, spelled.Full, path),
-        TreeKind => node as YamlMap ?? WrongShape(node, path, Expected.Of(kind)),
-        GroupKind group => node is YamlMap map ? Group(map, group, path) : WrongShape(node, path, Expected.Of(kind)),
-        IMapKind named => WrongShape(node, path, Expected.Of(kind)),
+        TreeKind => node as YamlMap ?? WrongShape(node, path, Expected.Of(kind, _choice)),
+        GroupKind group => node is YamlMap map ? Group(map, group, path) : WrongShape(node, path, Expected.Of(kind, _choice)),
+        IMapKind named => WrongShape(node, path, Expected.Of(kind, _choice)),
         IListKind list => node is YamlList items ? List(items, list, path) : WrongShape(node, path, Expected.List),
         CurveKind curve => node is YamlMap map ? _scalars.Curve(map, curve, path) : Scalar(node, kind, path),
         PositionKind position => Position(node, position, path),
@@ -71,7 +80,7 @@ internal sealed class NodeChecker(FindingList findings)
 
     private object? Scalar(YamlNode node, KeyKind kind, string path)
     {
-        if (node is not YamlScalar scalar) return WrongShape(node, path, Expected.Of(kind));
+        if (node is not YamlScalar scalar) return WrongShape(node, path, Expected.Of(kind, _choice));
         var value = _scalars.Read(scalar, kind, path);
         if (value is string name && kind is ReferenceKind reference) Uses.Add(new(reference, name, path, scalar.At));
         return value;
@@ -103,7 +112,7 @@ internal sealed class NodeChecker(FindingList findings)
     {
         if (node is not YamlList list || list.Items.Count != kind.Axes.Length)
         {
-            WrongShape(node, path, Expected.Of(kind));
+            WrongShape(node, path, Expected.Of(kind, _choice));
             return null;
         }
         var length = new QuantityKind(Calc.Quantities.Dimension.Length, -500, 500, "m");
@@ -133,20 +142,29 @@ internal sealed class NodeChecker(FindingList findings)
     {
         var key = entry.Key;
         var names = kind.Keys.Select(k => k.Name).ToArray();
-        findings.Add(Severity.Stop, "unknown-key", CutText(entry) ? "cut-text" : "", key.At, ("path", Join(path, key.Value)),
-            ("keys", names),
+        findings.Add(Severity.Stop, "unknown-key", key.At, ("path", Join(path, key.Value)), ("keys", names),
             ("near", NearestWord.Of(key.Value, names)));
         return NearestWord.Of(key.Value, names);
     }
 
-    // "{ into: studs, sound wood }" reads as a key "sound wood" without value.
-    private static bool CutText(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Key.Value.Contains(' ')
-        && entry.Value is YamlScalar { Value: "", Quoted: false };
+    // "{ into: studs, sound wood }" reads as a key "sound wood" without value. Several commas in one text are one mistake.
+    private bool ReportCutText(YamlMap map, int at, string path)
+    {
+        if (!map.InBraces || !IsRest(map.Entries[at])) return false;
+        if (at > 0 && IsRest(map.Entries[at - 1]) && at > 1) return true;
+        string[] rest = [.. map.Entries.Skip(at).TakeWhile(IsRest).Select(e => e.Key.Value)];
+        var cut = at > 0 && map.Entries[at - 1].Value is YamlScalar { Quoted: false, Value.Length: > 0 } ? map.Entries[at - 1] : default;
+        findings.Add(Severity.Stop, "unknown-key", "cut-text", map.Entries[at].Key.At, ("path", Join(path, map.Entries[at].Key.Value)),
+            ("key", cut.Key?.Value), ("whole", cut.Value is YamlScalar text ? string.Join(", ", [text.Value, .. rest]) : null));
+        return true;
+    }
+
+    private static bool IsRest(KeyValuePair<YamlScalar, YamlNode> entry) => entry.Value is YamlScalar { Value: "", Quoted: false };
 
     private void ReportMissing(YamlMap map, Key key, string path) =>
         findings.Add(Severity.Stop, "missing-key", "key", map.Named, ("path", Join(path, key.Name)), ("key", key.Name),
             ("meaning", key.Meaning),
-            ("expected", Expected.Of(key.Kind)));
+            ("expected", Expected.Of(key.Kind, _choice)));
 
     private static bool IsName(string name) =>
         name.Length is > 0 and <= 40 && char.IsAsciiLetterOrDigit(name[0]) && name.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');

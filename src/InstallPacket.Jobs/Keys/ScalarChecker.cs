@@ -1,12 +1,17 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using InstallPacket.Calc.Quantities;
 
 namespace InstallPacket.Jobs.Keys;
 
 /// <summary>Reads single values: our own grammar, so that YAML's old number forms (<c>017</c>, <c>1:30</c>, <c>yes</c>) cannot
 /// surprise.</summary>
-internal sealed class ScalarChecker(FindingList findings)
+/// <param name="findings">Receives what does not read.</param>
+/// <param name="family">The units of the job, for what findings suggest; null for a file of no job.</param>
+internal sealed partial class ScalarChecker(FindingList findings, UnitFamily? family = null)
 {
+    private readonly UnitChoice _choice = new(family);
+
     /// <summary>The value, or null after a finding.</summary>
     public object? Read(YamlScalar scalar, KeyKind kind, string path) => kind switch
     {
@@ -18,8 +23,10 @@ internal sealed class ScalarChecker(FindingList findings)
         CurveKind curve => Quantity(scalar, curve.Dimension, curve.Min, curve.Max, curve.RangeUnit, path) is { } v
             ? FrequencyCurve.Constant(v) : null,
         DateKind => Date(scalar, path),
-        CoordinateKind coordinate => Direction.Coordinate(scalar.Value, coordinate.Latitude) ?? Wrong(scalar, kind, path),
-        BearingKind => Direction.Bearing(scalar.Value) ?? Wrong(scalar, kind, path),
+        CoordinateKind coordinate => Direction.Coordinate(scalar.Value, coordinate.Latitude)
+            ?? Wrong(scalar, kind, path, t => Direction.Coordinate(t, coordinate.Latitude) is not null),
+        BearingKind => Direction.Bearing(scalar.Value) ?? Wrong(scalar, kind, path, t => Direction.Bearing(t) is not null),
+        WishKind => Text(scalar, new TextKind(100), path),
         ReferenceKind or PathKind => scalar.Value.Length is > 0 and <= 100 ? scalar.Value : Wrong(scalar, kind, path),
         _ => throw new InvalidOperationException($"{kind.GetType().Name} is not a single value."),
     };
@@ -53,9 +60,10 @@ internal sealed class ScalarChecker(FindingList findings)
             $"a value from {q.Min} to {q.Max} {q.RangeUnit}, in {UnitTable.Names(q.Dimension)}"),
         CurveKind c => string.Create(CultureInfo.InvariantCulture,
             $"a value from {c.Min} to {c.Max} {c.RangeUnit} in {UnitTable.Names(c.Dimension)}, or a map from frequencies to such values"),
+        WishKind => "the id of a station, the name or number that the set shows, a site, or `all within` a distance",
         DateKind => "a day as YYYY-MM-DD",
-        CoordinateKind c => c.Latitude ? "decimal degrees with N or S, for example `44.9512 N`"
-            : "decimal degrees with E or W, for example `93.1204 W`",
+        CoordinateKind c => c.Latitude ? "decimal degrees with N or S, for example `44.9512 N`; or degrees, minutes and seconds"
+            : "decimal degrees with E or W, for example `93.1204 W`; or degrees, minutes and seconds",
         BearingKind => "a bearing with its north, for example `214 deg true`",
         ReferenceKind r => r.Target == ReferenceTarget.Element ? "the name of an element" : "the name of a "
             + r.Target.ToString().ToLowerInvariant(),
@@ -64,6 +72,7 @@ internal sealed class ScalarChecker(FindingList findings)
         IListKind l => "a list; each item is " + Expectation(l.Item),
         IMapKind m => $"a map of {m.What} names",
         GroupKind or TreeKind => "a group of keys",
+        IShortKind { Full: IListKind { Item: var item } } s when item.Equals(s.Other) => Expectation(item) + "; several as a list",
         IShortKind s => Expectation(s.Full) + ", or " + Expectation(s.Other),
         _ => throw new InvalidOperationException(kind.GetType().Name),
     };
@@ -71,10 +80,12 @@ internal sealed class ScalarChecker(FindingList findings)
     private string? Text(YamlScalar scalar, TextKind kind, string path)
     {
         var value = scalar.Value.Trim();
+        if (scalar.Remark is { } remark && Lost().IsMatch(remark))
+            findings.Add(Severity.Caution, "text-cut", scalar.At, ("path", path), ("kept", value), ("lost", remark));
         if (value.Length > 0 && value.Length <= kind.MaxCharacters && (scalar.Quoted || value is not ("~" or "null"))) return value;
         var way = value.Length > kind.MaxCharacters ? "text-long" : value.Length == 0 ? "text-empty" : "text-null";
         findings.Add(Severity.Stop, "wrong-type", way, scalar.At, ("path", path), ("written", value), ("characters", value.Length),
-            ("expected", Expected.Of(kind)));
+            ("expected", Expected.Of(kind, _choice)));
         return null;
     }
 
@@ -93,6 +104,7 @@ internal sealed class ScalarChecker(FindingList findings)
         var expected = whole ? Expected.Of(new IntegerKind((int)min, (int)max)) : Expected.Number(min, max);
         if (!Direction.PlainNumber(scalar.Value, out var value) || (whole && value != Math.Floor(value)))
         {
+            if (scalar.Value.Contains(',') && Comma(scalar, path, expected, t => Direction.PlainNumber(t, out var n) && (!whole || n == Math.Floor(n)))) return null;
             findings.Add(Severity.Stop, "wrong-type", whole ? "whole" : "number", scalar.At, ("path", path), ("written", scalar.Value),
                 ("expected", expected));
             return null;
@@ -104,12 +116,13 @@ internal sealed class ScalarChecker(FindingList findings)
 
     private double? Quantity(YamlScalar scalar, Dimension dimension, double min, double max, string rangeUnit, string path)
     {
-        string[] units = [.. Expected.Units(dimension)];
+        var units = _choice.Names(dimension);
+        var meant = _choice.For(dimension, min, max, rangeUnit);
         var reading = UnitText.Read(scalar.Value, dimension);
         switch (reading.Problem)
         {
             case UnitProblem.UnitMissing:
-                findings.Add(Severity.Stop, "unit-missing", scalar.At, ("path", path), ("written", scalar.Value), ("unit", rangeUnit),
+                findings.Add(Severity.Stop, "unit-missing", scalar.At, ("path", path), ("written", scalar.Value), ("unit", meant.Name),
                     ("units", units));
                 return null;
             case UnitProblem.UnitUnknown:
@@ -118,18 +131,21 @@ internal sealed class ScalarChecker(FindingList findings)
                     ("near", NearestWord.Of(reading.Unit, units)));
                 return null;
             case UnitProblem.NotANumber:
-                findings.Add(Severity.Stop, "wrong-type", scalar.Value.Contains(',') ? "comma" : dimension == Dimension.Length ? "length"
-                    : "quantity", scalar.At,
-                    ("path", path), ("written", scalar.Value), ("units", units), ("example", Math.Min(10, max)), ("unit", rangeUnit));
+                bool Reads(string text) => UnitText.Read(text, dimension).Problem == UnitProblem.None;
+                if (scalar.Value.Contains(',')
+                    && Comma(scalar, path, Expected.Of(new QuantityKind(dimension, min, max, rangeUnit), _choice), Reads)) return null;
+                findings.Add(Severity.Stop, "wrong-type", dimension == Dimension.Length ? "length" : "quantity", scalar.At,
+                    ("path", path), ("written", scalar.Value), ("units", units), ("example", Math.Min(10, Math.Floor(_choice.Range(dimension, min, max, rangeUnit).Max))),
+                    ("unit", meant.Name), ("us", family == UnitFamily.Us));
                 return null;
         }
         var unit = UnitTable.For(dimension).First(u => u.Name == rangeUnit);
         const double slack = 1e-9;
         if (reading.Value >= (min * unit.Factor) + unit.Offset - slack && reading.Value <= (max * unit.Factor) + unit.Offset
             + slack) return reading.Value;
-        findings.Add(Severity.Stop, "out-of-range", "quantity", scalar.At, ("path", path), ("written", scalar.Value), ("min", min),
-            ("max", max),
-            ("unit", rangeUnit));
+        var range = _choice.Range(dimension, min, max, rangeUnit);
+        findings.Add(Severity.Stop, "out-of-range", "quantity", scalar.At, ("path", path), ("written", scalar.Value), ("min", range.Min),
+            ("max", range.Max), ("unit", range.Unit.Name));
         return null;
     }
 
@@ -140,10 +156,25 @@ internal sealed class ScalarChecker(FindingList findings)
         return null;
     }
 
-    private object? Wrong(YamlScalar scalar, KeyKind kind, string path)
+    // Says what would read in place of a number with a comma; false when nothing would.
+    private bool Comma(YamlScalar scalar, string path, FindingValues expected, Func<string, bool> reads)
     {
+        var (dotted, whole) = (DecimalComma.Dotted(scalar.Value, reads), DecimalComma.Grouped(scalar.Value, reads));
+        if (dotted is null && whole is null) return false;
+        findings.Add(Severity.Stop, "wrong-type", "comma", scalar.At, ("path", path), ("written", scalar.Value), ("expected", expected),
+            ("dotted", dotted), ("whole", whole));
+        return true;
+    }
+
+    // A remark is set off by a space behind its mark; "#8" and "# 8" are numbers of things.
+    [GeneratedRegex("^#(?:[^ #!]| ?[0-9])")]
+    private static partial Regex Lost();
+
+    private object? Wrong(YamlScalar scalar, KeyKind kind, string path, Func<string, bool>? reads = null)
+    {
+        if (reads is not null && scalar.Value.Contains(',') && Comma(scalar, path, Expected.Of(kind, _choice), reads)) return null;
         findings.Add(Severity.Stop, "wrong-type", "form", scalar.At, ("path", path), ("written", scalar.Value),
-            ("expected", Expected.Of(kind)));
+            ("expected", Expected.Of(kind, _choice)));
         return null;
     }
 }

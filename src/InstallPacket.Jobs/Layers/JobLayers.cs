@@ -23,14 +23,16 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
         var file = files.Read(path, FileBounds.JobBytes);
         if (!FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings) || YamlGate.Load(file, findings) is not { } job) return null;
         var uses = Uses(job);
+        var firm = Firm(TreeEditor.Below(job, JobKeys.Firm.Name) as YamlScalar);
+        var units = UnitChoice.FamilyOf(firm is null ? job : TreeMerge.Over(job, firm), CodeDefaults.BuiltIn);
         var pieces = new List<YamlMap>();
         var outs = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (name, given) in uses)
-            if (Piece(name, given, outs) is { } piece) pieces.Add(piece);
+            if (Piece(name, given, units, outs) is { } piece) pieces.Add(piece);
         var whole = Without(job, JobKeys.Kits.Name);
         if (pieces.Count > 0) whole = TreeMerge.Over(whole, Together(pieces));
         IsStudy = DeskStudy.Is(whole);
-        if (Firm(TreeEditor.Below(job, JobKeys.Firm.Name) as YamlScalar) is { } firm) whole = TreeMerge.Over(whole, firm);
+        if (firm is not null) whole = TreeMerge.Over(whole, firm);
         if (IsStudy) whole = DeskStudy.Filled(whole, (TreeEditor.Below(whole, JobKeys.Code.Name) as YamlScalar)?.Value ?? "");
         string FedBy(string element) => outs.GetValueOrDefault(element, element);
         if (outs.Count > 0) whole = new KitNames(FedBy, n => n, n => n, definitions: false).In(whole, KeyCatalogue.Job);
@@ -61,7 +63,7 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
         return uses;
     }
 
-    private YamlMap? Piece(YamlScalar name, YamlMap given, Dictionary<string, string> outs)
+    private YamlMap? Piece(YamlScalar name, YamlMap given, UnitFamily? units, Dictionary<string, string> outs)
     {
         if (given.Entries.FirstOrDefault(e => e.Key.Value == KitUseKeys.Kit.Name) is not { Key: not null } said)
         {
@@ -76,7 +78,7 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
             return null;
         }
         if (kit.Out is { } output) outs[name.Value] = $"{name.Value}-{output.Value}";
-        return new KitFiller(kit, name, given, findings).Piece();
+        return new KitFiller(kit, name, given, units, findings).Piece();
     }
 
     // Two kits that say one thing differently leave nobody to decide.

@@ -8,25 +8,24 @@ namespace InstallPacket.Jobs.Layers;
 /// <param name="Gives">The piece of a job.</param>
 internal sealed record Kit(string Name, string What, IReadOnlyList<Entry<CheckedGroup>> Takes, Sourced<string>? Out, YamlMap Gives)
 {
-    private const string Folder = "_shared/kits";
+    private const string Folder = "/kits/";
     private const string Ending = ".yaml";
 
-    /// <summary>The names of the kits of a folder of jobs.</summary>
+    /// <summary>The names of the kits of a folder of jobs: those of the firm and the generic ones.</summary>
     public static IReadOnlyList<string> Names(IJobFiles files) =>
-        [.. files.List(Folder).Where(p => p.EndsWith(Ending, StringComparison.Ordinal)).Select(p => p[(Folder.Length + 1)..^Ending.Length])];
+        [.. SharedFolder.Kits(files).Select(NameOf).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     /// <summary>Reads a kit; null when it is not there or has mistakes, which are then among the findings.</summary>
     public static Kit? Read(IJobFiles files, Sourced<string> name, FindingList findings)
     {
-        var known = Names(files);
-        if (!known.Contains(name.Value))
+        if (SharedFolder.Kits(files).FirstOrDefault(p => NameOf(p) == name.Value) is not { } path)
         {
+            var known = Names(files);
             findings.Add(Severity.Stop, "unknown-reference", "kit", name.At, ("path", "kits"), ("name", name.Value),
                 ("near", NearestWord.Of(name.Value, known)), ("known", known.Take(NameResolver.MostNames)),
                 ("more", known.Count > NameResolver.MostNames));
             return null;
         }
-        var path = $"{Folder}/{name.Value}{Ending}";
         var file = files.Read(path, FileBounds.JobBytes);
         if (!FileGate.Allows(file, FileBounds.JobBytes, name.At, findings) || YamlGate.Load(file, findings) is not { } root) return null;
         var own = new FindingList();
@@ -35,4 +34,6 @@ internal sealed record Kit(string Name, string What, IReadOnlyList<Entry<Checked
         if (own.AnyStop) return null;
         return new(name.Value, group.Get(KitKeys.What), group.Entries(KitKeys.Takes), group.Maybe(KitKeys.Out), group.Get(KitKeys.Gives));
     }
+
+    private static string NameOf(string path) => path[(path.IndexOf(Folder, StringComparison.Ordinal) + Folder.Length)..^Ending.Length];
 }

@@ -6,8 +6,9 @@ namespace InstallPacket.Jobs.Layers;
 /// <param name="kit">The kit.</param>
 /// <param name="use">The kit's name in the job.</param>
 /// <param name="given">What the job says under that name.</param>
+/// <param name="units">The units of the job; null when nobody says them.</param>
 /// <param name="findings">Receives what does not fit.</param>
-internal sealed partial class KitFiller(Kit kit, YamlScalar use, YamlMap given, FindingList findings)
+internal sealed partial class KitFiller(Kit kit, YamlScalar use, YamlMap given, UnitFamily? units, FindingList findings)
 {
     private readonly Dictionary<string, YamlNode?> _values = new(StringComparer.Ordinal);
 
@@ -38,13 +39,13 @@ internal sealed partial class KitFiller(Kit kit, YamlScalar use, YamlMap given, 
         var path = $"kits.{use.Value}.{take.Name}";
         if (given.Entries.FirstOrDefault(e => e.Key.Value == take.Name).Value is { } written)
         {
-            new NodeChecker(findings).Check(written, kind, path);
+            new NodeChecker(findings, units).Check(written, kind, path);
             return written;
         }
         if (take.Value.Maybe(KitValueKeys.Absent) is { } absent) return new YamlScalar(absent.At, absent.Value, false);
         if (take.Value.Get(KitValueKeys.Needed))
             findings.Add(Severity.Stop, "kit-value-missing", use.At, ("kit", kit.Name), ("path", path), ("value", take.Name),
-                ("what", take.Value.Maybe(KitValueKeys.What)?.Value), ("expected", Expected.Of(kind)));
+                ("what", take.Value.Maybe(KitValueKeys.What)?.Value), ("expected", Expected.Of(kind, new UnitChoice(units))));
         return null;
     }
 

@@ -12,10 +12,18 @@ internal sealed class ShortForms(FindingList findings)
     {
         var tree = new TreeEditor(job);
         Place(tree);
+        Want(tree);
         new HouseForms(findings).Spell(tree);
         MountForms.Spell(tree);
         new ChainForms(findings).Spell(tree);
         return tree.Root;
+    }
+
+    // One wish is a list of one.
+    private static void Want(TreeEditor tree)
+    {
+        if (tree.Find(JobKeys.Reception.Name, ReceptionKeys.Want.Name) is YamlScalar wish)
+            tree.Set(new YamlList(wish.At, [wish]), JobKeys.Reception.Name, ReceptionKeys.Want.Name);
     }
 
     // "44.29 N, 71.61 W"

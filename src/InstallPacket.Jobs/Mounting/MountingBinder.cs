@@ -5,15 +5,20 @@ namespace InstallPacket.Jobs.Mounting;
 /// <summary>Turns the checked group <c>mounting</c> into its record.</summary>
 internal sealed class MountingBinder(PartLibrary parts)
 {
-    public MountingSection Section(CheckedGroup g) => new(
-        g.Get(MountingKeys.Kind), parts.Get<MountPart>(g.Get(MountingKeys.Part)), parts.Get<MastPart>(g.Get(MountingKeys.Mast)),
-        g.Metres(MountingKeys.MastLength), g.Metres(MountingKeys.FreeLength), g.Get(MountingKeys.On),
+    public MountingSection Section(CheckedGroup g) => Section(g, parts.Get<MountPart>(g.Get(MountingKeys.Part)));
+
+    private MountingSection Section(CheckedGroup g, MountPart mount) => new(
+        g.Get(MountingKeys.Kind), mount, g.Maybe(MountingKeys.Mast) is { } mast ? parts.Get<MastPart>(mast.Value) : mount.OwnMast!,
+        g.MaybeMetres(MountingKeys.MastLength)?.Value ?? Length.FromMetres(mount.OwnMast!.LengthM!.Value), g.Metres(MountingKeys.FreeLength), g.Get(MountingKeys.On),
         [.. g.Items(MountingKeys.Fixings).Select(f => Fixing(f.Value))], g.Maybe(MountingKeys.RoofPitch)?.Value,
             g.Metres(MountingKeys.WorkHeight),
         g.Get(MountingKeys.Access), g.At)
     {
         FreeLengthAt = g.Place(MountingKeys.FreeLength),
         Spacing = g.MaybeMetres(MountingKeys.Spacing)?.Value,
+        SpacingAt = g.Place(MountingKeys.Spacing),
+        Plate = g.Maybe(MountingKeys.Plate) is { } plate
+            ? new HolePattern(plate.Value.Maybe(PlateKeys.Width)?.Value ?? 0, plate.Value.Get(PlateKeys.Height)) : null,
         Wind = g.Maybe(MountingKeys.Wind) is { } wind ? Wind(wind.Value) : null,
         Guys = g.Maybe(MountingKeys.Guys) is { } guys ? Guys(guys.Value) : null,
         Ballast = g.Maybe(MountingKeys.Ballast) is { } ballast ? Ballast(ballast.Value) : null,

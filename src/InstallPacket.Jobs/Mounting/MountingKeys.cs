@@ -49,6 +49,21 @@ internal static class FixingKeys
     public static GroupKind Group => Keys.Group;
 }
 
+/// <summary>The keys of <c>plate</c>.</summary>
+internal static class PlateKeys
+{
+    private static readonly KeyList Keys = new();
+
+    public static readonly Key<double> Width = Keys.Optional(
+        "width", new QuantityKind(Dimension.Length, 0.01, 1, "m"),
+        "Level distance between its outer holes; absent when they stand in one upright line.");
+
+    public static readonly Key<double> Height = Keys.Required(
+        "height", new QuantityKind(Dimension.Length, 0.01, 1, "m"), "Upright distance between its outer holes.");
+
+    public static GroupKind Group => Keys.Group;
+}
+
 /// <summary>The keys of <c>wind</c>.</summary>
 internal static class WindKeys
 {
@@ -193,15 +208,16 @@ internal static class MountingKeys
     public static readonly Key<string> Part = Keys.Required(
         "part", new ReferenceKind(ReferenceTarget.Part, PartKind.Mount), "The bracket or base.");
 
-    public static readonly Key<string> Mast = Keys.Required(
-        "mast", new ReferenceKind(ReferenceTarget.Part, PartKind.Mast), "The mast tube.");
+    public static readonly Key<string> Mast = Keys.Optional(
+        "mast", new ReferenceKind(ReferenceTarget.Part, PartKind.Mast), "The mast tube; absent only where the mount brings its own.");
 
     public static readonly Key<string> At = Keys.Optional(
         "at", new ReferenceKind(ReferenceTarget.Point),
         "The point of the house where the upper fixing is; height of work, height of the antenna and free length follow from one another by it.");
 
-    public static readonly Key<double> MastLength = Keys.Required(
-        "mast-length", new QuantityKind(Dimension.Length, 0.2, 30, "m"), "Length of the mast tube.");
+    public static readonly Key<double> MastLength = Keys.Optional(
+        "mast-length", new QuantityKind(Dimension.Length, 0.2, 30, "m"),
+        "Length of the mast tube; absent only where the mount brings its own and states its length.");
 
     public static readonly Key<double> FreeLength = Keys.Required(
         "free-length", new QuantityKind(Dimension.Length, 0.1, 20, "m"), "Length of mast above its upper support; guys do not count.");
@@ -213,7 +229,10 @@ internal static class MountingKeys
 
     public static readonly Key<double> Spacing = Keys.Optional(
         "spacing", new QuantityKind(Dimension.Length, 0.05, 10, "m"),
-        "Distance between the two supports of the mast; the held length when absent.");
+        "Distance between the two supports of the mast; the held length when absent. A mount of one plate has none.");
+
+    public static readonly Key<CheckedGroup> Plate = Keys.Optional(
+        "plate", PlateKeys.Group, "Mount of one plate: how its holes lie, measured; the part's `holes` when absent.");
 
     public static readonly Key<CheckedGroup> Wind = Keys.Optional(
         "wind", WindKeys.Group, "The wind that the mast must stand; without it nothing is said about its strength.");

@@ -11,6 +11,18 @@ public sealed record MountingSection(
     /// <summary>Distance between the two supports of the mast, or null.</summary>
     public Length? Spacing { get; init; }
 
+    /// <summary>Where <c>spacing</c> is written.</summary>
+    public SourceSpan SpacingAt { get; init; } = At;
+
+    /// <summary>How the holes of the one plate lie, measured; null when the job does not say.</summary>
+    public HolePattern? Plate { get; init; }
+
+    /// <summary>Whether the mount brings its own mast and the job takes it.</summary>
+    public bool OwnMast => ReferenceEquals(Mast, Mount.OwnMast);
+
+    /// <summary>Whether one plate with an arm holds the mast.</summary>
+    public bool OnePlate => Mount.Plates == 1 && Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket;
+
     /// <summary>The wind that the mast must stand, or null.</summary>
     public DesignWind? Wind { get; init; }
 

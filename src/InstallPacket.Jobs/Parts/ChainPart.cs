@@ -13,6 +13,7 @@ public abstract record ChainPart : Part
         ReturnLossDb = g.Maybe(ChainKeys.ReturnLoss)?.Value;
         PowerPass = g.Get(ChainKeys.PassesPower);
         ShortsPower = g.Get(ChainKeys.ShortsPower);
+        FixesWith = g.Maybe(ChainKeys.FixesWith) is { } fixing ? new DeviceFixing(fixing.Value) : null;
     }
 
     /// <summary>Lowest frequency [MHz].</summary>
@@ -29,6 +30,9 @@ public abstract record ChainPart : Part
 
     /// <summary>Whether it is a short for direct current.</summary>
     public bool ShortsPower { get; init; }
+
+    /// <summary>What it is fixed with; null when not stated.</summary>
+    public DeviceFixing? FixesWith { get; init; }
 
     /// <summary>Number of outputs.</summary>
     public virtual int Outputs => 1;
@@ -111,6 +115,11 @@ public static class ChainKeys
     /// <summary>Whether the part is a short for direct current, as some baluns are.</summary>
     public static readonly Key<bool> ShortsPower = Keys.Default(
         "shorts-power", new YesNoKind(), "Whether the part is a short for direct current, as some baluns are.", "no");
+
+    /// <summary>What the part is fixed to its place with.</summary>
+    public static readonly Key<CheckedGroup> FixesWith = Keys.Optional(
+        "fixes-with", DeviceFixingKeys.Group,
+        "What the part is fixed to its place with, counted in the materials; an element of a job can say otherwise under `fixings`.");
 
     internal static GroupKind Group => Keys.Group;
 }

@@ -6,9 +6,13 @@ namespace InstallPacket.Jobs.Parts;
 /// <summary>A mast tube.</summary>
 public sealed record MastPart : Part
 {
-    internal MastPart(Entry<CheckedGroup> entry) : base(entry)
+    internal MastPart(Entry<CheckedGroup> entry) : this(entry, entry.Value)
     {
-        var g = entry.Value;
+    }
+
+    /// <summary>The mast that comes with a mount.</summary>
+    internal MastPart(Entry<CheckedGroup> entry, CheckedGroup g) : base(entry)
+    {
         DiameterM = g.Maybe(PartKeys.Diameter)?.Value;
         WallM = g.Maybe(MastPartKeys.Wall)?.Value;
         Material = g.Maybe(MastPartKeys.Material)?.Value;

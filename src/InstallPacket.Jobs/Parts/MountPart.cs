@@ -16,6 +16,13 @@ public sealed record MountPart : Part
         FeetRadiusM = g.Maybe(MountPartKeys.FeetRadius)?.Value;
         RatedN = g.Maybe(MountPartKeys.Rated)?.Value;
         BreakingN = g.Maybe(PartKeys.Breaking)?.Value;
+        Plates = g.Maybe(MountPartKeys.Plates)?.Value;
+        Holes = g.Maybe(MountPartKeys.Holes) is { } holes ? new PlateHoles(holes.Value) : null;
+        Arm = g.Maybe(MountPartKeys.Arm) is { } arm ? new MountArm(arm.Value) : null;
+        Rating = g.Maybe(MountPartKeys.Rating) is { } rating && g.Wrote(MountPartKeys.Rating)
+            ? new MountRating(rating.Value) : null;
+        OwnMast = g.Maybe(MountPartKeys.OwnMast) is { } own && g.Wrote(MountPartKeys.OwnMast)
+            ? new MastPart(entry, own.Value) : null;
     }
 
     /// <inheritdoc/>
@@ -44,6 +51,21 @@ public sealed record MountPart : Part
 
     /// <summary>Breaking strength [N].</summary>
     public double? BreakingN { get; init; }
+
+    /// <summary>Plates that are fixed to the house, 1 or 2; null when not stated.</summary>
+    public int? Plates { get; init; }
+
+    /// <summary>The holes of a plate; null when not stated.</summary>
+    public PlateHoles? Holes { get; init; }
+
+    /// <summary>The arm from the plate to the mast; null when not stated.</summary>
+    public MountArm? Arm { get; init; }
+
+    /// <summary>What its maker allows; null when not stated.</summary>
+    public MountRating? Rating { get; init; }
+
+    /// <summary>The mast that comes with it; null when it has none.</summary>
+    public MastPart? OwnMast { get; init; }
 }
 
 /// <summary>The keys of a mount.</summary>
@@ -76,6 +98,24 @@ public static class MountPartKeys
     /// <summary>Mount: the largest force at its upper support that its maker allows.</summary>
     public static readonly Key<double> Rated = Keys.Optional(
         "rated", new QuantityKind(Dimension.Force, 1, 100000, "N"), "Mount: the largest force at its upper support that its maker allows.");
+
+    /// <summary>Mount: plates that are fixed to the house.</summary>
+    public static readonly Key<int> Plates = Keys.Optional(
+        "plates", new IntegerKind(1, 2),
+        "Mount: plates that are fixed to the house: 1 with an arm that holds the mast, or 2 brackets; 2 when absent.");
+
+    /// <summary>Mount: the holes of a plate.</summary>
+    public static readonly Key<CheckedGroup> Holes = Keys.Optional("holes", HolesKeys.Group, "Mount: the holes of a plate.");
+
+    /// <summary>Mount: its arm from the plate to the mast.</summary>
+    public static readonly Key<CheckedGroup> Arm = Keys.Optional("arm", ArmKeys.Group, "Mount: its arm from the plate to the mast.");
+
+    /// <summary>Mount: the mast that comes with it.</summary>
+    public static readonly Key<CheckedGroup> OwnMast = Keys.Optional(
+        "own-mast", OwnMastKeys.Group, "Mount: the mast or tube that comes with it; a job then names no mast.");
+
+    /// <summary>Mount: what its maker allows.</summary>
+    public static readonly Key<CheckedGroup> Rating = Keys.Optional("rating", RatingKeys.Group, "Mount: what its maker allows.");
 
     internal static GroupKind Group => Keys.Group;
 }

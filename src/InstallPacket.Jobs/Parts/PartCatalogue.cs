@@ -72,7 +72,7 @@ public static class PartCatalogue
 
     /// <summary>The figures of a kind of part: each needs a word on how it is known.</summary>
     internal static IEnumerable<Key> Figures(PartKind kind) =>
-        KeysOf(kind).Keys.Where(k => k.Kind is QuantityKind or CurveKind or IListKind);
+        KeysOf(kind).Keys.Where(k => k.Kind is QuantityKind or CurveKind or IListKind or GroupKind && k != ChainKeys.FixesWith);
 }
 
 /// <summary>The keys of a part: all of them as long as its kind is not known, otherwise those of its kind.</summary>

@@ -17,8 +17,10 @@ public sealed class PartLibrary
     /// <exception cref="InvalidOperationException">There is none.</exception>
     internal T Get<T>(string id) where T : Part => Find(id) as T ?? throw new InvalidOperationException($"'{id}' is no {typeof(T).Name}.");
 
-    /// <summary>The part that the plan takes for a role: the first by name; null when no part has the role.</summary>
-    public Part? Of(PartRole role) => _parts.Values.Where(p => p.Role == role).OrderBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
+    /// <summary>The part that the plan takes for a role: one of the firm's own before a generic one, then the first by name; null when no part has
+    /// the role.</summary>
+    public Part? Of(PartRole role) => _parts.Values.Where(p => p.Role == role).OrderBy(p => SharedFolder.IsGeneric(p.At.File))
+        .ThenBy(p => p.Id, StringComparer.Ordinal).FirstOrDefault();
 
     /// <summary>The library with the parts of one job, which go before those of the same name.</summary>
     public PartLibrary With(IReadOnlyList<Part> own)

@@ -5,8 +5,8 @@ namespace InstallPacket.Jobs.Reception;
 /// <summary>Turns the checked group <c>reception</c> into its record.</summary>
 internal static class ReceptionBinder
 {
-    public static ReceptionSection Section(CheckedGroup g, IReadOnlyList<Station> stations) => new(
-        stations, g.Items(ReceptionKeys.Want), g.Metres(ReceptionKeys.Within), g.Maybe(ReceptionKeys.Aim),
+    public static ReceptionSection Section(CheckedGroup g, IReadOnlyList<Station> stations, IReadOnlyList<Sourced<string>> want) => new(
+        stations, want, g.Metres(ReceptionKeys.Within), g.Maybe(ReceptionKeys.Aim),
             Gain.FromDb(g.Get(ReceptionKeys.Reserve)),
         Gain.FromDb(g.Get(ReceptionKeys.Multipath)), g.At)
     {

@@ -80,7 +80,8 @@ internal static class ReceptionKeys
         "Transmitters written into the job itself, instead of or beside a list.");
 
     public static readonly Key<IReadOnlyList<Sourced<string>>> Want = Keys.Required(
-        "want", new ListKind<string>(new ReferenceKind(ReferenceTarget.Station), 1, 100), "The stations that must come in.");
+        "want", new ShortKind<IReadOnlyList<Sourced<string>>>(new ListKind<string>(new WishKind(), 1, 100), new WishKind()),
+        "The stations that must come in: by id, by the name or number that the set shows, a site for all of its stations, or for example `all within 60 km`.");
 
     public static readonly Key<double> Within = Keys.Default(
         "within", new QuantityKind(Dimension.Length, 1000, 300000, "m"), "Stations farther away are left out.", "150 km");

@@ -13,7 +13,7 @@ public static class YamlGate
     /// <param name="findings">Receives what is wrong.</param>
     public static YamlMap? Load(JobFile file, FindingList findings)
     {
-        if (!HasNoTabs(file, findings)) return null;
+        if (!ConflictMarkers.None(file, findings) || !HasNoTabs(file, findings)) return null;
         var builder = new YamlTreeBuilder(file, findings);
         try
         {

@@ -61,7 +61,7 @@ internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
     private YamlScalar? Scalar(Scalar scalar)
     {
         if (scalar.Value.Length <= FileBounds.ScalarCharacters)
-            return new(At(scalar), scalar.Value, scalar.Style is not ScalarStyle.Plain);
+            return new(At(scalar), scalar.Value, scalar.Style is not ScalarStyle.Plain) { Remark = scalar.Style is ScalarStyle.Plain ? Remark(scalar.End) : null };
         Refuse("text-too-long", "", At(scalar), ("characters", scalar.Value.Length), ("most", FileBounds.ScalarCharacters));
         return null;
     }
@@ -92,7 +92,16 @@ internal sealed class YamlTreeBuilder(JobFile file, FindingList findings)
                 Refuse("duplicate-key", "twice", key.At, ("key", key.Value), ("line", lines[key.Value]));
             else entries.Add(new(key, value is YamlMap inner ? inner with { Named = key.At } : value));
         }
-        return new(At(start), entries);
+        return new(At(start), entries) { InBraces = start.Style is MappingStyle.Flow };
+    }
+
+    private string? Remark(Mark end)
+    {
+        if (end.Line < 1 || end.Line > _rows.Length) return null;
+        var row = _rows[(int)end.Line - 1];
+        var rest = row[Math.Clamp((int)end.Column - 1, 0, row.Length)..];
+        var mark = rest.TrimStart();
+        return mark.StartsWith('#') && mark.Length < rest.Length ? mark : null;
     }
 
     private YamlMap? Refuse(string id, SourceSpan at) => Refuse(id, "", at);

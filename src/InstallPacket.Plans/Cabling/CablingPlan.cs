@@ -55,9 +55,18 @@ public sealed record ElementPlan(
     /// <summary>Whether it is in the house already.</summary>
     public bool Existing { get; init; }
 
+    /// <summary>What it is fixed to its place with; null when nobody says.</summary>
+    public DeviceFixingPlan? Fixing { get; init; }
+
     /// <summary>Outputs that feed nothing, of a part with several.</summary>
     public IReadOnlyList<int> OpenPorts { get; init; } = [];
 }
+
+/// <summary>What a device is fixed with.</summary>
+/// <param name="Part">Name in the library.</param>
+/// <param name="Name">What to ask for in a shop.</param>
+/// <param name="Count">How many.</param>
+public sealed record DeviceFixingPlan(string Part, string Name, int Count);
 
 /// <summary>One outlet.</summary>
 /// <param name="Id">Its element.</param>

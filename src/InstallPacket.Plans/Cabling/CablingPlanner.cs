@@ -128,6 +128,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
         e.Id, e.Part.Id, e.Part.Name, e.Part.Kind, e.Point, e.From ?? "", Port(e), e.Run ?? "", e.Serves ?? "", e.Setting?.Db)
     {
         Second = e.Second ?? "", SecondRun = e.SecondRun ?? "", Existing = e.Existing,
+        Fixing = e.FixedWith is { } with ? new(with.Part.Id, with.Part.Name, with.Count) : null,
         OpenPorts = e.Part.Outputs > 1 ? [.. Enumerable.Range(1, e.Part.Outputs).Except(_chain.FedBy(e).Select(f => f.FromPort))] : [],
     };
 }

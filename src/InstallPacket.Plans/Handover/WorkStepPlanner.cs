@@ -66,7 +66,9 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Begin("mount");
         var figure = mounting.Kind == MountKind.Attic ? "" : "mount-sketch";
         if (mounting.LoadPath?.Guys.Count > 0) Add("anchors", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
-        Add(mounting.Kind == MountKind.Ballast ? "lay-frame" : "level-mark", Shown(figure));
+        if (mounting.Plate is { TiltDeg: not 0 }) Add("set-arm", Shown(figure));
+        if (mounting.Plate is { } plate) Add("plate-mark", Shown(figure) with { Count = plate.Fixings });
+        else Add(mounting.Kind == MountKind.Ballast ? "lay-frame" : "level-mark", Shown(figure));
         foreach (var f in mounting.Fixings.Where(f => f.Form != FixingForm.Clamp))
         {
             Add("pilot", new WorkStep(0, "", "") { Subject = f.Part, Name = f.Name, Count = f.Count, Figure = figure });

@@ -15,12 +15,14 @@ internal sealed class MaterialsPlanner(
     private MaterialsPlan Materials()
     {
         foreach (var e in job.Cabling.Chain.Where(e => !e.Existing)) Add(e.Part, 1, 0, e.Id);
+        foreach (var e in job.Cabling.Chain)
+            if (e.FixedWith is { } with) Add(with.Part, with.Count, 0, e.Id);
         foreach (var run in routing.Runs.Where(r => !r.Existing)) AddRun(run);
         foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) AddConnectors(run);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is OutletPart)) AddFlyLead(e);
         AddTerminators();
         Add(job.Mounting.Mount, 1, 0, "mount");
-        Add(job.Mounting.Mast, 1, 0, "mast");
+        if (!job.Mounting.OwnMast) Add(job.Mounting.Mast, 1, 0, "mast");
         foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
         AddBonding(job.Bonding);
         if (job.Mounting.Guys is { } guys && mounting.LoadPath?.Guys is { Count: > 0 } sets) Add(guys.Part, 0,

@@ -16,7 +16,7 @@ internal sealed class GuyPlanner(Job job, CodeFamily code, Workings work, Findin
 
     public IReadOnlyList<GuySetPlan> Plan(WindPlan wind, double? weightN)
     {
-        if (job.Mounting.Guys is not { } guys)
+        if (job.Mounting.Guys is not { } guys || job.Mounting.OnePlate)
         {
             AskedFor();
             return [];

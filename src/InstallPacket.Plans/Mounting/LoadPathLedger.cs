@@ -36,6 +36,24 @@ internal sealed class LoadPathLedger(Workings work, FindingList findings)
         },
         at, ("demand_pa", demandPa), ("capacity_pa", bearsPa));
 
+    /// <summary>A moment against a capacity.</summary>
+    public void Moment(string id, string what, double demandNm, double bearsNm, string basis, string provenance, SourceSpan at) => Add(
+        new(id, what, work.Apply(MountingFormulas.MomentUse, what, Check(what, "demand_nm", demandNm), Check(what, "bears_nm", bearsNm)),
+            basis, provenance)
+        {
+            DemandNm = demandNm, BearsNm = bearsNm,
+        },
+        at, ("demand_nm", demandNm), ("capacity_nm", bearsNm));
+
+    /// <summary>A wind area against a capacity.</summary>
+    public void Area(string id, string what, double demandM2, double bearsM2, string basis, string provenance, SourceSpan at) => Add(
+        new(id, what, work.Apply(MountingFormulas.AreaUse, what, Check(what, "demand_m2", demandM2), Check(what, "bears_m2", bearsM2)),
+            basis, provenance)
+        {
+            DemandM2 = demandM2, BearsM2 = bearsM2,
+        },
+        at, ("demand_m2", demandM2), ("capacity_m2", bearsM2));
+
     /// <summary>Keeps a check, and reports it when the capacity is exceeded. The check's identifier is the case of the finding.</summary>
     public void Add(LoadPathCheck check, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values)
     {

@@ -12,6 +12,9 @@ public sealed record LoadPathPlan(double? WeightN, double? StandOffM, IReadOnlyL
     /// <summary>What the upper bracket takes; null where the mount has no brackets or they could not be checked.</summary>
     public BracketPlan? Bracket { get; init; }
 
+    /// <summary>What the one plate takes; null where the mount has two brackets or it could not be checked.</summary>
+    public PlateLoadPlan? Plate { get; init; }
+
     /// <summary>What a chimney takes; null without one.</summary>
     public ChimneyPlan? Chimney { get; init; }
 
@@ -58,6 +61,18 @@ public sealed record LoadPathCheck(string Id, string What, double UseShare, stri
     /// <summary>Capacity as a stress.</summary>
     public double? BearsPa { get; init; }
 
+    /// <summary>Demand as a moment.</summary>
+    public double? DemandNm { get; init; }
+
+    /// <summary>Capacity as a moment.</summary>
+    public double? BearsNm { get; init; }
+
+    /// <summary>Demand as a wind area.</summary>
+    public double? DemandM2 { get; init; }
+
+    /// <summary>Capacity as a wind area.</summary>
+    public double? BearsM2 { get; init; }
+
     /// <summary>Pull of a fixing.</summary>
     public double? PullN { get; init; }
 
@@ -72,6 +87,19 @@ public sealed record LoadPathCheck(string Id, string What, double UseShare, stri
 /// <param name="Fixings">Fixings of the bracket.</param>
 /// <param name="Sharing">Fixings that share the pull in wind along the wall.</param>
 public sealed record BracketPlan(double ForceN, double WeightN, double ShareOfWeightN, int Fixings, int Sharing);
+
+/// <summary>What the one plate of a mount takes.</summary>
+/// <param name="ForceN">Force of the wind.</param>
+/// <param name="WeightN">Weight that counts.</param>
+/// <param name="MomentNm">Moment of the mast at the arm.</param>
+/// <param name="TurnNm">Moment on the plate, wind away from the wall.</param>
+/// <param name="TwistNm">Moment in the plane of the plate, wind along the wall.</param>
+/// <param name="Holding">Fixings that hold: those of the job, as far as the plate has holes.</param>
+/// <param name="InRow">Fixings of the upper row.</param>
+/// <param name="Sharing">Fixings that share the pull in wind along the wall.</param>
+/// <param name="Outer">Outer fixings.</param>
+public sealed record PlateLoadPlan(
+    double ForceN, double WeightN, double MomentNm, double TurnNm, double TwistNm, int Holding, int InRow, int Sharing, int Outer);
 
 /// <summary>What a chimney takes.</summary>
 /// <param name="PushN">Wind on antenna and free mast for the straps.</param>

@@ -17,7 +17,9 @@ internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, F
         CheckRating(wind);
         var bracket = _mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast
             ? new BracketPlanner(job, code, work, findings, _ledger) : null;
-        bracket?.Check(wind, weight);
+        var plate = _mounting.OnePlate ? new PlatePlanner(job, code, work, findings, _ledger) : null;
+        plate?.Check(wind, weight);
+        if (plate is null) bracket?.Check(wind, weight);
         var tripod = _mounting.Kind == MountKind.Tripod ? new TripodPlanner(job, code, work, _ledger) : null;
         tripod?.Check(wind);
         var chimney = _mounting.Kind == MountKind.ChimneyLashing ? new ChimneyPlanner(job, code, work, findings, _ledger) : null;
@@ -26,8 +28,8 @@ internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, F
             : null;
         var guying = new GuyPlanner(job, code, work, findings, _ledger);
         var guys = guying.Plan(wind, weight);
-        return new LoadPathPlan(weight, _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved,
-            Bracket = bracket?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan,
+        return new LoadPathPlan(weight, PlateShape.Of(_mounting)?.ReachM ?? _mounting.Mount.StandOffM, _ledger.Checks, guys, ballast) { Unproved = _ledger.Unproved,
+            Bracket = bracket?.Plan, Plate = plate?.Plan, Chimney = chimney?.Plan, AntennasKg = _antennasKg, MastKg = _mastKg, Tripod = tripod?.Plan,
             Column = guying.Column, Screws = _ledger.Screws };
     }
 
@@ -41,7 +43,8 @@ internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, F
             return null;
         }
         var antennas = job.Cabling.Antennas.Sum(a => a.MassKg!.Value);
-        var mast = MastKg();
+        // The mass of a mount counts the mast that comes with it.
+        var mast = _mounting.OwnMast ? 0 : MastKg();
         (_antennasKg, _mastKg) = (antennas, mast);
         return work.Apply(MountingFormulas.Weight, "mount", MountTerms.LoadPath("antennas_kg", antennas),
             MountTerms.LoadPath("mast_kg", mast), _mounting.Mount.Figure(PartKeys.Mass, _mounting.Mount.MassKg!.Value)).Number;
@@ -56,8 +59,17 @@ internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, F
 
     private void CheckRating(WindPlan wind)
     {
-        if (_mounting.Mount.RatedN is not { } rated) return;
-        _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet",
+        if (_mounting.Mount.Rating is { } rating) CheckRating(rating, wind);
+        if (_mounting.Mount.RatedN is { } rated) _ledger.Force("mount-rating", "the mount at its upper support", Math.Abs(wind.UpperN), rated, "its maker's sheet",
             _mounting.Mount.ProvenanceOf(MountPartKeys.Rated), _mounting.At);
+    }
+
+    private void CheckRating(MountRating rating, WindPlan wind)
+    {
+        var how = _mounting.Mount.ProvenanceOf(MountPartKeys.Rating);
+        if (rating.MomentNm is { } moment) _ledger.Moment("mount-moment", "the mount by its maker's moment", wind.MomentNm, moment,
+            "its maker's sheet", how, _mounting.At);
+        if (rating.WindAreaM2 is { } area) _ledger.Area("mount-area", "the mount by its maker's wind area", wind.AreaM2, area,
+            "its maker's sheet", how, _mounting.At);
     }
 }

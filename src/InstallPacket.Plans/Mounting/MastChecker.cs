@@ -24,7 +24,7 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
         var frame = code.Mast.GuysHold ? MastFrame.Guyed(_mounting) : MastFrame.Fixed(_mounting);
         var material = MastTubes.Material(_mounting.Mast.Material ?? "") ?? MastTubes.UnknownSteel;
         var several = frame.SupportsM.Count > 2 || frame.Exposed;
-        var (supports, moment) = several ? Several(frame, force, line) : Two(frame, force, line);
+        var (supports, moment) = frame.Clamped ? One(frame, force, line) : several ? Several(frame, force, line) : Two(frame, force, line);
         var allowable = code.Mast.Resistance(work, tube, material);
         var use = work.Apply(MastStrength.UtilisationFormula, "mast", moment, allowable);
         var stress = 1e6 * work.Apply(MastStrength.StressFormula, "mast", moment, tube.Section());
@@ -39,7 +39,7 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
             pointing.Frequency(frame, tube, material));
         return new WindPlan(0, "", 0, 0, 0, force, line, frame.FreeM, frame.SpacingM, material.Name,
             material.Provenance == Provenance.Derived, moment, allowable, use,
-            supports[1].ForceN, -supports[0].ForceN, tip)
+            frame.Clamped ? supports[0].ForceN : supports[1].ForceN, frame.Clamped ? 0 : -supports[0].ForceN, tip)
         {
             StiffnessNm2 = MastSway.StiffnessNm2(tube, material.ModulusPa), SectionMm3 = tube.SectionModulusM3 * 1e9,
                 PlasticMm3 = tube.PlasticModulusM3 * 1e9,
@@ -47,6 +47,15 @@ internal sealed class MastChecker(Job job, CodeFamily code, Workings work, Findi
                 ServiceForceN = force * (service / code.Wind.DesignFactor), ServiceLineNPerM = line * (service / code.Wind.DesignFactor),
             TubeMethod = code.Mast.Method, Supports = supports, StressPa = stress, ServiceTiltDeg = tilt, FrequencyHz = frequency,
         };
+    }
+
+    private (MastSupport[] Supports, Term MomentNm) One(MastFrame frame, Term force, Term line)
+    {
+        Term a = MountTerms.Wind("free_m", frame.FreeM);
+        var mast = new MastCase([new MastLoad(force, frame.FreeM)], line, frame.FreeM, 0);
+        var moment = work.Apply(MastBending.MomentFormula, mast, "mast", force, a, line, a);
+        var held = work.Apply(OnePlate.ForceFormula, "arm of the mount", force, line, a);
+        return ([new("arm of the mount", frame.SupportsM[0], held)], moment);
     }
 
     private (MastSupport[] Supports, Term MomentNm) Two(MastFrame frame, Term force, Term line)

@@ -211,9 +211,19 @@ public static class MountingFormulas
         [new("Lm", "m", "mast"), new("La", "m", "antenna")], Own, "the antenna sits at the top by its middle",
             Provenance.Derived) { Method = v => v[0] + v[1] / 2 };
 
+    /// <summary>Use of a moment.</summary>
+    public static readonly Formula MomentUse = new(
+        "moment-use", "Use of a moment that the maker states", "u = M / MR", new("u", "", "demand over capacity"),
+        [new("M", "N m", "moment"), new("MR", "N m", "stated")], Own, "quotient", Provenance.Derived) { Method = v => v[0] / v[1] };
+
+    /// <summary>Use of a wind area.</summary>
+    public static readonly Formula AreaUse = new(
+        "area-use", "Use of a wind area that the maker states", "u = A / AR", new("u", "", "demand over capacity"),
+        [new("A", "m2", "wind area"), new("AR", "m2", "stated")], Own, "quotient", Provenance.Derived) { Method = v => v[0] / v[1] };
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All =>
         [Weight, FootMoment, PullAway, PullAlong, Shear, GuyPull, GuyCut, GuyAngle, ColumnPush, ColumnUse, BallastNeed, Use, StressUse,
             EndDistance, EdgeDistance, EuropeanDistance, EuropeanLeadHole, StackWeight, UpperStrap, PullAngle, FallRadius, DesignWindLoad,
-            DesignResistance];
+            DesignResistance, MomentUse, AreaUse];
 }

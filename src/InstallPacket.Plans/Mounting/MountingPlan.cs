@@ -16,6 +16,9 @@ public sealed record MountingPlan(
     /// <summary>What holds the mast; null when the wind is not known or there is none.</summary>
     public LoadPathPlan? LoadPath { get; init; }
 
+    /// <summary>The one plate and its arm; null where the mount has two brackets or none.</summary>
+    public PlatePlan? Plate { get; init; }
+
     /// <summary>Length of the longest antenna; 0 where none states it.</summary>
     public double LongestAntennaM { get; init; }
 

@@ -12,6 +12,7 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
     private MountingPlan Mount()
     {
         CheckLengths();
+        CheckOnePlate();
         var access = new AccessPlanner(job, code, _work, _findings);
         var lines = new PowerLinePlanner(job, _work, _findings);
         var (required, ladder) = (lines.RequiredM(), access.Ladder());
@@ -26,16 +27,27 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
                 job.Siting.PowerLines is not null,
             required, wires, [.. code.RulesOf("mounting"), .. code.RulesOf("height")])
         {
-            Wind = wind, LoadPath = new LoadPathPlanner(job, code, _work, _findings).Plan(wind),
+            Plate = PlateShape.Of(_mounting), Wind = wind, LoadPath = new LoadPathPlanner(job, code, _work, _findings).Plan(wind),
                 Hazards = new HazardPlanner(job, _findings).Plan(wires),
             LongestAntennaM = job.Cabling.Antennas.Max(a => a.LengthM ?? 0),
             FallProtection = _mounting.FallProtection?.Value, FallFromM = code.LimitOf("fall-protection")?.Value,
         };
     }
 
+    private void CheckOnePlate()
+    {
+        if (!_mounting.OnePlate) return;
+        if (_mounting.Spacing is { } spacing)
+            _findings.Add(Severity.Stop, "one-plate-unfit", "spacing", _mounting.SpacingAt, ("mount", _mounting.Mount.Name),
+                ("spacing_m", spacing.Metres));
+        if (_mounting.Guys is { } guys)
+            _findings.Add(Severity.Stop, "one-plate-unfit", "guys", guys.At, ("mount", _mounting.Mount.Name));
+    }
+
     private void CheckLengths()
     {
         var held = (_mounting.MastLength - _mounting.FreeLength).Metres;
+        if (_mounting.OwnMast) return;
         if (held < 0)
             _findings.Add(Severity.Stop, "mast-too-short", _mounting.FreeLengthAt, ("free_m", _mounting.FreeLength.Metres),
                 ("mast_m", _mounting.MastLength.Metres));

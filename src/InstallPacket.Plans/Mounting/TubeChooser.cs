@@ -21,7 +21,7 @@ internal sealed class TubeChooser(Job job, IMastCode code, MastFrame frame, Mast
 
     private double Use(MastSection tube)
     {
-        var moment = frame.Forces(forceN, lineLoadNPerM * tube.OuterM / outerM).GreatestNm;
+        var moment = frame.GreatestNm(forceN, lineLoadNPerM * tube.OuterM / outerM);
         return moment / code.ResistanceNm(tube, material);
     }
 }

@@ -28,6 +28,12 @@ public static class MountSets
         },
         new()
         {
+            Name = "Mounts of one plate", File = "mounting/one_plate.csv", Source = "project-notes", Worth = Worth.Derived, Tolerance = Half,
+            Formulas = ["plate-reach", "plate-rise", "plate-force", "plate-moment", "plate-row-pull", "plate-side-pull", "plate-turn-shear"],
+            Rows = 14, Comparisons = 14, Check = Plate,
+        },
+        new()
+        {
             Name = "Brackets, tripods, ballast, chimneys", File = "mounting/mount_check.csv", Source = "project-notes", Worth = Worth.Derived, Tolerance = Half,
             Formulas =
             [
@@ -70,6 +76,25 @@ public static class MountSets
             parts.Add(r.Expect("asked above 10 ft, not at it", 1, MastRule.UsGuysNeeded(3.0481) && !MastRule.UsGuysNeeded(3.048) ? 1 : 0, 1e-9, ""));
         if (value.StartsWith("not less than 30 deg", StringComparison.Ordinal)) parts.Add(r.Expect("least angle", 30, Guys.LeastAngleDeg, 1e-9, "deg"));
         return [.. parts];
+    }
+
+    // The inputs stand in the row as NAME=VALUE, in the order of the method.
+    private static Comparison[] Plate(ReferenceRow r)
+    {
+        var v = r.Text("inputs").Split(' ').Where(p => p.Contains('=', StringComparison.Ordinal))
+            .Select(p => double.Parse(p.Split('=')[1], CultureInfo.InvariantCulture)).ToArray();
+        Calc.Sources.Formula formula = r.Text("id") switch
+        {
+            "OP-1" => OnePlate.ReachFormula,
+            "OP-2" => OnePlate.RiseFormula,
+            "OP-3" => OnePlate.ForceFormula,
+            "OP-4" or "OP-5" => OnePlate.MomentFormula,
+            "PC-20" or "PC-21" or "PC-22" or "OP-6" => OnePlate.RowPullFormula,
+            "OP-7" or "OP-8" => OnePlate.SidePullFormula,
+            "OP-9" or "OP-10" or "OP-11" => OnePlate.TurnShearFormula,
+            var other => throw new FormatException(other),
+        };
+        return [r.Printed("value", formula.Method!(v), r.Text("unit"))];
     }
 
     private static Comparison[] Mount(ReferenceRow r)

@@ -34,7 +34,7 @@ internal sealed class BadJobCase(string name)
     public string Run() => On(jobs =>
     {
         var terminal = new TestTerminal();
-        var code = new CommandLine(terminal).Run(["check", "--jobs", jobs]);
+        var code = new CommandLine(terminal, installed: "").Run(["check", "--jobs", jobs]);
         return $"exit: {code}\n" + terminal.Text.Replace(jobs + "/", "", StringComparison.Ordinal);
     });
 

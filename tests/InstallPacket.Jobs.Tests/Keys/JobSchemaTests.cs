@@ -94,23 +94,12 @@ public class JobSchemaTests
     // A copy, to be changed.
     private static JsonObject Json(string id) => (JsonObject)Trees[id].DeepClone();
 
-    private static bool IsValid(JsonObject job) => Schema.Evaluate(JsonSerializer.SerializeToElement(job)).IsValid;
+    private static bool IsValid(JsonObject job) => Schema.IsValid(job);
 
     // JSON is YAML, so the reader reads the changed tree as it is.
     private static IReadOnlyList<Finding> Findings(JsonObject job) => DemoJobs.Read(job.ToJsonString(Lines)).Findings;
 
-    private static JsonObject Convert(string yaml) => (JsonObject)Node(YamlGate.Load(new JobFile("job/job.yaml", FileState.Present, yaml), new FindingList())!);
-
-    // As a YAML 1.2 editor reads plain scalars: whole numbers, numbers, otherwise text.
-    private static JsonNode Node(YamlNode node) => node switch
-    {
-        YamlMap map => new JsonObject(map.Entries.Select(e => KeyValuePair.Create(e.Key.Value, (JsonNode?)Node(e.Value)))),
-        YamlList list => new JsonArray([.. list.Items.Select(i => (JsonNode?)Node(i))]),
-        YamlScalar { Quoted: false } s when int.TryParse(s.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) => whole,
-        YamlScalar { Quoted: false } s when double.TryParse(s.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) => number,
-        YamlScalar s => s.Value,
-        _ => throw new InvalidOperationException(node.GetType().Name),
-    };
+    private static JsonObject Convert(string yaml) => SchemaJson.Of(yaml);
 
     // Paths of the groups whose keys the catalogue fixes; names that the author chose are passed through.
     private static IEnumerable<string> Groups(JsonNode? node, KeyKind kind, string path = "")

@@ -28,7 +28,7 @@ internal abstract class FuzzKind : IDisposable
     public static IReadOnlyList<(string Name, Func<FuzzKind> Make)> All { get; } =
     [
         ("job", () => new JobKind()), ("stations", () => new StationKind()), ("tile", () => new TileKind()),
-        ("parts", () => new PartKind()), ("template", () => new TemplateKind()), ("words", () => new WordKind()),
+        ("shared", () => new PartKind()), ("template", () => new TemplateKind()), ("words", () => new WordKind()),
         ("job-packet", () => new JobPacketKind()), ("theme-packet", () => new ThemeKind()), ("folders", () => new FolderKind()),
         ("git", () => new GitKind()),
     ];

@@ -15,7 +15,7 @@ internal sealed class GitKind : FuzzKind
 
     public override int Share => 1;
 
-    public override int InTests => 5;
+    public override int InTests => 10;
 
     public override void Dispose()
     {
@@ -51,7 +51,7 @@ internal sealed class GitKind : FuzzKind
 
     private void Change(Random random)
     {
-        for (var left = random.Next(4); left > 0; left--)
+        for (var left = random.Next(3); left > 0; left--)
         {
             string[] files = [.. Directory.EnumerateFiles(_scene.Jobs, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
             if (files.Length == 0) return;

@@ -3,10 +3,13 @@ using InstallPacket.Cli.Files;
 
 namespace InstallPacket.Tests.Fuzz;
 
-/// <summary>A damaged file of shared parts: all parts are read, then a job that uses them is planned.</summary>
+/// <summary>A damaged shared file (parts, a firm, kits): all parts are read, then a job is planned.</summary>
 internal sealed class PartKind : JobKind
 {
-    private static readonly string[] Shared = ["actives", "antennas", "cables", "hardware", "passives"];
+    private readonly string[] _shared;
+
+    public PartKind() => _shared = [.. Directory.EnumerateFiles(Scene.Full("jobs/_shared"), "*.yaml", SearchOption.AllDirectories)
+        .Select(p => Path.GetRelativePath(Scene.Root, p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
 
     public override int Share => 10;
 
@@ -14,7 +17,7 @@ internal sealed class PartKind : JobKind
 
     protected override int Try(Random random, ITerminal terminal)
     {
-        var path = $"jobs/_shared/parts/{Pick(random, Shared)}.yaml";
+        var path = Pick(random, _shared);
         Scene.Put(path, new Damage(random, HostileWords.Yaml).Of(Scene.Read(path)));
         try
         {

@@ -1,9 +1,9 @@
-using System.Text;
+using System.Text.RegularExpressions;
 
 namespace InstallPacket.Tests.Fuzz;
 
 /// <summary>A folder with the demo jobs, an empty theme and room for packets. What an input changes is put back after it.</summary>
-internal sealed class Scene : IDisposable
+internal sealed partial class Scene : IDisposable
 {
     private readonly Dictionary<string, byte[]?> _before = new(StringComparer.Ordinal);
     private readonly bool _tiles;
@@ -79,13 +79,13 @@ internal sealed class Scene : IDisposable
 
     private void Copy(string from, string to)
     {
-        if (!_tiles && from.Contains("terrain", StringComparison.Ordinal)) return;
+        if (!_tiles && from.Contains("/terrain/", StringComparison.Ordinal)) return;
         Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-        if (!_tiles && to.EndsWith("job.yaml", StringComparison.Ordinal)) File.WriteAllBytes(to,
-            Encoding.UTF8.GetBytes(WithoutTerrain(File.ReadAllText(from))));
-        else File.Copy(from, to);
+        if (_tiles || !to.EndsWith(".yaml", StringComparison.Ordinal)) File.Copy(from, to);
+        else File.WriteAllText(to, Terrain().Replace(File.ReadAllText(from), ""));
     }
 
-    private static string WithoutTerrain(string job) => string.Join('\n', job.Split('\n').Where(l => !l.StartsWith("  terrain:",
-        StringComparison.Ordinal)));
+    // On a line of its own, or among other keys.
+    [GeneratedRegex(@"^ +terrain: [\w-]+\n|, terrain: [\w-]+", RegexOptions.Multiline)]
+    private static partial Regex Terrain();
 }

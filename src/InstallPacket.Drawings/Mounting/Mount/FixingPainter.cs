@@ -15,7 +15,8 @@ internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
         canvas.Text(new(new(box.Left, y), plan.Say("mount.fixings"), 3.8, Strong: true));
         y += 3;
         if (Holding().Sum(f => f.Count) is > 0 and var count
-            && plan.Mounting.Kind is not (MountKind.Ballast or MountKind.ChimneyLashing)) y = Plate(box, y, count) + 4;
+            && plan.Mounting.Kind is not (MountKind.Ballast or MountKind.ChimneyLashing))
+            y = (plan.Mounting.Plate is { } one ? new PlatePainter(canvas, plan).Draw(box, y, one) : Plate(box, y, count)) + 4;
         foreach (var f in plan.Mounting.Fixings) y = Words(box, y, f) + 2;
     }
 

@@ -16,7 +16,9 @@ internal static class MountNotes
             var at = view.Side.At(0, s.HeightM);
             var label = plan.Say("mount.support", ("name", Name(plan, s)),
                 ("force", m.Wind is null ? "" : print.Force(Math.Abs(s.ForceN))), ("other", s.ForceN < 0));
-            notes.Add(new(new(at.X + 12, at.Y), [label], Strong: m.Wind is not null, Ink.Warning));
+            string[] lines = m is { Plate: not null, Wind: { } wind }
+                ? [label, plan.Say("mount.clamp-moment", ("moment", print.Moment(wind.MomentNm)))] : [label];
+            notes.Add(new(new(at.X + 12, at.Y), lines, Strong: m.Wind is not null, Ink.Warning));
         }
         foreach (var g in m.LoadPath?.Guys ?? [])
             notes.Add(new(view.Side.At(g.RadiusM, 0),
@@ -41,12 +43,26 @@ internal static class MountNotes
                 Ink: Ink.Accent));
         }
         var free = m.MastLengthM - m.FreeLengthM;
+        if (m.Plate is { } plate)
+        {
+            notes.AddRange(OfPlate(plan, plate, view, free));
+            return notes;
+        }
         notes.Add(new(view.Side.At(view.WallM ?? 0, free), [plan.Say("mount.free", ("length", print.Length(m.FreeLengthM)))]));
         var (low, high) = (view.Supports[0].HeightM, view.Supports[1].HeightM);
         notes.Add(new(view.Side.At(view.WallM ?? 0, (low + high) / 2), [plan.Say("mount.between", ("length", print.Length(high - low)))]));
         if (view.WallM is { } wall) notes.Add(new(view.Side.At(wall, low),
             [plan.Say("mount.stand-off", ("length", m.LoadPath?.StandOffM is { } s ? print.Small(s) : print.Words.Unknown))]));
         return notes;
+    }
+
+    private static IEnumerable<SideNote> OfPlate(SheetPlan plan, PlatePlan plate, MountView view, double freeM)
+    {
+        var print = plan.Print;
+        yield return new(view.Side.At(0, freeM), [plan.Say("mount.arm-free", ("length", print.Length(plan.Mounting.FreeLengthM)))]);
+        yield return new(view.Side.At((view.WallM ?? 0) / 2, freeM - plate.RiseM / 2),
+            [plan.Say("mount.reach", ("length", plate.ReachM is { } reach ? print.Small(reach) : print.Words.Unknown),
+            ("tilt", plate.TiltDeg == 0 ? "" : print.Angle(plate.TiltDeg)))]);
     }
 
     private static string Name(SheetPlan plan, MastSupport s) =>

@@ -19,6 +19,7 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
         var (foot, head) = (view.Side.At(0, 0), view.Side.At(0, _m.MastLengthM));
         canvas.Box(new(foot.X - MastMm, head.Y, foot.X + MastMm, foot.Y), new(Ink.Line, 0.4), Fill.Paper);
         AntennaMark.Draw(canvas, head);
+        if (_m.Plate is { } plate) Arm(plate);
         foreach (var s in view.Supports.Where(s => !s.Name.StartsWith("ring", StringComparison.Ordinal))) Support(s);
         Wind();
     }
@@ -35,8 +36,9 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
     private void Wall(double wallM)
     {
         // A wall as high as the brackets need, or the post behind the stand-off of a ground mast.
-        var (x, top) = (view.Side.X(wallM), view.Side.Y(view.Supports[1].HeightM) - 6);
-        var box = new PaperBox(x - 3.5, top, x, view.Side.Y(0) + (_m.Kind == MountKind.GroundMast ? 0 : 4));
+        var (x, top) = (view.Side.X(wallM), view.Side.Y(view.Upper.HeightM) - 6);
+        var foot = view.Side.Y(_m.Plate is { } plate ? Math.Min(0, view.Upper.HeightM - plate.RiseM - plate.HeightM) : 0);
+        var box = new PaperBox(x - 3.5, top, x, foot + (_m.Kind == MountKind.GroundMast ? 0 : 4));
         canvas.Line(new(Ink.Line, 0.6), new(x, box.Top), new(x, box.Bottom));
         Hatch.Draw(canvas, box, new(Ink.Faint, 0.25), 2.5);
     }
@@ -44,7 +46,7 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
     private void Stack()
     {
         var x = view.Side.X(0) - MastMm;
-        var box = new PaperBox(x - 12, view.Side.Y(view.Supports[1].HeightM) - 5, x, view.Side.Y(0) + 4);
+        var box = new PaperBox(x - 12, view.Side.Y(view.Upper.HeightM) - 5, x, view.Side.Y(0) + 4);
         canvas.Box(box, new(Ink.Line, 0.5), Fill.None);
         Hatch.Draw(canvas, box, new(Ink.Faint, 0.25), 4);
     }
@@ -71,15 +73,27 @@ internal sealed class MountPainter(SheetCanvas canvas, SheetPlan plan, MountView
         }
         if (_m.Kind is not (MountKind.Ballast or MountKind.Tripod)) return;
         // Legs from the upper clamp of the frame down to its feet.
-        var top = view.Side.At(0, view.Supports[1].HeightM);
+        var top = view.Side.At(0, view.Upper.HeightM);
         var reach = _m.LoadPath?.Ballast?.SideM / 2 ?? 0.45;
         foreach (var side in new[] { -1, 1 }) canvas.Line(new(Ink.Line, 0.5), top, view.Side.At(side * reach * 0.8, 0));
+    }
+
+    // The plate on the wall with the heads of its outer rows, and the arm from its middle to the mast.
+    private void Arm(PlatePlan plate)
+    {
+        var (clamp, wall) = (view.Side.At(0, view.Upper.HeightM), view.Side.X(view.WallM ?? 0));
+        var middle = view.Side.Y(view.Upper.HeightM - plate.RiseM);
+        var half = Math.Max(3, plate.HeightM * view.Side.MmPerMetre / 2);
+        canvas.Box(new(wall, middle - half - 1.2, wall + 1.0, middle + half + 1.2), new(Ink.Line, 0.4), Fill.Solid);
+        foreach (var y in new[] { middle - half, middle + half })
+            canvas.Line(new(Ink.Line, 0.9), new(wall - 3, y), new(wall + 2.2, y));
+        canvas.Line(new(Ink.Line, 1.1), new(wall + 1, middle), clamp);
     }
 
     private void Support(MastSupport s)
     {
         var at = view.Side.At(0, s.HeightM);
-        if (view.WallM is { } wall && !(_m.Kind == MountKind.GroundMast && s.HeightM < 0.05)) canvas.Line(new(Ink.Line, 1.1),
+        if (_m.Plate is null && view.WallM is { } wall && !(_m.Kind == MountKind.GroundMast && s.HeightM < 0.05)) canvas.Line(new(Ink.Line, 1.1),
             new(view.Side.X(wall), at.Y), at);
         canvas.Box(PaperBox.Around(at, 1.5, 1.0), new(Ink.Line, 0.4), Fill.Solid);
     }

@@ -11,7 +11,7 @@ internal static class MountWords
         var words = new List<string>
         {
             plan.Say("mount.what", ("mount", m.Mount), ("on", m.On), ("mast", m.Mast), ("length", print.Length(m.MastLengthM)),
-                ("free", print.Length(m.FreeLengthM))),
+                ("free", print.Length(m.FreeLengthM)), ("plate", m.Plate is not null)),
         };
         if (m.Wind is { } wind)
         {
