@@ -6,8 +6,6 @@ namespace InstallPacket.Cli.Commands;
 /// <summary><c>form</c>: writes the survey form of a firm, one page for a phone on site.</summary>
 internal sealed class FormCommand(ITerminal terminal, JobOptions options, string? theme, string? firm, string output)
 {
-    private const string Language = "en-US";
-
     public int Run()
     {
         if (!Directory.Exists(options.Jobs)) return Refuse($"there is no folder {options.Jobs}");
@@ -28,7 +26,7 @@ internal sealed class FormCommand(ITerminal terminal, JobOptions options, string
         var library = FormLibrary.Read(files, said, findings);
         options.Printer(files).Print(terminal.Error, findings.Sorted);
         if (findings.AnyStop) return ExitCode.JobFailed;
-        var page = FormWriter.Write(library, Theme.FromFolder(InstalledData.Theme, theme), Language);
+        var page = FormWriter.Write(library, Theme.FromFolder(InstalledData.Theme, theme));
         File.WriteAllBytes(output, Encoding.UTF8.GetBytes(page));
         terminal.Out.WriteLine($"{output} is written. Put it on the phone and open it in the browser; it needs no network.");
         return ExitCode.Done;

@@ -58,7 +58,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
             case "bearing": Bearing(id); break;
             case "whole": Whole(id, (IntegerKind)key!.Kind); break;
             case "choice": Buttons(id, question.Shape == FormShape.YesNo ? ["yes", "no"] : ((IWordKind)key!.Kind).Words, key?.Name ?? ""); break;
-            case "list-or-none": Buttons(id, ["some", "none"]); break;
+            case "list-or-none": Buttons(id, ["some", "none"], "list-or-none"); break;
             case "ticks": Ticks(id, question); break;
             case "select": Select(id, question, key); break;
             case "place": Place(id); break;

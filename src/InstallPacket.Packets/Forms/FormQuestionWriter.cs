@@ -26,7 +26,7 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
         var id = list.Length == 0 ? question.Id : $"{list}-{question.Id}{Number}";
         Open(question, id, key, needed: question.Needed && firm is null);
         var ask = Text($"ask.{(list.Length == 0 ? question.Id : list + "-" + question.Id)}");
-        fields.Append(question, key, id, ask + ((question.Needed && firm is null) || question.NeededWhen.Length > 0 ? "" : $" <em>{Text("optional")}</em>"), Why(key, firm));
+        fields.Append(question, key, id, ask + ((question.Needed && firm is null) || question.NeededWhen.Length > 0 ? "" : $" <em>{Text("optional")}</em>"), Why(question, key, firm));
         if (question.Shape is FormShape.List or FormShape.ListOrNone) Things(question);
         if (question.MayBeUnknown) page.Append($"<button type=\"button\" class=\"unknown\" aria-pressed=\"false\">{Text("not-known")}</button>\n");
         page.Append("<p class=\"said\" aria-live=\"polite\"></p>\n</div>\n");
@@ -51,10 +51,11 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
         page.Append(">\n");
     }
 
-    private string Why(Key? key, string? firm)
+    private string Why(FormQuestion question, Key? key, string? firm)
     {
-        // A meaning of a word or two only says the question again.
-        var meaning = key is null || key.Meaning.Split(' ').Length <= 3 ? "" : key.Meaning;
+        // A meaning that speaks of the file and not of the house has a text of its own; one of a word or two only says the question again.
+        var meaning = words.Has("form.why." + question.Id) ? words.Plain("form.why." + question.Id)
+            : key is null || key.Meaning.Split(' ').Length <= 3 ? "" : key.Meaning;
         var why = HtmlText.Escape(meaning.Replace("`", "", StringComparison.Ordinal));
         return firm is null ? why : $"{why} {Text("firm-says")} <strong>{HtmlText.Escape(fields.Spoken(firm))}</strong>";
     }

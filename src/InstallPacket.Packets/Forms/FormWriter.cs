@@ -11,12 +11,11 @@ public static class FormWriter
     /// <summary>Writes the page.</summary>
     /// <param name="library">What the folder of jobs offers.</param>
     /// <param name="theme">How it looks and what it says.</param>
-    /// <param name="language">BCP 47 tag of the words.</param>
     /// <returns>The page, lines ended by LF.</returns>
     /// <exception cref="DocumentException">The theme lacks the language or the style of the form.</exception>
-    public static string Write(FormLibrary library, Theme theme, string language)
+    public static string Write(FormLibrary library, Theme theme)
     {
-        var words = theme.Words(language);
+        var words = theme.Words(library.Language);
         var page = new StringBuilder();
         AppendHead(page, words, theme);
         AppendTop(page, words);

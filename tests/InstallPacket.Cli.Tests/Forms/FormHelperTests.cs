@@ -10,7 +10,7 @@ public class FormHelperTests(Browser browser) : IClassFixture<Browser>
     [InlineData("heightFromFoot(20, 25, -4)", 10.7247)] // 20 (0.46631 + 0.06993)
     [InlineData("heightFromFoot(30, 12, 2)", 5.3291)] // 30 (0.21256 - 0.03492)
     [InlineData("heightFromEye(1.6, 10, 45)", 11.6)]
-    [InlineData("heightFromStep(1.6, 6, 38, 25)", 8.5393)] // 1.6 + 6 / (2.14451 - 1.27994)
+    [InlineData("heightFromStep(1.6, 6, 38, 25)", 8.5399)] // 1.6 + 6 / (2.14451 - 1.27994)
     [InlineData("heightFromStep(1.6, 15, 60, 20)", 8.5119)] // 1.6 + 15 / (2.74748 - 0.57735)
     [InlineData("heightFromShadow(1.5, 1.2, 8)", 10)]
     [InlineData("trueFromDeclination(214, -7.5)", 206.5)]

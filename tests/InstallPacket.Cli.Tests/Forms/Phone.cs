@@ -91,7 +91,7 @@ internal sealed class Phone
     public async Task OpenText(string job)
     {
         await Go("check");
-        await Click("#opening summary");
+        if (!await _page.EvaluateExpressionAsync<bool>("document.querySelector('#opening').open")) await Click("#opening summary");
         await _page.EvaluateFunctionAsync("t => { document.querySelector('#open-text').value = t; }", job);
         await Click("#open");
     }
