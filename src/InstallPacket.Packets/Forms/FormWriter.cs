@@ -95,7 +95,6 @@ public static class FormWriter
                 .Select(p => KeyValuePair.Create(p.Id, (JsonNode?)Word.Of(p.Kind)))),
             ["takes"] = new JsonObject(library.Kits.Select(k => KeyValuePair.Create(k.Name, (JsonNode?)new JsonArray([.. k.Takes
                 .Where(t => t.Needed).Select(t => (JsonNode)t.Name)])))),
-            ["firmSays"] = new JsonObject(new[] { "cabling.cable", "cabling.outlet" }.Select(p => KeyValuePair.Create(p, (JsonNode?)library.Firm?.Of(p)))),
         };
         return data.ToJsonString().Replace("<", "\\u003c", StringComparison.Ordinal);
     }
