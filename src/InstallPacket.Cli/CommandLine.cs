@@ -17,7 +17,7 @@ internal sealed class CommandLine(ITerminal to, string? installed = null)
     public int Run(string[] arguments)
     {
         var root = new RootCommand("Compiles install packets for television antennas from plain-text jobs.");
-        foreach (var command in new[] { Build(), Check(), Changes(), New(), Form(), Stations(), Parts(), Explain() }) root.Subcommands.Add(command);
+        foreach (var command in new[] { Build(), Check(), Changes(), New(), Import(), Form(), Stations(), Parts(), Explain() }) root.Subcommands.Add(command);
         var result = root.Parse(arguments);
         if (result.Errors.Count > 0)
         {
@@ -58,9 +58,26 @@ internal sealed class CommandLine(ITerminal to, string? installed = null)
 
     private Command New()
     {
-        var name = new Argument<string>("NAME") { Description = "Name of the new job: letters, digits, hyphens." };
-        var command = new Command("new", "Writes a complete example job to start from.") { name, _jobs };
-        command.SetAction(r => new NewCommand(_terminal, r.GetValue(_jobs)!, r.GetValue(name)!).Run());
+        var name = new Argument<string?>("NAME") { Description = "Name of the new job: letters, digits, hyphens.", Arity = ArgumentArity.ZeroOrOne };
+        var family = new Option<string?>("--family") { Description = "Code family: us or eu." };
+        var mount = new Option<string?>("--mount") { Description = "Where the antenna goes: eave, wall, gable, attic; desk for a desk study." };
+        var cable = new Option<string?>("--cable") { Description = "Cable in the house: new or existing." };
+        var outlets = new Option<int?>("--outlets") { Description = "How many outlets, 1 to 8." };
+        var firm = new Option<string?>("--firm") { Description = "A firm of _shared/firms for the job; without NAME: lays out a folder for a firm.", Arity = ArgumentArity.ZeroOrOne };
+        var example = new Option<bool>("--example") { Description = "A complete job with everything written out and remarks." };
+        var command = new Command("new", "Writes the shortest complete job of a kind; asks when nothing is said.") { name, family, mount, cable, outlets, firm, example, _jobs };
+        command.SetAction(r => new NewCommand(_terminal, new(r.GetValue(_jobs)!, r.GetValue(name), r.GetValue(family), r.GetValue(mount), r.GetValue(cable), r.GetValue(outlets),
+            r.GetResult(firm) is not null, r.GetValue(firm), r.GetValue(example))).Run());
+        return command;
+    }
+
+    private Command Import()
+    {
+        var file = new Argument<string>("FILE") { Description = "A table (CSV, UTF-8): the first row names the columns by keys of a job, each further one is a house." };
+        var firm = new Option<string?>("--firm") { Description = "A firm of _shared/firms; its file may map columns to keys." };
+        var date = new Option<string?>("--date") { Description = "The day of work of rows that name none, as YYYY-MM-DD." };
+        var command = new Command("import", "Turns a table of addresses into jobs or desk studies; nothing is written over.") { file, firm, date, _jobs };
+        command.SetAction(r => new ImportCommand(_terminal, r.GetValue(_jobs)!, r.GetValue(file)!, r.GetValue(firm), r.GetValue(date)).Run());
         return command;
     }
 

@@ -1,5 +1,17 @@
 namespace InstallPacket.Jobs;
 
+/// <summary>The keys of a column of a table of addresses.</summary>
+internal static class ImportColumnKeys
+{
+    private static readonly KeyList Keys = new();
+
+    public static readonly Key<string> Column = Keys.Required("column", new TextKind(80), "The column as the table's first row calls it.");
+
+    public static readonly Key<string> Key = Keys.Required("key", new TextKind(80), "The key, for example `customer.name`; `folder` for the name of the job's folder.");
+
+    public static GroupKind Group => Keys.Group;
+}
+
 /// <summary>The keys of a job file.</summary>
 internal static class JobKeys
 {
@@ -15,6 +27,10 @@ internal static class JobKeys
 
     public static readonly Key<string> Firm = Keys.Optional(
         "firm", new TextKind(60), "The firm, where several share a folder of jobs: a file of `_shared/firms`; otherwise `_shared/firm.yaml`, if it is there.");
+
+    public static readonly Key<IReadOnlyList<Sourced<CheckedGroup>>> Import = Keys.Optional(
+        "import", new ListKind<CheckedGroup>(ImportColumnKeys.Group, 0, 100),
+        "Firm's file: which column of a table of addresses is which key, for `installpacket import`.");
 
     public static readonly Key<string> Code = Keys.Required(
         "code", new SuggestedWordKind([.. CodeDefaults.BuiltIn.Select(c => c.Id)]), "The code family whose rules the packet quotes.");

@@ -8,6 +8,8 @@ internal sealed class CleanTerminal(ITerminal to) : ITerminal
 {
     public TextWriter Out { get; } = new CleanWriter(to.Out);
 
+    public TextReader? In => to.In;
+
     public TextWriter Error { get; } = new CleanWriter(to.Error);
 
     private sealed class CleanWriter : TextWriter

@@ -6,6 +6,9 @@ internal interface ITerminal
     /// <summary>Results.</summary>
     TextWriter Out { get; }
 
+    /// <summary>Answers of a person; null when nobody sits there.</summary>
+    TextReader? In => null;
+
     /// <summary>Findings and faults.</summary>
     TextWriter Error { get; }
 }
@@ -14,6 +17,8 @@ internal interface ITerminal
 internal sealed class SystemTerminal : ITerminal
 {
     public TextWriter Out { get; } = Writer(System.Console.OpenStandardOutput());
+
+    public TextReader? In => System.Console.IsInputRedirected ? null : System.Console.In;
 
     public TextWriter Error { get; } = Writer(System.Console.OpenStandardError());
 

@@ -11,6 +11,9 @@ internal static class SchemaFiles
     /// <summary>The first line of a job file.</summary>
     public const string OfJob = Named + "../" + Folder + "/job.schema.json\n";
 
+    /// <summary>The first line of a firm's file.</summary>
+    public const string OfFirm = Named + "schema/firm.schema.json\n";
+
     /// <summary>The first line of a parts file.</summary>
     public const string OfParts = Named + "../schema/parts.schema.json\n";
 

@@ -4,7 +4,13 @@ namespace InstallPacket.Jobs.Handover;
 internal static class HandoverBinder
 {
     public static Party Party(CheckedGroup g) => new(
-        g.Get(PartyKeys.Name), g.Maybe(PartyKeys.Address)?.Value, g.Maybe(PartyKeys.Phone)?.Value, g.Maybe(PartyKeys.Note)?.Value);
+        g.Get(PartyKeys.Name), g.Maybe(PartyKeys.Address)?.Value, g.Maybe(PartyKeys.Phone)?.Value, g.Maybe(PartyKeys.Note)?.Value)
+    {
+        Mail = g.Maybe(PartyKeys.Mail)?.Value, Licence = g.Maybe(PartyKeys.Licence)?.Value,
+    };
 
-    public static HandoverSection Section(CheckedGroup g) => new(g.Get(HandoverKeys.ExistingInternet), g.Maybe(HandoverKeys.Words)?.Value);
+    public static HandoverSection Section(CheckedGroup g) => new(g.Get(HandoverKeys.ExistingInternet), g.Maybe(HandoverKeys.Words)?.Value)
+    {
+        Warranty = g.Maybe(HandoverKeys.Warranty)?.Value,
+    };
 }

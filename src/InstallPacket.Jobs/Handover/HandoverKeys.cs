@@ -11,6 +11,10 @@ internal static class PartyKeys
 
     public static readonly Key<string> Phone = Keys.Optional("phone", new TextKind(40), "Telephone.");
 
+    public static readonly Key<string> Mail = Keys.Optional("mail", new TextKind(80), "Mail address.");
+
+    public static readonly Key<string> Licence = Keys.Optional("licence", new TextKind(80), "Firm: licence or registration, as the customer may check it.");
+
     public static readonly Key<string> Note = Keys.Optional("note", new TextKind(300), "Anything to know.");
 
     public static GroupKind Group => Keys.Group;
@@ -23,6 +27,9 @@ internal static class HandoverKeys
 
     public static readonly Key<InternetKind> ExistingInternet = Keys.Default(
         "existing-internet", new WordKind<InternetKind>(), "Whether an internet service uses coax in this house.", "none");
+
+    public static readonly Key<string> Warranty = Keys.Optional(
+        "warranty", new TextKind(1200), "What the firm promises and for how long, and its terms; for the customer.");
 
     public static readonly Key<string> Words = Keys.Optional("words", new TextKind(600), "A word to the customer.");
 

@@ -29,10 +29,10 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
         var outs = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (name, given) in uses)
             if (Piece(name, given, units, outs) is { } piece) pieces.Add(piece);
-        var whole = Without(job, JobKeys.Kits.Name);
+        var whole = Without(Without(job, JobKeys.Kits.Name), JobKeys.Import.Name);
         if (pieces.Count > 0) whole = TreeMerge.Over(whole, Together(pieces));
         IsStudy = DeskStudy.Is(whole);
-        if (firm is not null) whole = TreeMerge.Over(whole, firm);
+        if (firm is not null) whole = TreeMerge.Over(whole, Without(firm, JobKeys.Import.Name));
         if (IsStudy) whole = DeskStudy.Filled(whole, (TreeEditor.Below(whole, JobKeys.Code.Name) as YamlScalar)?.Value ?? "");
         string FedBy(string element) => outs.GetValueOrDefault(element, element);
         if (outs.Count > 0) whole = new KitNames(FedBy, n => n, n => n, definitions: false).In(whole, KeyCatalogue.Job);

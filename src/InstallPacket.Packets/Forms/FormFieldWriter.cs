@@ -50,14 +50,16 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     {
         var kind = KindOf(question, key);
         var grouped = kind is "choice" or "ticks" or "place" or "bearing" or "list-or-none" or "list";
-        page.Append(grouped ? $"<fieldset aria-describedby=\"w-{id}\"><legend class=\"ask\">{ask}</legend>\n" : $"<label class=\"ask\" for=\"f-{id}\">{ask}</label>\n");
+        page.Append(grouped ? $"<fieldset aria-describedby=\"w-{id}\"><legend class=\"ask\">{ask}</legend>\n"
+            : $"<label class=\"ask\" for=\"f-{id}\">{ask}</label>\n");
         page.Append($"<p class=\"why\" id=\"w-{id}\">{why}</p>\n");
         switch (kind)
         {
             case "quantity": Quantity(id, (QuantityKind)key!.Kind, Heights.Contains(key.Name)); break;
             case "bearing": Bearing(id); break;
             case "whole": Whole(id, (IntegerKind)key!.Kind); break;
-            case "choice": Buttons(id, question.Shape == FormShape.YesNo ? ["yes", "no"] : ((IWordKind)key!.Kind).Words, key?.Name ?? ""); break;
+            case "choice" when question.Shape == FormShape.YesNo: Buttons(id, ["yes", "no"]); break;
+            case "choice": Buttons(id, ((IWordKind)key!.Kind).Words, key.Name); break;
             case "list-or-none": Buttons(id, ["some", "none"], "list-or-none"); break;
             case "ticks": Ticks(id, question); break;
             case "select": Select(id, question, key); break;
@@ -87,8 +89,9 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     {
         var units = FormUnits.Of(kind, library.IsUs);
         var (min, max) = (FormUnits.Stored(kind, kind.Min), FormUnits.Stored(kind, kind.Max));
-        page.Append($"<div class=\"measure\"><input id=\"f-{id}\" inputmode=\"decimal\" maxlength=\"40\" autocomplete=\"off\" aria-describedby=\"w-{id}\"");
-        page.Append($" data-dimension=\"{Word.Of(kind.Dimension)}\" data-unit=\"{units[0]}\" data-min=\"{FormUnits.Number(min)}\" data-max=\"{FormUnits.Number(max)}\">");
+        page.Append($"<div class=\"measure\"><input id=\"f-{id}\" inputmode=\"decimal\" maxlength=\"40\" autocomplete=\"off\"");
+        page.Append($" aria-describedby=\"w-{id}\" data-dimension=\"{Word.Of(kind.Dimension)}\" data-unit=\"{units[0]}\"");
+        page.Append($" data-min=\"{FormUnits.Number(min)}\" data-max=\"{FormUnits.Number(max)}\">");
         foreach (var unit in units) page.Append($"<button type=\"button\" class=\"unit\" data-unit=\"{unit}\">{unit}</button>");
         page.Append("</div>\n");
         if (isHeight) page.Append($"<button type=\"button\" class=\"tool\" data-tool=\"height\">{Say("tools.height.deed")}</button>\n");
@@ -96,7 +99,8 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
 
     private void Bearing(string id)
     {
-        page.Append($"<div class=\"measure\"><input id=\"f-{id}\" inputmode=\"decimal\" maxlength=\"12\" autocomplete=\"off\" aria-label=\"{Say("degrees")}\" aria-describedby=\"w-{id}\">");
+        page.Append($"<div class=\"measure\"><input id=\"f-{id}\" inputmode=\"decimal\" maxlength=\"12\" autocomplete=\"off\"");
+        page.Append($" aria-label=\"{Say("degrees")}\" aria-describedby=\"w-{id}\">");
         page.Append("<span class=\"unit-name\">deg</span></div>\n");
         Buttons(id, ["true", "magnetic"]);
         page.Append($"<button type=\"button\" class=\"tool\" data-tool=\"bearing\">{Say("tools.bearing.deed")}</button>\n");
@@ -109,7 +113,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     {
         page.Append("<div class=\"choices\">");
         foreach (var word in offered)
-            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"r-{id}\" value=\"{word}\"><span>{HtmlText.Escape(Spoken(word, key))}</span></label>");
+            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"r-{id}\" value=\"{word}\">").Append($"<span>{HtmlText.Escape(Spoken(word, key))}</span></label>");
         page.Append("</div>\n");
     }
 
@@ -120,7 +124,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
             : library.Stations.OrderBy(s => s.Site, StringComparer.Ordinal).ThenBy(s => s.Channel).Select(s => (Value: s.Id, Name: $"{s.ShowsAs} {s.Name}".Trim(),
                 More: $"{s.Site}, RF {s.Channel.ToString(CultureInfo.InvariantCulture)}"));
         foreach (var (value, name, more) in offered)
-            page.Append($"<label class=\"tick\"><input type=\"checkbox\" name=\"r-{id}\" value=\"{HtmlText.Escape(value)}\"><span>{HtmlText.Escape(name)}<small>{HtmlText.Escape(more)}</small></span></label>");
+            page.Append($"<label class=\"tick\"><input type=\"checkbox\" name=\"r-{id}\" value=\"{HtmlText.Escape(value)}\">").Append($"<span>{HtmlText.Escape(name)}<small>{HtmlText.Escape(more)}</small></span></label>");
         page.Append("</div>\n");
     }
 
@@ -171,7 +175,8 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
 
     private void Sub(string id, string what, string[] offered)
     {
-        page.Append($"<label class=\"sub\" for=\"f-{id}-{what}\">{Say("place." + what)}</label><select id=\"f-{id}-{what}\" class=\"{what}\"><option value=\"\">{Say("choose")}</option>");
+        page.Append($"<label class=\"sub\" for=\"f-{id}-{what}\">{Say("place." + what)}</label>");
+        page.Append($"<select id=\"f-{id}-{what}\" class=\"{what}\"><option value=\"\">{Say("choose")}</option>");
         foreach (var word in offered) Option(word, Spoken(word));
         page.Append("</select>\n");
     }

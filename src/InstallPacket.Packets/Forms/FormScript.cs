@@ -7,7 +7,10 @@ namespace InstallPacket.Packets.Forms;
 internal static class FormScript
 {
     private static readonly string[] Files =
-        ["values", "angles", "yaml-read", "yaml-write", "fields", "lists", "chain-write", "chain-read", "job-write", "job-read", "keep", "checks", "tools", "page"];
+        [
+            "values", "angles", "yaml-read", "yaml-write", "fields", "lists", "chain-write", "chain-read", "job-write", "job-read", "keep", "checks",
+            "tools", "page",
+        ];
 
     /// <summary>The text between the tags.</summary>
     public static string Text { get; } = Joined();

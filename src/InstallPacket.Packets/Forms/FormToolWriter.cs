@@ -6,7 +6,10 @@ namespace InstallPacket.Packets.Forms;
 internal static class FormToolWriter
 {
     private static readonly (string Way, string[] Fields)[] Heights =
-        [("foot", ["distance", "top", "foot"]), ("eye", ["eye", "distance", "top"]), ("step", ["eye", "step", "near", "far"]), ("shadow", ["stick", "stick-shadow", "shadow"])];
+    [
+        ("foot", ["distance", "top", "foot"]), ("eye", ["eye", "distance", "top"]), ("step", ["eye", "step", "near", "far"]),
+        ("shadow", ["stick", "stick-shadow", "shadow"]),
+    ];
 
     private static readonly (string Way, string[] Fields)[] Bearings =
         [("declination", ["reading", "declination"]), ("mark", ["reading", "mark-reading", "mark-true"])];
@@ -31,10 +34,12 @@ internal static class FormToolWriter
         page.Append("</div>\n");
         foreach (var field in ways.SelectMany(w => w.Fields).Distinct())
         {
-            page.Append($"<div class=\"tool-field\" data-field=\"{field}\" data-ways=\"{string.Join(' ', ways.Where(w => w.Fields.Contains(field)).Select(w => w.Way))}\">");
+            var (dimension, unit) = Angles.Contains(field) ? ("angle", "deg") : ("length", us ? "ft" : "m");
+            page.Append($"<div class=\"tool-field\" data-field=\"{field}\" ");
+            page.Append($"data-ways=\"{string.Join(' ', ways.Where(w => w.Fields.Contains(field)).Select(w => w.Way))}\">");
             page.Append($"<label class=\"sub\" for=\"t-{tool}-{field}\">{Say("fields." + field)}</label><div class=\"measure\">");
-            page.Append($"<input id=\"t-{tool}-{field}\" inputmode=\"text\" autocomplete=\"off\" data-dimension=\"{(Angles.Contains(field) ? "angle" : "length")}\" ");
-            page.Append($"data-unit=\"{(Angles.Contains(field) ? "deg" : us ? "ft" : "m")}\"><span class=\"unit-name\">{(Angles.Contains(field) ? "deg" : us ? "ft" : "m")}</span></div></div>\n");
+            page.Append($"<input id=\"t-{tool}-{field}\" autocomplete=\"off\" data-dimension=\"{dimension}\" data-unit=\"{unit}\">");
+            page.Append($"<span class=\"unit-name\">{unit}</span></div></div>\n");
         }
         page.Append("<p class=\"said result\" aria-live=\"polite\"></p><div class=\"deeds\">");
         foreach (var deed in new[] { "take", "close" })

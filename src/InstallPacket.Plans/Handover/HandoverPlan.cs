@@ -6,6 +6,9 @@ namespace InstallPacket.Plans.Handover;
 /// <param name="Scan">What a scan should find.</param>
 public sealed record HandoverPlan(InternetKind ExistingInternet, string Words, IReadOnlyList<ScanRow> Scan)
 {
+    /// <summary>What the firm promises; empty when it says nothing.</summary>
+    public string Warranty { get; init; } = "";
+
     /// <summary>Whether the table of outlets has a row for each outlet; otherwise it has one for each channel, which are more.</summary>
     public bool OutletsAsRows { get; init; }
 

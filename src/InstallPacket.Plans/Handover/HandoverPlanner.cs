@@ -10,6 +10,7 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
         var weakest = rows.MinBy(r => r.WorstMarginDb);
         return new(job.Handover.ExistingInternet, job.Handover.Words ?? "", [.. rows.Select(r => r with { Weakest = r == weakest })])
         {
+            Warranty = job.Handover.Warranty ?? "",
             OutletsAsRows = cabling.Outlets.Count > rows.Length,
             Steps = new WorkStepPlanner(job, reception, cabling, routing, mounting, bonding, materials).Plan(),
         };

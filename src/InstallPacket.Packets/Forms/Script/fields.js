@@ -148,4 +148,8 @@ function isAsked(q) {
   return allHold(q.dataset.when, scopeOf(q));
 }
 
-const isNeeded = q => q.dataset.needed !== undefined || (q.dataset.neededWhen !== undefined && allHold(q.dataset.neededWhen, scopeOf(q)));
+// A house that the file draws corner by corner is no box.
+const inPlace = { width: "routing.house.footprint", depth: "routing.house.footprint", front: "routing.plan-up" };
+const isReplaced = q => kept.entries.some(e => e.path.join(".") === inPlace[q.dataset.q]);
+
+const isNeeded = q => !isReplaced(q) && (q.dataset.needed !== undefined || (q.dataset.neededWhen !== undefined && allHold(q.dataset.neededWhen, scopeOf(q))));
