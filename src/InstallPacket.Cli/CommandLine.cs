@@ -17,7 +17,7 @@ internal sealed class CommandLine(ITerminal to, string? installed = null)
     public int Run(string[] arguments)
     {
         var root = new RootCommand("Compiles install packets for television antennas from plain-text jobs.");
-        foreach (var command in new[] { Build(), Check(), Changes(), New(), Import(), Stations(), Parts(), Explain() }) root.Subcommands.Add(command);
+        foreach (var command in new[] { Build(), Check(), Changes(), New(), Import(), Form(), Stations(), Parts(), Explain() }) root.Subcommands.Add(command);
         var result = root.Parse(arguments);
         if (result.Errors.Count > 0)
         {
@@ -78,6 +78,15 @@ internal sealed class CommandLine(ITerminal to, string? installed = null)
         var date = new Option<string?>("--date") { Description = "The day of work of rows that name none, as YYYY-MM-DD." };
         var command = new Command("import", "Turns a table of addresses into jobs or desk studies; nothing is written over.") { file, firm, date, _jobs };
         command.SetAction(r => new ImportCommand(_terminal, r.GetValue(_jobs)!, r.GetValue(file)!, r.GetValue(firm), r.GetValue(date)).Run());
+        return command;
+    }
+
+    private Command Form()
+    {
+        var firm = new Option<string?>("--firm") { Description = "The firm, where several share a folder of jobs." };
+        var output = new Option<string>("--out") { Description = "The file to write.", DefaultValueFactory = _ => "survey.html" };
+        var command = new Command("form", "Writes the survey form: one page for a phone on site, which writes a job file.") { _jobs, _theme, firm, output };
+        command.SetAction(r => new FormCommand(_terminal, new(r.GetValue(_jobs)!, []), r.GetValue(_theme), r.GetValue(firm), r.GetValue(output)!).Run());
         return command;
     }
 

@@ -1,0 +1,72 @@
+using System.Text;
+
+namespace InstallPacket.Packets.Forms;
+
+/// <summary>Writes a question: what is asked, why, the field, "not known", and the line for what the page says about the answer.</summary>
+internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFieldWriter fields, FormLibrary library)
+{
+    // Stands for the number of a thing of a list, until the script makes one.
+    private const string Number = "-NUMBER";
+
+    // What a firm says once and for all is not asked again at each house.
+    private static readonly HashSet<string> FirmDecides =
+        ["code", "prepared-by.name", "bonding.conductor", "bonding.by", "cabling.outlet", "cabling.cable", "cabling.receiver", "cabling.fly-cable"];
+
+    private static readonly Dictionary<string, Key> Catalogue = KeyCatalogue.AllKeys().ToDictionary(k => k.Path, k => k.Key);
+
+    /// <summary>Writes it.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="list">The list of whose things it is asked; empty for none.</param>
+    public void Append(FormQuestion question, string list)
+    {
+        var firm = question.Plain && question.Path.Length > 0 ? library.Firm?.Of(question.Path) : null;
+        if (firm is not null && FirmDecides.Contains(question.Path)) return;
+        var key = Catalogue.GetValueOrDefault(question.Path);
+        if (!IsOffered(question)) return;
+        var id = list.Length == 0 ? question.Id : $"{list}-{question.Id}{Number}";
+        Open(question, id, key, needed: question.Needed && firm is null);
+        var ask = Text($"ask.{(list.Length == 0 ? question.Id : list + "-" + question.Id)}");
+        fields.Append(question, key, id, ask + ((question.Needed && firm is null) || question.NeededWhen.Length > 0 ? "" : $" <em>{Text("optional")}</em>"), Why(question, key, firm));
+        if (question.Shape is FormShape.List or FormShape.ListOrNone) Things(question);
+        if (question.MayBeUnknown) page.Append($"<button type=\"button\" class=\"unknown\" aria-pressed=\"false\">{Text("not-known")}</button>\n");
+        page.Append("<p class=\"said\" aria-live=\"polite\"></p>\n</div>\n");
+    }
+
+    private bool IsOffered(FormQuestion question) => question.Shape switch
+    {
+        FormShape.MountKit => library.MountKits.Any(),
+        FormShape.MoreKits => library.MoreKits.Any(),
+        _ => true,
+    };
+
+    private void Open(FormQuestion question, string id, Key? key, bool needed)
+    {
+        page.Append($"<div class=\"q\" id=\"q-{id}\" data-q=\"{question.Id}\" data-kind=\"{FormFieldWriter.KindOf(question, key)}\"");
+        if (question.Plain && question.Path.Length > 0) page.Append($" data-path=\"{question.Path}\"");
+        if (needed) page.Append(" data-needed");
+        // Answers of which the chain is made; a chain that this form did not write has no place for them.
+        if (!question.Plain && question.Path.Length > 0 && question.Path != "reception.want") page.Append(" data-chain");
+        if (question.NeededWhen.Length > 0) page.Append($" data-needed-when=\"{HtmlText.Escape(question.NeededWhen)}\"");
+        if (question.When.Length > 0) page.Append($" data-when=\"{HtmlText.Escape(question.When)}\"");
+        page.Append(">\n");
+    }
+
+    private string Why(FormQuestion question, Key? key, string? firm)
+    {
+        // A meaning that speaks of the file and not of the house has a text of its own; one of a word or two only says the question again.
+        var meaning = words.Has("form.why." + question.Id) ? words.Plain("form.why." + question.Id)
+            : key is null || key.Meaning.Split(' ').Length <= 3 ? "" : key.Meaning;
+        var why = HtmlText.Escape(meaning.Replace("`", "", StringComparison.Ordinal));
+        return firm is null ? why : $"{why} {Text("firm-says")} <strong>{HtmlText.Escape(fields.Spoken(firm))}</strong>";
+    }
+
+    private void Things(FormQuestion question)
+    {
+        page.Append($"<div class=\"things\"></div>\n<button type=\"button\" class=\"add\">{Text($"add.{question.Id}")}</button>\n<template>");
+        page.Append($"<div class=\"thing\"><h2>{Text($"thing.{question.Id}")} <span class=\"nth\"></span></h2>\n");
+        foreach (var each in question.Each) Append(each, question.Id);
+        page.Append($"<button type=\"button\" class=\"remove\">{Text("remove")}</button></div></template>\n");
+    }
+
+    private string Text(string id) => HtmlText.Escape(words.Plain("form." + id));
+}
