@@ -21,7 +21,7 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
     {
         var firm = question.Plain && question.Path.Length > 0 ? library.Firm?.Of(question.Path) : null;
         if (firm is not null && FirmDecides.Contains(question.Path)) return;
-        var key = Catalogue.GetValueOrDefault(question.Path);
+        var key = question.Path.Length == 0 ? null : Catalogue[question.Path];
         if (!IsOffered(question)) return;
         var id = list.Length == 0 ? question.Id : $"{list}-{question.Id}{Number}";
         Open(question, id, key, needed: question.Needed && firm is null);

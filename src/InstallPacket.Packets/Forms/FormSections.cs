@@ -112,8 +112,8 @@ internal static class FormSections
         new("antenna", "cabling.chain.NAME.part") { Shape = FormShape.KitOrPart, Needed = true, Plain = false, Parts = [PartKind.Antenna] },
         new("amplifier", "cabling.chain.NAME.part") { When = "antenna=part:*", Plain = false, Parts = [PartKind.Amplifier] },
         new("amplifier-lead", "routing.runs.NAME.length") { When = "antenna=part:*;amplifier", Needed = true, Plain = false },
-        new("mount-at", "routing.places.NAME") { Shape = FormShape.WallPlace, Needed = true, Plain = false },
-        new("mount-kit", "kits.NAME.kit") { Shape = FormShape.MountKit, Plain = false },
+        new("mount-at", "routing.places") { Shape = FormShape.WallPlace, Needed = true, Plain = false },
+        new("mount-kit", "kits") { Shape = FormShape.MountKit, Plain = false },
         new("mount-kind", "mounting.kind") { Needed = true, When = OwnMount },
         new("mount-part", "mounting.part") { Needed = true, When = OwnMount },
         new("mast", "mounting.mast") { Needed = true, When = OwnMount },
@@ -141,12 +141,12 @@ internal static class FormSections
         new("wind-speed", "mounting.wind.speed") { MayBeUnknown = true },
         new("wind-exposure", "mounting.wind.exposure") { MayBeUnknown = true },
         new("wind-crest", "mounting.wind.crest"),
-        new("more-kits", "kits.NAME.kit") { Shape = FormShape.MoreKits, Plain = false },
+        new("more-kits", "kits") { Shape = FormShape.MoreKits, Plain = false },
     ];
 
     private static IReadOnlyList<FormQuestion> Entry =>
     [
-        new("entry-at", "routing.places.NAME") { Shape = FormShape.WallPlace, Needed = true, Plain = false },
+        new("entry-at", "routing.places") { Shape = FormShape.WallPlace, Needed = true, Plain = false },
         new("block", "cabling.chain.NAME.part") { Needed = true, Plain = false, Parts = [PartKind.GroundingBlock, PartKind.SurgeProtector] },
         new("entry-through", "routing.entries.NAME.through") { Needed = true, Plain = false },
         new("entry-existing", "routing.entries.NAME.existing") { Needed = true, Plain = false },
