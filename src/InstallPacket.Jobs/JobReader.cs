@@ -57,12 +57,19 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
         new NameResolver(library, names, group, checker.Defined, findings).Resolve(checker.Uses);
         MastRules.Check(group, library, findings);
         CheckCode(group, findings);
+        CheckPlanUp(group, findings);
         var want = complete ? Want(group, stations, units, findings) : [];
         if (findings.AnyStop) return null;
         var job = Bind(_codes, id, path, group, stations, want, terrain, library) with { OwnParts = own, IsStudy = layers.IsStudy };
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;
+    }
+
+    private static void CheckPlanUp(CheckedGroup group, FindingList findings)
+    {
+        if (group.Maybe(JobKeys.Routing)?.Value.Maybe(RoutingKeys.PlanUp) is { } up && up.Value.North != Calc.Quantities.North.True)
+            findings.Add(Severity.Stop, "plan-up-magnetic", up.At);
     }
 
     private void CheckCode(CheckedGroup group, FindingList findings)

@@ -34,7 +34,7 @@ internal sealed partial class HouseForms(FindingList findings)
         if (front is { } bearing)
         {
             var said = (YamlScalar)TreeEditor.Below(house, HouseKeys.Front.Name)!;
-            tree.AddIfAbsent(said with { Quoted = false, Value = Text((bearing + 180) % 360) + " deg true" }, Section, RoutingKeys.PlanUp.Name);
+            tree.AddIfAbsent(said with { Quoted = false, Value = Text((bearing + 180) % 360) + North(said) }, Section, RoutingKeys.PlanUp.Name);
             tree.Remove(Section, RoutingKeys.House.Name, HouseKeys.Front.Name);
         }
         if (TreeEditor.Below(house, HouseKeys.Width.Name) is not YamlScalar width
@@ -95,6 +95,10 @@ internal sealed partial class HouseForms(FindingList findings)
 
     private static double? Direction(YamlNode? node) => node is YamlScalar text && Jobs.Text.Direction.Bearing(text.Value) is Bearing bearing
         ? bearing.Degrees : null;
+
+    // A compass bearing stays one, so that the reader can refuse it.
+    private static string North(YamlScalar bearing) => Jobs.Text.Direction.Bearing(bearing.Value) is Bearing { North: Calc.Quantities.North.Magnetic }
+        ? " deg magnetic" : " deg true";
 
     private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 
