@@ -40,6 +40,9 @@ public sealed record Plan
 
     /// <summary>Whether the plan must not be installed.</summary>
     public bool Stopped => Findings.Any(f => f.Severity == Severity.Stop);
+
+    /// <summary>What the plan is good for: <c>planned</c>; <c>stopped</c>, not to be installed so; <c>study</c>, not surveyed.</summary>
+    public string State => Stopped ? "stopped" : Job.Study ? "study" : "planned";
 }
 
 /// <summary>What job it is.</summary>

@@ -15,20 +15,21 @@ public static class Planner
         var code = (codes ?? CodeFamilies.BuiltIn).Of(job.Code);
         var (work, findings) = (new Workings(), new FindingList());
         findings.AddRange(readFindings);
-        T Kept<T>(Planned<T> planned) => Taken(planned, true);
+        T Kept<T>(Planned<T> planned) => Taken(planned, true, true);
         // Of a house where nobody was nothing is said but what reaches it.
-        T Surveyed<T>(Planned<T> planned) => Taken(planned, !job.IsStudy);
-        T Taken<T>(Planned<T> planned, bool kept)
+        T Surveyed<T>(Planned<T> planned) => Taken(planned, !job.IsStudy, !job.IsStudy);
+        // Its lengths of cable are printed: their workings stay.
+        T Laid<T>(Planned<T> planned) => Taken(planned, true, !job.IsStudy);
+        T Taken<T>(Planned<T> planned, bool workings, bool said)
         {
-            if (!kept) return planned.Plan;
-            work.Take(planned.Work);
-            findings.AddRange(planned.Findings.Sorted);
+            if (workings) work.Take(planned.Work);
+            if (said) findings.AddRange(planned.Findings.Sorted);
             return planned.Plan;
         }
         job = HouseGround.Known(job, terrain, findings);
         var ground = new GroundView(job, terrain);
         var siting = Kept(new SitingPlanner(job, ground).Plan());
-        var routing = Surveyed(new RoutingPlanner(job, code, parts).Plan());
+        var routing = Laid(new RoutingPlanner(job, code, parts).Plan());
         var noise = new ChainNoise(job, routing);
         Planned<ReceptionPlan> Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise).Plan();
         var reception = Kept(Receive(job));

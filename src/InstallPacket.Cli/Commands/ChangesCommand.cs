@@ -32,8 +32,8 @@ internal sealed class ChangesCommand(ITerminal terminal, JobOptions options, str
         terminal.Out.WriteLine();
         if (now is null) terminal.Out.WriteLine("The job is gone.");
         else if (now.Plan is null) terminal.Out.WriteLine($"The job cannot be planned now: {Summary.Count(now.Findings)}. `installpacket check {id}` says why.");
-        else if (before is null) terminal.Out.WriteLine($"The job is new: {(now.Plan.Stopped ? "stopped" : "planned")}, {Summary.Count(now.Findings)}.");
-        else if (before.Plan is null) terminal.Out.WriteLine($"The job could not be planned before; now it is {(now.Plan.Stopped ? "stopped" : "planned")}, {Summary.Count(now.Findings)}.");
+        else if (before is null) terminal.Out.WriteLine($"The job is new: {now.Plan.State}, {Summary.Count(now.Findings)}.");
+        else if (before.Plan is null) terminal.Out.WriteLine($"The job could not be planned before; now it is {now.Plan.State}, {Summary.Count(now.Findings)}.");
         else Print(PlanComparer.Compare(before.Plan, now.Plan), now.Units);
     }
 

@@ -17,7 +17,7 @@ internal sealed class CheckCommand(ITerminal terminal, JobOptions options)
         foreach (var job in set.Jobs) printer.Print(terminal.Out, job.Findings, job.Units);
         var width = set.Jobs.Max(j => j.Id.Length);
         foreach (var job in set.Jobs)
-            terminal.Out.WriteLine($"{FindingPrinter.Safe(job.Id).PadRight(width)}  {(job.Plan is null ? "unread" : job.Plan.Stopped ? "stopped" : "planned"),-7}  {Summary.Count(job.Findings)}");
+            terminal.Out.WriteLine($"{FindingPrinter.Safe(job.Id).PadRight(width)}  {job.Plan?.State ?? "unread",-7}  {Summary.Count(job.Findings)}");
         return set.Jobs.Any(j => j.Findings.Any(f => f.Severity == Severity.Stop))
             || set.SharedFindings.Any(f => f.Severity == Severity.Stop)
             ? ExitCode.JobFailed : ExitCode.Done;

@@ -30,10 +30,11 @@ internal sealed class ImportCommand(ITerminal terminal, string jobs, string file
         if (records.Count - 1 > MostRows) return Refuse(string.Create(CultureInfo.InvariantCulture, $"{file} has {records.Count - 1} rows; at most {MostRows} are read"));
         var map = ImportMap.Read(files, firm);
         if (map.Problem(records[0].Fields) is { Length: > 0 } problem) return Refuse($"{file}: {problem}");
+        var parts = PartLibraryReader.Read(files, new FindingList());
         var written = 0;
         foreach (var record in records.Skip(1))
         {
-            var (name, outcome) = Row(files, map, records[0].Fields, record);
+            var (name, outcome) = Row(files, parts, map, records[0].Fields, record);
             if (outcome.Length == 0) written++;
             terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"row {record.Line}  {(outcome.Length == 0 ? "written" : "skipped")}  {name}{(outcome.Length == 0 ? "" : ": " + outcome)}"));
         }
@@ -41,7 +42,7 @@ internal sealed class ImportCommand(ITerminal terminal, string jobs, string file
         return written == records.Count - 1 ? ExitCode.Done : ExitCode.JobFailed;
     }
 
-    private (string Name, string Outcome) Row(FolderJobFiles files, ImportMap map, IReadOnlyList<string> header, CsvRecord record)
+    private (string Name, string Outcome) Row(FolderJobFiles files, PartLibrary parts, ImportMap map, IReadOnlyList<string> header, CsvRecord record)
     {
         if (record.Fields.Count != header.Count)
             return ("", string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} fields, the header has {header.Count}; put text with a comma in quotes"));
@@ -52,7 +53,7 @@ internal sealed class ImportCommand(ITerminal terminal, string jobs, string file
         if (name.Length == 0) return ("", "it names no folder and no address");
         if (Directory.Exists(Path.Combine(jobs, name))) return (name, "the folder is there already; it is left alone");
         var text = ImportMap.Job(values, firm, date);
-        var reading = new JobReader(new OneMoreJob(files, name, text), PartLibraryReader.Read(files, new FindingList())).Read(name);
+        var reading = new JobReader(new OneMoreJob(files, name, text), parts).Read(name);
         if (reading.Job is null)
         {
             var stops = reading.Findings.Where(f => f.Severity == Severity.Stop).ToArray();

@@ -16,11 +16,9 @@ internal sealed class ImportMap
     /// <summary>The map of the firm's file; a column that it does not name is a key by its own name.</summary>
     public static ImportMap Read(IJobFiles files, string? firm)
     {
-        var path = firm is null ? "_shared/firm.yaml" : $"_shared/firms/{firm}.yaml";
-        var file = files.Read(path, FileBounds.JobBytes);
         var keys = new Dictionary<string, string>(StringComparer.Ordinal);
-        if (file.State == FileState.Present && YamlGate.Load(file, new FindingList()) is { } root
-            && root.Entries.FirstOrDefault(e => e.Key.Value == "import").Value is YamlList columns)
+        if (FirmFile.Read(files, firm, new FindingList()) is { } said
+            && said.Says.Entries.FirstOrDefault(e => e.Key.Value == "import").Value is YamlList columns)
             foreach (var entry in columns.Items.OfType<YamlMap>())
                 if (Text(entry, "column") is { } column && Text(entry, "key") is { } key) keys[column] = key;
         return new(keys);

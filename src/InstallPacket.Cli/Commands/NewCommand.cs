@@ -13,6 +13,8 @@ internal sealed record NewOptions(string Jobs, string? Name, string? Family, str
 /// <summary><c>new</c>: writes the shortest complete job of a kind, or lays out a firm's folder.</summary>
 internal sealed class NewCommand(ITerminal terminal, NewOptions options)
 {
+    private const string JobCode = "code";
+
     public int Run()
     {
         if (options.Name is null) return options.FirmFolder ? Firm() : Refuse("`new` needs the NAME of a job; `new --firm` lays out a folder for a firm", ExitCode.WrongCommandLine);
@@ -44,10 +46,10 @@ internal sealed class NewCommand(ITerminal terminal, NewOptions options)
         if (options.Mount is { } mount && !JobKindAsked.Mounts.Contains(mount)) return $"`--mount {mount}`: one of {string.Join(", ", JobKindAsked.Mounts)}";
         if (options.Cable is { } cable && cable is not ("new" or "existing")) return $"`--cable {cable}`: new or existing";
         if (options.Outlets is < 1 or > JobKindAsked.MostOutlets) return string.Create(CultureInfo.InvariantCulture, $"`--outlets {options.Outlets}`: 1 to {JobKindAsked.MostOutlets}");
-        return options.Firm is { } firm && !File.Exists(FirmFile(firm)) ? $"there is no file {FirmFile(firm)}" : "";
+        return options.Firm is { } firm && !File.Exists(PathOf(firm)) ? $"there is no file {PathOf(firm)}" : "";
     }
 
-    private string FirmFile(string firm) => Path.Combine(options.Jobs, "_shared", "firms", firm + ".yaml");
+    private string PathOf(string firm) => Path.Combine(options.Jobs, "_shared", "firms", firm + ".yaml");
 
     private JobKindAsked Asked()
     {
@@ -63,10 +65,8 @@ internal sealed class NewCommand(ITerminal terminal, NewOptions options)
 
     private string? FamilyOfFirm()
     {
-        var files = new FolderJobFiles(options.Jobs, InstalledData.Jobs);
-        var path = options.Firm is { } firm ? $"_shared/firms/{firm}.yaml" : "_shared/firm.yaml";
-        return YamlGate.Load(files.Read(path, FileBounds.JobBytes), new FindingList())?.Entries.FirstOrDefault(e => e.Key.Value == "code").Value is YamlScalar code
-            && JobKindAsked.Families.Contains(code.Value) ? code.Value : null;
+        var code = FirmFile.Read(new FolderJobFiles(options.Jobs, InstalledData.Jobs), options.Firm, new FindingList())?.Of(JobCode);
+        return JobKindAsked.Families.Contains(code) ? code : null;
     }
 
     // The first word is taken when nothing is typed; what is none of them is asked again.

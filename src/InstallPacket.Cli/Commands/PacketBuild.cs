@@ -34,7 +34,7 @@ internal sealed class PacketBuild(PacketBuilder builder, OutputFolder output, In
             $"the output folder has a file of its own called {job.Id}; rename the folder of the job");
         if (output.IsForeign(job.Id)) return Failed(job,
             $"the folder {output.PacketFolder(job.Id)} holds something that is not a packet; it is left alone. Choose another --out");
-        var state = plan.Stopped ? "stopped" : plan.Job.Study ? "study" : "planned";
+        var state = plan.State;
         var placed = InputHash.Placed(job.Findings);
         var manifest = new PacketManifest(plan.Job.Title,
             plan.Job.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), state,

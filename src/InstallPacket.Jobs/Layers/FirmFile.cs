@@ -5,6 +5,7 @@ namespace InstallPacket.Jobs.Layers;
 /// <param name="Says">Its keys.</param>
 public sealed record FirmFile(string? Name, YamlMap Says)
 {
+    private const string Only = "_shared/firm.yaml";
     private const string Folder = "_shared/firms";
     private const string Ending = ".yaml";
 
@@ -19,7 +20,7 @@ public sealed record FirmFile(string? Name, YamlMap Says)
     /// <param name="findings">Receives what is wrong.</param>
     public static FirmFile? Read(IJobFiles files, string? name, FindingList findings)
     {
-        var path = name is null ? JobLayers.FirmPath : $"{Folder}/{name}{Ending}";
+        var path = name is null ? Only : $"{Folder}/{name}{Ending}";
         var file = files.Read(path, FileBounds.JobBytes);
         if (file.State == FileState.Absent || !FileGate.Allows(file, FileBounds.JobBytes, new(path, 0, 0), findings)) return null;
         return YamlGate.Load(file, findings) is { } map ? new(name, map) : null;

@@ -8,11 +8,6 @@ namespace InstallPacket.Jobs.Layers;
 /// <param name="findings">Receives what is wrong.</param>
 internal sealed class JobLayers(IJobFiles files, FindingList findings)
 {
-    /// <summary>The file of the firm.</summary>
-    public const string FirmPath = "_shared/firm.yaml";
-
-    private const string FirmsFolder = "_shared/firms";
-
     /// <summary>Whether the job that was loaded is a desk study.</summary>
     public bool IsStudy { get; private set; }
 
@@ -41,17 +36,10 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
 
     private YamlMap? Firm(YamlScalar? named)
     {
-        var path = named is null ? FirmPath : $"{FirmsFolder}/{named.Value}.yaml";
-        var file = files.Read(path, FileBounds.JobBytes);
-        if (file.State == FileState.Absent && named is not null)
-        {
-            string[] known = [.. files.List(FirmsFolder).Where(p => p.EndsWith(".yaml", StringComparison.Ordinal))
-                .Select(p => p[(FirmsFolder.Length + 1)..^".yaml".Length])];
-            findings.Add(Severity.Stop, "unknown-reference", "firm", named.At, ("path", JobKeys.Firm.Name), ("name", named.Value),
-                ("near", NearestWord.Of(named.Value, known)), ("known", known.Take(NameResolver.MostNames)), ("more", known.Length > NameResolver.MostNames));
-        }
-        if (file.State == FileState.Absent) return null;
-        return FileGate.Allows(file, FileBounds.JobBytes, named?.At ?? new(path, 0, 0), findings) ? YamlGate.Load(file, findings) : null;
+        if (named is null || FirmFile.Names(files) is var known && known.Contains(named.Value)) return FirmFile.Read(files, named?.Value, findings)?.Says;
+        findings.Add(Severity.Stop, "unknown-reference", "firm", named.At, ("path", JobKeys.Firm.Name), ("name", named.Value),
+            ("near", NearestWord.Of(named.Value, known)), ("known", known.Take(NameResolver.MostNames)), ("more", known.Count > NameResolver.MostNames));
+        return null;
     }
 
     private List<(YamlScalar Name, YamlMap Given)> Uses(YamlMap job)

@@ -78,9 +78,7 @@ internal sealed partial class KitFiller(Kit kit, YamlScalar use, YamlMap given, 
     }
 
     private static string[] Defined(YamlMap map, string section, string key) =>
-        Below(Below(map, section), key) is { } names ? [.. names.Entries.Select(e => e.Key.Value)] : [];
-
-    private static YamlMap? Below(YamlMap? map, string key) => map?.Entries.FirstOrDefault(e => e.Key.Value == key).Value as YamlMap;
+        new TreeEditor(map).Find(section, key) is YamlMap names ? [.. names.Entries.Select(e => e.Key.Value)] : [];
 
     [GeneratedRegex("<([A-Za-z][A-Za-z0-9-]*)>")]
     private static partial Regex Blank();

@@ -39,7 +39,7 @@ public static class PlanJson
         var tree = new JsonObject
         {
             ["format"] = 1,
-            ["state"] = plan.Stopped ? "stopped" : plan.Job.Study ? "study" : "planned",
+            ["state"] = plan.State,
             ["job"] = Node(plan.Job, Context.JobFacts),
             ["siting"] = Node(plan.Siting, Context.SitingPlan),
             ["reception"] = Node(plan.Reception, Context.ReceptionPlan),

@@ -49,9 +49,11 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
     private IEnumerable<ToolPlan> Ways(IReadOnlyList<ItemPlan> items)
     {
         bool Any(CableWay way) => routing.Runs.Any(r => r.Lies(way) && !r.Existing);
-        if (routing.Runs.SelectMany(r => r.DripLoops).Any())
+        // A drip loop hangs before a hole; one that is there already needs no bit.
+        bool Drilled(string point) => !routing.Entries.Any(e => e.Point == point && e.Existing);
+        if (routing.Runs.SelectMany(r => r.DripLoops).Any(Drilled))
         {
-            var widest = job.Routing.Runs.Where(r => r.DripLoops.Count > 0).Select(r => r.Cable.DiameterM).Max();
+            var widest = job.Routing.Runs.Where(r => r.DripLoops.Any(Drilled)).Select(r => r.Cable.DiameterM).Max();
             yield return Tool("long-drill-bit", "entry, falling outward") with { SizeM = widest };
         }
         if (Any(CableWay.Wall)) yield return Tool("fish-tape", "runs in walls");
