@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Runtime.InteropServices;
 
 namespace InstallPacket.Terrain;
 
@@ -13,12 +14,13 @@ internal sealed class HgtTile : IElevationTile
     private const int MostBlocks = 48;
 
     private readonly Stream _stream;
-    private readonly Dictionary<int, short[]> _blocks = [];
+    private readonly short[]?[] _blocks;
     private readonly Queue<int> _order = new();
 
     private HgtTile(Stream stream, int rows, int columns, int south, int west, Func<double, TileUse> use)
     {
         (_stream, Rows, Columns, South, West) = (stream, rows, columns, south, west);
+        _blocks = new short[]?[rows / BlockRows + 1];
         Use = use(SpacingArcSeconds);
     }
 
@@ -80,11 +82,10 @@ internal sealed class HgtTile : IElevationTile
 
     private short[] Block(int index)
     {
-        if (_blocks.TryGetValue(index, out var block)) return block;
-        if (_blocks.Count >= MostBlocks) _blocks.Remove(_order.Dequeue());
-        _blocks[index] = block = ReadBlock(index);
+        if (_blocks[index] is { } block) return block;
+        if (_order.Count >= MostBlocks) _blocks[_order.Dequeue()] = null;
         _order.Enqueue(index);
-        return block;
+        return _blocks[index] = ReadBlock(index);
     }
 
     private short[] ReadBlock(int index)
@@ -94,7 +95,9 @@ internal sealed class HgtTile : IElevationTile
         _stream.Position = (long)index * BlockRows * Columns * 2;
         _stream.ReadExactly(bytes);
         var block = new short[rows * Columns];
-        for (var i = 0; i < block.Length; i++) block[i] = BinaryPrimitives.ReadInt16BigEndian(bytes.AsSpan(i * 2));
+        var raw = MemoryMarshal.Cast<byte, short>(bytes);
+        if (BitConverter.IsLittleEndian) BinaryPrimitives.ReverseEndianness(raw, block);
+        else raw.CopyTo(block);
         return block;
     }
 }

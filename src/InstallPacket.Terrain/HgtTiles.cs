@@ -16,6 +16,7 @@ internal sealed class HgtTiles : IDisposable
     private readonly Dictionary<(int, int), List<string>> _paths = [];
     private readonly Dictionary<(int, int), HgtTile?> _open = [];
     private readonly List<Stream> _streams = [];
+    private HgtTile? _last;
 
     /// <summary>Lists the tiles.</summary>
     /// <param name="files">The author's files.</param>
@@ -46,7 +47,8 @@ internal sealed class HgtTiles : IDisposable
     public HgtTile? Covering(double latitudeDeg, double longitudeDeg)
     {
         var (south, west) = Square(latitudeDeg, longitudeDeg);
-        if (Tile(south, west) is { } tile) return tile;
+        if (_last is { } last && last.South == south && last.West == west) return last;
+        if (Tile(south, west) is { } tile) return _last = tile;
         // On a degree line the neighbour holds the same nodes.
         if (latitudeDeg == south && Tile(south - 1, west) is { } below) return below;
         return longitudeDeg == west && Tile(south, west - 1) is { } left ? left : null;

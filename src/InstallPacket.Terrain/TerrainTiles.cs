@@ -15,7 +15,8 @@ public sealed class TerrainTiles : ITerrain, IDisposable
     private readonly List<GeoTiffTile> _geoTiffs;
     private readonly SortedDictionary<string, TileUse> _used = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _unfit = new(StringComparer.Ordinal);
-    private readonly SortedSet<string> _missing = new(StringComparer.Ordinal);
+    private readonly HashSet<(int South, int West)> _missing = [];
+    private IElevationTile? _lastCited;
 
     /// <summary>Lists the tiles of a folder; of GeoTIFF tiles the tags are read.</summary>
     /// <param name="files">The author's files.</param>
@@ -43,7 +44,8 @@ public sealed class TerrainTiles : ITerrain, IDisposable
         [.. _unfit.Concat(_geoTiffs.Where(t => t.Fault is not null).Select(t => $"{t.Path} {t.Fault}")).Order(StringComparer.Ordinal)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> MissingTiles => [.. _missing];
+    public IReadOnlyList<string> MissingTiles =>
+        [.. _missing.Select(c => TileName.Of(c.South, c.West) + ".hgt").Order(StringComparer.Ordinal)];
 
     /// <summary>Whether a path is that of an elevation tile.</summary>
     public static bool IsTile(string path) => HgtTiles.IsTile(path) || GeoTiffTile.IsTile(path);
@@ -52,6 +54,8 @@ public sealed class TerrainTiles : ITerrain, IDisposable
     public GroundHeight At(double latitudeDeg, double longitudeDeg)
     {
         var longitude = OnTurn(longitudeDeg);
+        // Most folders hold one-degree tiles alone, and a skyline asks a hundred thousand times.
+        if (_geoTiffs.Count == 0 && _hgt.Covering(latitudeDeg, longitude) is { } only && Cited(only)) return only.At(latitudeDeg, longitude, Beyond);
         GroundHeight best = new(0, HeightState.Missing);
         foreach (var tile in Covering(latitudeDeg, longitude))
         {
@@ -60,7 +64,7 @@ public sealed class TerrainTiles : ITerrain, IDisposable
             if (best.State == HeightState.Known) break;
         }
         var (south, west) = HgtTiles.Square(latitudeDeg, longitude);
-        if (best.State == HeightState.Missing && !_hgt.Lists(south, west)) _missing.Add(TileName.Of(south, west) + ".hgt");
+        if (best.State == HeightState.Missing && !_hgt.Lists(south, west)) _missing.Add((south, west));
         return best;
     }
 
@@ -122,9 +126,9 @@ public sealed class TerrainTiles : ITerrain, IDisposable
 
     private bool Cited(IElevationTile tile)
     {
-        if (_used.ContainsKey(tile.Path)) return true;
+        if (tile == _lastCited || _used.ContainsKey(tile.Path)) return true;
         if (tile.Use is not { } use) return false;
-        _used[tile.Path] = use;
+        (_used[tile.Path], _lastCited) = (use, tile);
         return true;
     }
 

@@ -84,9 +84,10 @@ internal sealed class Workshop : IDisposable
         return new(code, terminal.Output, terminal.Errors);
     }
 
-    /// <summary>All files below a folder with their bytes.</summary>
-    public static SortedDictionary<string, byte[]> Files(string folder) => new(
-        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(p => Path.GetRelativePath(folder, p).Replace('\\', '/'), File.ReadAllBytes), StringComparer.Ordinal);
+    /// <summary>All files below a folder, each with its hash.</summary>
+    public static SortedDictionary<string, string> Files(string folder) => new(
+        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(p => Path.GetRelativePath(folder, p).Replace('\\', '/'),
+            p => Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(p)))), StringComparer.Ordinal);
 
     public void Dispose() => Directory.Delete(Root, true);
 }

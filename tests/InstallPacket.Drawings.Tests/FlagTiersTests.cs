@@ -22,7 +22,7 @@ public class FlagTiersTests
         for (var i = 0; i < leaders.Length; i++)
             for (var k = i + 1; k < leaders.Length; k++)
                 Assert.False(Legs(leaders[i]).Any(a => Legs(leaders[k]).Any(b => Cross(a, b))), $"leaders {i} and {k} cross");
-    }, iter: 300);
+    }, iter: 100);
 
     [Fact]
     public void Labels_keep_apart_between_the_edges() => Flags.Sample(flags =>
@@ -34,7 +34,7 @@ public class FlagTiersTests
             Assert.True(words[i].Bottom <= 100);
             for (var k = i + 1; k < words.Length; k++) Assert.False(words[i].Overlaps(words[k]));
         }
-    }, iter: 300);
+    }, iter: 100);
 
     private static Gen<Flag[]> Flags => Gen.Select(Gen.OneOf(Gen.Double[2, 168], Gen.Double[80, 82], Gen.Double[160, 168]), Gen.Double[100, 140], Gen.Int[1, 6])
         .Select(p => new Flag(new(p.Item1, p.Item2), string.Join(' ', Enumerable.Repeat("mountain", p.Item3)), ["236° true", "0.3° up"], p.Item3 % 2 == 0)).Array[1, FlagTiers.Most];

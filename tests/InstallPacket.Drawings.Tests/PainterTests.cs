@@ -62,8 +62,45 @@ public class PainterTests
     [Fact]
     public void The_picture_is_a_sound_file_of_its_pixels()
     {
-        var png = PngPainter.Paint(Small, Fonts.Set, 254);
+        var (chunks, rows) = Read(PngPainter.Paint(Small, Fonts.Set, 254));
         Assert.Equal(0xCBF43926u, InstallPacket.Calc.Checksums.Crc32.Of("123456789"u8)); // the check value of the polynomial
+        Assert.Equal(["IHDR", "PLTE", "IDAT", "IEND"], chunks.Keys);
+        Assert.Equal([8, 3, 0, 0, 0], chunks["IHDR"][8..]);
+        Assert.Equal(205 * (1 + 400), rows.Length);
+        Assert.All(Enumerable.Range(0, 205), y => Assert.Equal(0, rows[y * 401]));
+        byte[] Colour(int x, int y) => chunks["PLTE"][(3 * rows[y * 401 + 1 + x])..][..3];
+        Assert.Equal([0x14, 0x19, 0x1C], Colour(0, 0)); // the corner lies on a line, in the ink of lines
+        Assert.Contains(Enumerable.Range(0, 400), x => Colour(x, 100) is [255, 255, 255]);
+    }
+
+    [Fact]
+    public void Colours_that_cover_most_stay_and_soft_edges_move_by_half_a_step_at_most()
+    {
+        // 40 greys of 100 pixels down to 61, then nothing but the 16 steps.
+        byte[] Grey(int g) => [(byte)g, (byte)g, (byte)(g + 1), 0];
+        byte[] pixels = [.. Enumerable.Range(0, 40).SelectMany(g => Enumerable.Repeat(Grey(5 * g), 100 - g)).SelectMany(p => p)];
+        var width = pixels.Length / 4;
+        var (chunks, rows) = Read(PngFile.Of(pixels, width, 1, pixels.Length));
+        Assert.All(Enumerable.Range(0, width), x =>
+        {
+            var entry = chunks["PLTE"][(3 * rows[1 + x])..][..3];
+            var most = pixels[4 * x] / 5 < 32 ? 0 : 8;
+            Assert.All(Enumerable.Range(0, 3), c => Assert.InRange(entry[c] - pixels[4 * x + c], -most, most));
+        });
+    }
+
+    [Fact]
+    public void A_picture_with_more_colours_than_a_palette_holds_keeps_them_all()
+    {
+        byte[] pixels = [.. Enumerable.Range(0, 4096).SelectMany(i => new byte[] { (byte)(i % 16 * 17), (byte)(i / 16 % 16 * 17), (byte)(i / 256 * 17), 0 })];
+        var (chunks, rows) = Read(PngFile.Of(pixels, 64, 64, 256));
+        Assert.Equal([8, 2, 0, 0, 0], chunks["IHDR"][8..]);
+        Assert.All(Enumerable.Range(0, 4096), i => Assert.True(rows.AsSpan(i / 64 * 193 + 1 + i % 64 * 3, 3).SequenceEqual(pixels.AsSpan(4 * i, 3))));
+    }
+
+    // The chunks of a file, each checked, and the unpacked rows.
+    private static (Dictionary<string, byte[]> Chunks, byte[] Rows) Read(byte[] png)
+    {
         var chunks = new Dictionary<string, byte[]>(StringComparer.Ordinal);
         for (var at = 8; at < png.Length;)
         {
@@ -73,16 +110,10 @@ public class PainterTests
             chunks.Add(System.Text.Encoding.ASCII.GetString(named[..4]), named[4..].ToArray());
             at += 12 + length;
         }
-        Assert.Equal(["IHDR", "IDAT", "IEND"], chunks.Keys);
-        Assert.Equal([8, 2, 0, 0, 0], chunks["IHDR"][8..]);
         Assert.Equal([0xAE, 0x42, 0x60, 0x82], png[^4..]); // the known end of every PNG file
         using var rows = new MemoryStream();
         using (var zlib = new System.IO.Compression.ZLibStream(new MemoryStream(chunks["IDAT"]), System.IO.Compression.CompressionMode.Decompress)) zlib.CopyTo(rows);
-        var pixels = rows.ToArray();
-        Assert.Equal(205 * (1 + 400 * 3), pixels.Length);
-        Assert.All(Enumerable.Range(0, 205), y => Assert.Equal(0, pixels[y * 1201]));
-        Assert.Equal([0x14, 0x19, 0x1C], pixels[1..4]); // the corner lies on a line, in the ink of lines
-        Assert.Contains(Enumerable.Range(0, 400), x => pixels.AsSpan(100 * 1201 + 1 + 3 * x, 3).SequenceEqual<byte>([255, 255, 255]));
+        return (chunks, rows.ToArray());
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public class PlacementTests
             Assert.True(frame.Holds(boxes[i]));
             for (var k = i + 1; k < boxes.Length; k++) Assert.False(boxes[i].Overlaps(boxes[k]));
         }
-    }, iter: 200);
+    }, iter: 100);
 
     [Fact]
     public void A_label_gives_way_to_a_line()

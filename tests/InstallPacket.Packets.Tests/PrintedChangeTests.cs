@@ -40,6 +40,14 @@ public partial class PrintedChangeTests
         Assert.True(printed > 0, "no edit changed a page");
     }
 
+    [Fact]
+    public void A_ground_mast_whose_load_path_cannot_be_calculated_has_its_pages()
+    {
+        var plan = Planned("far-meadow", DemoJobs.Load().With("far-meadow/job.yaml", "mast-length: 40 ft", "mast-length: 60 ft"))!;
+        Assert.Null(plan.Mounting.LoadPath);
+        Assert.Contains("The foot on the ground carries the weight.", Builder.Said(plan), StringComparison.Ordinal);
+    }
+
     // Null where the edit makes a job that cannot be read: then there is nothing to print. Tiles would cost time and are listed by themselves.
     private static Plan? Planned(string id, DemoJobs jobs)
     {

@@ -21,7 +21,7 @@ public class BondingTests
     [InlineData("mill-yard")]
     public void The_demo_jobs_are_bonded_by_the_rules(string job)
     {
-        var plan = DemoPlans.Of(job);
+        var plan = DemoPlans.House(job);
         Assert.All(Ids, id => Assert.False(plan.Has(id), id));
         Assert.True(plan.Bonding.Sizes.Count >= 2);
         Assert.All(plan.Bonding.Sizes, s => Assert.InRange(s.UseShare, 0, 1 + 1e-9));
@@ -37,7 +37,7 @@ public class BondingTests
     [InlineData("copper-clad-steel", 17, false)]
     public void American_gauges_stop_below_the_least_one(string metal, int gauge, bool stops)
     {
-        var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", $"    metal: {metal}\n    gauge: {gauge}\n"));
+        var plan = DemoPlans.House("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", $"    metal: {metal}\n    gauge: {gauge}\n"));
         Assert.Equal(stops, plan.Findings.Any(f => f.Id == "bond-too-small" && (string?)f.Values["what"] == "the conductor from the mast"));
         var row = plan.Bonding.Sizes.Single(s => s.Use == "the conductor from the mast");
         Assert.Equal(row.LeastMm2 / row.HasMm2, row.UseShare, 1e-9);
@@ -53,7 +53,7 @@ public class BondingTests
     [InlineData("steel", 50, false)]
     public void European_sections_stop_below_the_least_one(string metal, int section, bool stops)
     {
-        var plan = DemoPlans.Of("brook-terrace", DemoJobs.Load().With(Parts, "    metal: copper\n    cross-section: 16 mm2\n", $"    metal: {metal}\n    cross-section: {section} mm2\n"));
+        var plan = DemoPlans.House("brook-terrace", DemoJobs.Load().With(Parts, "    metal: copper\n    cross-section: 16 mm2\n", $"    metal: {metal}\n    cross-section: {section} mm2\n"));
         Assert.Equal(stops, plan.Has("bond-too-small"));
         Assert.Equal(stops, plan.Stopped);
     }
@@ -61,8 +61,8 @@ public class BondingTests
     [Fact]
     public void A_metal_without_a_size_stops_and_an_unknown_one_is_told()
     {
-        Assert.True(DemoPlans.Of("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", "    metal: steel\n    gauge: 6\n")).Stopped);
-        var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", ""));
+        Assert.True(DemoPlans.House("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", "    metal: steel\n    gauge: 6\n")).Stopped);
+        var plan = DemoPlans.House("alder-lane", DemoJobs.Load().With(Parts, "    metal: copper\n    gauge: 10\n", ""));
         Assert.Equal("bond-size-unknown", Assert.Single(plan.Findings, f => f.Id.StartsWith("bond-", StringComparison.Ordinal)).Id);
         Assert.Empty(plan.Bonding.Sizes);
         Assert.Null(plan.Bonding.Surge);
@@ -72,7 +72,7 @@ public class BondingTests
     [Fact]
     public void The_surge_follows_step_by_step_from_length_and_gauge()
     {
-        var surge = DemoPlans.Of("alder-lane").Bonding.Surge!;
+        var surge = DemoPlans.House("alder-lane").Bonding.Surge!;
         var planned = surge.Lengths.Single(l => l.Planned);
         var length = 34 * 0.3048;
         var uh = 0.2 * length * (Math.Log(4 * length / (0.127e-3 * Math.Pow(92, 26 / 39.0))) - 1);
@@ -83,17 +83,17 @@ public class BondingTests
         Assert.True(surge.Lengths[2].InductanceUh > 2 * surge.Lengths[1].InductanceUh);
         Assert.True(surge.Lengths[1].InductanceUh > 2 * surge.Lengths[0].InductanceUh);
         Assert.True(surge.StrokeMelts);
-        Assert.False(DemoPlans.Of("brook-terrace").Bonding.Surge!.StrokeMelts);
+        Assert.False(DemoPlans.House("brook-terrace").Bonding.Surge!.StrokeMelts);
     }
 
     [Fact]
     public void A_coil_adds_by_the_square_of_its_turns()
     {
-        BondSurgePlan Coiled(int turns) => DemoPlans.Of("alder-lane", DemoJobs.Load().With(Us, "bend-radius: 10 in, coils: 0", $"bend-radius: 10 in, coils: {turns}")).Bonding.Surge!;
+        BondSurgePlan Coiled(int turns) => DemoPlans.House("alder-lane", DemoJobs.Load().With(Us, "bend-radius: 10 in, coils: 0", $"bend-radius: 10 in, coils: {turns}")).Bonding.Surge!;
         Assert.Equal(0, Coiled(0).CoilUh);
         Assert.Equal(9, Coiled(6).CoilUh / Coiled(2).CoilUh, 6);
         Assert.True(Coiled(6).CoilUh > Coiled(6).Lengths.Single(l => l.Planned).InductanceUh);
-        Assert.True(DemoPlans.Of("alder-lane", DemoJobs.Load().With(Us, "bend-radius: 10 in, coils: 0", "bend-radius: 10 in, coils: 1")).Has("bond-coiled"));
+        Assert.True(DemoPlans.House("alder-lane", DemoJobs.Load().With(Us, "bend-radius: 10 in, coils: 0", "bend-radius: 10 in, coils: 1")).Has("bond-coiled"));
     }
 
     [Theory]
@@ -102,33 +102,33 @@ public class BondingTests
     [InlineData("9 ft", "above-250-v", true)]
     [InlineData("10 ft", "above-250-v", false)]
     public void Power_conductors_keep_their_distance(string distance, string circuit, bool near) => Assert.Equal(near,
-        DemoPlans.Of("alder-lane", DemoJobs.Load().With(Us, "distance: 5 ft, circuit: up-to-250-v", $"distance: {distance}, circuit: {circuit}")).Has("bond-near-power"));
+        DemoPlans.House("alder-lane", DemoJobs.Load().With(Us, "distance: 5 ft, circuit: up-to-250-v", $"distance: {distance}, circuit: {circuit}")).Has("bond-near-power"));
 
     [Fact]
     public void The_rod_takes_its_resistance_from_soil_or_measurement()
     {
         const string both = "    soil: loam\n    resistivity: 85 ohm m\n";
-        var rod = DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, both, "    soil: loam\n")).Bonding.Rod!;
+        var rod = DemoPlans.House("far-meadow", DemoJobs.Load().With(Farm, both, "    soil: loam\n")).Bonding.Rod!;
         Assert.Equal(10, rod.HighOhm!.Value / rod.LowOhm!.Value, 6);
         Assert.Equal("memory", rod.SoilProvenance);
-        var measured = DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, both, "    soil: loam\n    resistivity: 10000 ohm cm\n")).Bonding.Rod!;
+        var measured = DemoPlans.House("far-meadow", DemoJobs.Load().With(Farm, both, "    soil: loam\n    resistivity: 10000 ohm cm\n")).Bonding.Rod!;
         Assert.Equal(39.90, measured.LowOhm!.Value, 0.005);
         Assert.Equal(measured.LowOhm, measured.HighOhm);
-        Assert.Null(DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, both, "")).Bonding.Rod!.LowOhm);
+        Assert.Null(DemoPlans.House("far-meadow", DemoJobs.Load().With(Farm, both, "")).Bonding.Rod!.LowOhm);
     }
 
     [Fact]
     public void A_rod_is_joined_by_six_gauge_and_is_long_enough()
     {
-        Assert.True(DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, "    jumper: { part: bond-copper-6awg, length: 68 ft }\n", "")).Has("rod-unjoined"));
-        Assert.True(DemoPlans.Of("far-meadow", DemoJobs.Load().With(Farm, "part: bond-copper-6awg", "part: bond-copper-10awg")).Has("bond-too-small"));
-        Assert.True(DemoPlans.Of("far-meadow", DemoJobs.Load().With(Parts, "    length: 8 ft\n    diameter: 5/8 in\n", "    length: 6 ft\n    diameter: 5/8 in\n")).Has("rod-too-short"));
+        Assert.True(DemoPlans.House("far-meadow", DemoJobs.Load().With(Farm, "    jumper: { part: bond-copper-6awg, length: 68 ft }\n", "")).Has("rod-unjoined"));
+        Assert.True(DemoPlans.House("far-meadow", DemoJobs.Load().With(Farm, "part: bond-copper-6awg", "part: bond-copper-10awg")).Has("bond-too-small"));
+        Assert.True(DemoPlans.House("far-meadow", DemoJobs.Load().With(Parts, "    length: 8 ft\n    diameter: 5/8 in\n", "    length: 6 ft\n    diameter: 5/8 in\n")).Has("rod-too-short"));
     }
 
     [Fact]
     public void What_the_rod_needs_is_on_the_list()
     {
-        var items = DemoPlans.Of("far-meadow").Materials.Items;
+        var items = DemoPlans.House("far-meadow").Materials.Items;
         Assert.Equal(1, items.Single(i => i.Part == "ground-rod-8ft").Count);
         Assert.Equal(68 * 0.3048, items.Single(i => i.Part == "bond-copper-6awg").LengthM!.Value, 9);
         Assert.Equal(28 * 0.3048, items.Single(i => i.Part == "bond-copper-10awg").LengthM!.Value, 9);
@@ -138,16 +138,16 @@ public class BondingTests
     [Fact]
     public void The_larger_area_governs_the_flashes()
     {
-        var house = DemoPlans.Of("alder-lane").Bonding.Strikes!;
+        var house = DemoPlans.House("alder-lane").Bonding.Strikes!;
         double l = 40 * 0.3048, w = 28 * 0.3048, h = 27 * 0.3048;
         Assert.Equal(l * w + 6 * h * (l + w) + 9 * Math.PI * h * h, house.HouseM2!.Value, 6);
         Assert.Equal("house", house.Governs);
         Assert.Equal(2.4 * house.HouseM2.Value * 0.5e-6, house.PerYear, 12);
-        var tall = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Us, "  antenna-height: 31 ft", "  antenna-height: 45 ft")).Bonding.Strikes!;
+        var tall = DemoPlans.House("alder-lane", DemoJobs.Load().With(Us, "  antenna-height: 31 ft", "  antenna-height: 45 ft")).Bonding.Strikes!;
         Assert.Equal("mast", tall.Governs);
         Assert.True(tall.PerYear > house.PerYear);
-        Assert.Null(DemoPlans.Of("far-meadow").Bonding.Strikes);
-        Assert.Equal(1.4, DemoPlans.Of("mill-yard").Bonding.Strikes!.FlashesPerKm2Year, 9);
+        Assert.Null(DemoPlans.House("far-meadow").Bonding.Strikes);
+        Assert.Equal(1.4, DemoPlans.House("mill-yard").Bonding.Strikes!.FlashesPerKm2Year, 9);
     }
 
     [Theory]
@@ -157,7 +157,7 @@ public class BondingTests
     [InlineData("-0.3 m", "0.7 m", false)]
     public void Both_conditions_of_the_zone_are_strict(string below, string far, bool exempt)
     {
-        var plan = DemoPlans.Of("brook-terrace", Low(below, far));
+        var plan = DemoPlans.House("brook-terrace", Low(below, far));
         Assert.Equal(exempt, plan.Bonding.Zone!.Exempt);
         Assert.Equal(!exempt, plan.Bonding.MastNeeded);
         Assert.Equal(!exempt, plan.Has("bond-too-small"));
@@ -168,10 +168,10 @@ public class BondingTests
     [Fact]
     public void The_zone_is_not_granted_against_the_heights_of_the_job()
     {
-        var plan = DemoPlans.Of("brook-terrace", DemoJobs.Load().With(Eu, "below-edge: -0.3 m", "below-edge: 2.5 m"));
+        var plan = DemoPlans.House("brook-terrace", DemoJobs.Load().With(Eu, "below-edge: -0.3 m", "below-edge: 2.5 m"));
         Assert.True(plan.Has("zone-contradicted"));
         Assert.True(plan.Bonding.MastNeeded);
-        Assert.Null(DemoPlans.Of("alder-lane", DemoJobs.Load().With(Us, "  lightning: {", "  zone: { below-edge: 9 ft, out: 2 ft }\n  lightning: {")).Bonding.Zone);
+        Assert.Null(DemoPlans.House("alder-lane", DemoJobs.Load().With(Us, "  lightning: {", "  zone: { below-edge: 9 ft, out: 2 ft }\n  lightning: {")).Bonding.Zone);
     }
 
     // An antenna low on the wall, with a conductor that would be too small if it were needed.
@@ -215,7 +215,7 @@ public class BondingTests
         var job = jobs.Job("alder-lane");
         var house = job.Routing.House!;
         var moved = job with { Routing = job.Routing with { House = house with { Footprint = [.. house.Footprint.Select(p => p with { Right = p.Right + 3, Up = p.Up + 2 })] } } };
-        var here = DemoPlans.Of("alder-lane").Bonding.Strikes!.HouseM2!.Value;
+        var here = DemoPlans.House("alder-lane").Bonding.Strikes!.HouseM2!.Value;
         Assert.Equal(here, Planner.Plan(moved, jobs.Parts(), null, []).Bonding.Strikes!.HouseM2!.Value, 6);
     }
 

@@ -12,6 +12,15 @@ internal static class DemoPlans
     public static Plan Of(string id, DemoJobs? jobs = null) =>
         jobs is null ? Unchanged.GetOrAdd(id, i => new(() => Made(i, DemoJobs.Load()))).Value : Made(id, jobs);
 
+    /// <summary>The plan of a changed job without stations and tiles, for tests of the house: they add nothing there and cost time.</summary>
+    public static Plan House(string id, DemoJobs? jobs = null)
+    {
+        if (jobs is null) return Of(id);
+        var job = jobs.Job(id);
+        job = job with { Siting = job.Siting with { Terrain = null, Profiles = [] }, Reception = job.Reception with { Stations = [], Want = [] } };
+        return Planner.Plan(job, jobs.Parts(), null, []);
+    }
+
     /// <summary>A plan of its own, for tests of whether two plans are alike.</summary>
     public static Plan Made(string id, DemoJobs jobs)
     {

@@ -8,13 +8,13 @@ public class MountBaseTests
     private const string Quay = "quay-loft/job.yaml";
     private const string Alder = "alder-lane/job.yaml";
 
-    private static Plan Ballast(string old, string with) => DemoPlans.Of("quay-loft", DemoJobs.Load().With(Quay, old, with));
+    private static Plan Ballast(string old, string with) => DemoPlans.House("quay-loft", DemoJobs.Load().With(Quay, old, with));
 
     // The family eu: 1.5 of the wind against 0.9 of the weight; friction 0.4.
     [Fact]
     public void Weights_against_turning_and_sliding_follow_step_by_step()
     {
-        var plan = DemoPlans.Of("quay-loft");
+        var plan = DemoPlans.House("quay-loft");
         var (wind, ballast) = (plan.Mounting.Wind!, plan.Mounting.LoadPath!.Ballast!);
         var (top, line) = (1.5 * wind.PressurePa * 0.09, 1.5 * wind.PressurePa * 1.2);
         var width = wind.LineLoadNPerM / line;
@@ -47,7 +47,7 @@ public class MountBaseTests
     [Fact]
     public void A_wider_base_needs_less_against_turning_and_the_same_against_sliding()
     {
-        var (narrow, wide) = (DemoPlans.Of("quay-loft").Mounting.LoadPath!.Ballast!, Ballast("side: 1.2 m", "side: 1.8 m").Mounting.LoadPath!.Ballast!);
+        var (narrow, wide) = (DemoPlans.House("quay-loft").Mounting.LoadPath!.Ballast!, Ballast("side: 1.2 m", "side: 1.8 m").Mounting.LoadPath!.Ballast!);
         Assert.Equal(1.2 / 1.8, wide.TurnN / narrow.TurnN, 9);
         Assert.Equal(narrow.SlideN, wide.SlideN, 9);
         Assert.Equal(1.44 / 3.24, wide.RoofPa / narrow.RoofPa, 9);
@@ -56,7 +56,7 @@ public class MountBaseTests
     [Fact]
     public void Measured_friction_takes_the_place_of_the_low_one()
     {
-        var (low, high) = (DemoPlans.Of("quay-loft").Mounting.LoadPath!.Ballast!, Ballast("    blocks: 8\n", "    blocks: 8\n    friction: 0.6\n").Mounting.LoadPath!.Ballast!);
+        var (low, high) = (DemoPlans.House("quay-loft").Mounting.LoadPath!.Ballast!, Ballast("    blocks: 8\n", "    blocks: 8\n    friction: 0.6\n").Mounting.LoadPath!.Ballast!);
         Assert.Equal(0.4 / 0.6, high.SlideN / low.SlideN, 9);
         Assert.Equal(low.TurnN, high.TurnN, 9);
     }
@@ -79,7 +79,7 @@ public class MountBaseTests
     [Fact]
     public void A_foot_of_a_tripod_pulls_step_by_step_from_the_moment_at_the_feet()
     {
-        var plan = DemoPlans.Of("alder-lane", Mount("tripod", "tripod-90", "12"));
+        var plan = DemoPlans.House("alder-lane", Mount("tripod", "tripod-90", "12"));
         var (wind, length) = (plan.Mounting.Wind!, 10 * MountHand.Foot);
         var moment = wind.ForceN * length + wind.LineLoadNPerM * length * length / 2;
         var check = plan.Check("fixing", "one foot upwind");
@@ -87,11 +87,11 @@ public class MountBaseTests
         Assert.Equal((wind.ForceN + wind.LineLoadNPerM * length) / 12, check.ShearN!.Value, 6);
         // Plate of 4 mm: the thread does not change, for the screw is long enough.
         Assert.Equal(MountHand.Together(check.PullN.Value, check.ShearN.Value, MountHand.LagPull(0.42, 0.3125, 2.0625) * 1.12, MountHand.Lag516Shear(0.42, 0.004) * 1.12), check.BearsN!.Value, 6);
-        Assert.Equal(2, DemoPlans.Of("alder-lane", Mount("tripod", "tripod-90", "6")).Check("fixing", "upwind").PullN!.Value / check.PullN.Value, 9);
-        Assert.Contains("the fixing of the mount", DemoPlans.Of("alder-lane", Mount("tripod", "tripod-90", "2")).Mounting.LoadPath!.Unproved);
+        Assert.Equal(2, DemoPlans.House("alder-lane", Mount("tripod", "tripod-90", "6")).Check("fixing", "upwind").PullN!.Value / check.PullN.Value, 9);
+        Assert.Contains("the fixing of the mount", DemoPlans.House("alder-lane", Mount("tripod", "tripod-90", "2")).Mounting.LoadPath!.Unproved);
     }
 
-    private static Plan Chimney(string state, string allowed, string side = "1.2 m") => DemoPlans.Of("alder-lane",
+    private static Plan Chimney(string state, string allowed, string side = "1.2 m") => DemoPlans.House("alder-lane",
         Mount("chimney-lashing", "chimney-strap-pair", "8", $"  chimney: {{ side: {side}, height: 1.5 m, strap-spacing: 3 ft 6 in, state: {state}, allowed: {allowed} }}\n"));
 
     [Theory]

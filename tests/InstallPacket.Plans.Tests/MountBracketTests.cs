@@ -13,7 +13,7 @@ public class MountBracketTests
     private const double StandOff = 0.3;
 
     // The maker's figures stand at the provenance too: a part of the job takes the place of the library's.
-    private static Plan Gable(string figures) => DemoPlans.Of("alder-lane", DemoJobs.Load().With(Parts, GableAcross, figures)
+    private static Plan Gable(string figures) => DemoPlans.House("alder-lane", DemoJobs.Load().With(Parts, GableAcross, figures)
         .With(Parts, "{ mass: \"memory: class of bracket\", stand-off: \"memory: class of bracket\", plate: \"memory: class of bracket\", across: \"memory: class of bracket\" }\n  wall-bracket:", Provenance(figures) + "\n  wall-bracket:"));
 
     private static string Provenance(string figures) =>
@@ -24,7 +24,7 @@ public class MountBracketTests
     [Fact]
     public void Pull_and_shear_of_a_screw_follow_step_by_step_from_the_upper_bracket()
     {
-        var plan = DemoPlans.Of("alder-lane");
+        var plan = DemoPlans.House("alder-lane");
         var (upper, spacing) = (plan.Mounting.Wind!.UpperN, 3.5 * MountHand.Foot);
         var weight = WeightN(2.5, 3.6);
         Assert.Equal(weight, plan.Mounting.LoadPath!.WeightN!.Value, 6);
@@ -40,7 +40,7 @@ public class MountBracketTests
     [Fact]
     public void Capacity_of_a_lag_screw_follows_step_by_step_from_timber_wind_and_wet()
     {
-        var plan = DemoPlans.Of("alder-lane");
+        var plan = DemoPlans.House("alder-lane");
         // Thread of half the length and 1/2 in, less the tip of 3/16 in.
         var pull = MountHand.LagPull(0.42, 0.3125, 3.5 / 2 + 0.5 - 0.1875) * 1.6 * 0.7;
         var shear = MountHand.Lag516Shear(0.42, Plate) * 1.6 * 0.7;
@@ -57,18 +57,18 @@ public class MountBracketTests
     [Fact]
     public void Unknown_timber_is_taken_as_the_lightest_and_dry_timber_bears_more()
     {
-        double Pull(string timber) => DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, "timber: spruce-pine-fir, ", timber)).Result("withdrawal-adjusted");
+        double Pull(string timber) => DemoPlans.House("alder-lane", DemoJobs.Load().With(Alder, "timber: spruce-pine-fir, ", timber)).Result("withdrawal-adjusted");
         Assert.Equal(Math.Pow(0.36 / 0.50, 1.5), Pull("") / Pull("timber: douglas-fir-larch, "), 9);
-        Assert.Equal(0.7, DemoPlans.Of("alder-lane").Result("withdrawal-adjusted") / Pull("timber: spruce-pine-fir, wet: no, "), 9);
-        var dry = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, "timber: spruce-pine-fir, ", "timber: spruce-pine-fir, wet: no, "));
-        Assert.Equal(0.7, DemoPlans.Of("alder-lane").Result("lateral-adjusted") / dry.Result("lateral-adjusted"), 9);
-        Assert.Equal(1 / 0.7, DemoPlans.Of("alder-lane").Check("fixing", "along").UseShare / dry.Check("fixing", "along").UseShare, 9);
+        Assert.Equal(0.7, DemoPlans.House("alder-lane").Result("withdrawal-adjusted") / Pull("timber: spruce-pine-fir, wet: no, "), 9);
+        var dry = DemoPlans.House("alder-lane", DemoJobs.Load().With(Alder, "timber: spruce-pine-fir, ", "timber: spruce-pine-fir, wet: no, "));
+        Assert.Equal(0.7, DemoPlans.House("alder-lane").Result("lateral-adjusted") / dry.Result("lateral-adjusted"), 9);
+        Assert.Equal(1 / 0.7, DemoPlans.House("alder-lane").Check("fixing", "along").UseShare / dry.Check("fixing", "along").UseShare, 9);
     }
 
     [Fact]
     public void One_upright_line_of_screws_has_only_the_edge_of_the_plate_as_lever()
     {
-        var across = DemoPlans.Of("alder-lane");
+        var across = DemoPlans.House("alder-lane");
         var line = Gable("    stand-off: 300 mm\n    plate: 3 mm\n    edge: 20 mm\n");
         var couple = across.Mounting.LoadPath!.WeightN!.Value * StandOff / (3.5 * MountHand.Foot) / 4;
         // 120 mm between two columns, shared by two; 20 mm to the edge, shared by four: three times the pull.
@@ -80,7 +80,7 @@ public class MountBracketTests
     [Fact]
     public void Twice_the_stand_off_doubles_the_pull_of_the_wind_along_the_wall()
     {
-        var (near, far) = (DemoPlans.Of("alder-lane"), Gable("    stand-off: 600 mm\n    plate: 3 mm\n    across: 120 mm\n"));
+        var (near, far) = (DemoPlans.House("alder-lane"), Gable("    stand-off: 600 mm\n    plate: 3 mm\n    across: 120 mm\n"));
         Assert.Equal(2, far.Check("fixing", "along").PullN!.Value / near.Check("fixing", "along").PullN!.Value, 9);
         Assert.Equal(near.Check("fixing", "along").ShearN!.Value, far.Check("fixing", "along").ShearN!.Value, 9);
     }
@@ -97,7 +97,7 @@ public class MountBracketTests
     [Fact]
     public void Twice_the_free_mast_pulls_harder_by_its_moment()
     {
-        Plan Of(string free, string length) => DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, "free-length: 6 ft", "free-length: " + free).With(Alder, "  mast-length: 10 ft", "  mast-length: " + length));
+        Plan Of(string free, string length) => DemoPlans.House("alder-lane", DemoJobs.Load().With(Alder, "free-length: 6 ft", "free-length: " + free).With(Alder, "  mast-length: 10 ft", "  mast-length: " + length));
         var (a, b) = (Of("5 ft", "9 ft"), Of("10 ft", "14 ft"));
         double Upper(Plan plan, double free)
         {
@@ -115,7 +115,7 @@ public class MountBracketTests
     [Fact]
     public void Exposure_moves_the_wind_on_the_screws_by_its_pressure()
     {
-        Plan Of(string exposure) => DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, "exposure: B", "exposure: " + exposure));
+        Plan Of(string exposure) => DemoPlans.House("alder-lane", DemoJobs.Load().With(Alder, "exposure: B", "exposure: " + exposure));
         var (b, c, d) = (Of("B"), Of("C"), Of("D"));
         var (kb, kc, kd) = (Math.Max(0.70, 2.01 * Math.Pow(31 / 1200.0, 2 / 7.0)), 2.01 * Math.Pow(31 / 900.0, 2 / 9.5), 2.01 * Math.Pow(31 / 700.0, 2 / 11.5));
         Assert.Equal(kc / kb, c.Mounting.Wind!.UpperN / b.Mounting.Wind!.UpperN, 6);
@@ -126,19 +126,19 @@ public class MountBracketTests
     [Fact]
     public void Anchors_use_the_makers_figures_in_a_straight_line()
     {
-        var check = DemoPlans.Of("brook-terrace").Check("fixing", "along");
+        var check = DemoPlans.House("brook-terrace").Check("fixing", "along");
         Assert.Equal(check.PullN!.Value / 1400 + check.ShearN!.Value / 1800, check.UseShare, 9);
         Assert.Equal("stated", check.Provenance);
-        var weak = DemoPlans.Of("brook-terrace", DemoJobs.Load().With("brook-terrace/job.yaml", "pull: 1.4 kN", "pull: 0.9 kN"));
+        var weak = DemoPlans.House("brook-terrace", DemoJobs.Load().With("brook-terrace/job.yaml", "pull: 1.4 kN", "pull: 0.9 kN"));
         Assert.Equal(check.PullN.Value / 900 + check.ShearN.Value / 1800, weak.Check("fixing", "along").UseShare, 9);
         Assert.True(weak.Check("fixing", "along").UseShare > 1 && weak.Has("capacity-exceeded"));
-        Assert.False(DemoPlans.Of("brook-terrace").Has("capacity-exceeded"));
+        Assert.False(DemoPlans.House("brook-terrace").Has("capacity-exceeded"));
     }
 
     [Fact]
     public void Four_fixings_to_a_bracket_are_common_practice()
     {
-        Plan Of(int count) => DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, "lag-screw-5-16, count: 8", "lag-screw-5-16, count: " + count));
+        Plan Of(int count) => DemoPlans.House("alder-lane", DemoJobs.Load().With(Alder, "lag-screw-5-16, count: 8", "lag-screw-5-16, count: " + count));
         var row = File.ReadLines(Path.Combine(DemoJobs.Checkout, "tests/Reference/mounting/common_practice.csv")).Single(l => l.Contains(",fixings-of-a-bracket,", StringComparison.Ordinal)).Split(',');
         Assert.Equal("common practice", row[7]);
         Assert.False(Of(8).Has("bracket-fixings-few"));
@@ -150,7 +150,7 @@ public class MountBracketTests
     [Fact]
     public void One_screw_for_two_brackets_is_not_passed_in_silence()
     {
-        var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, "lag-screw-5-16, count: 8", "lag-screw-5-16, count: 1"));
+        var plan = DemoPlans.House("alder-lane", DemoJobs.Load().With(Alder, "lag-screw-5-16, count: 8", "lag-screw-5-16, count: 1"));
         Assert.Contains("the fixing of the mount", plan.Mounting.LoadPath!.Unproved);
         Assert.True(plan.Has("capacity-unknown"));
     }

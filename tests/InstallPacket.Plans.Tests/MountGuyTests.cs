@@ -9,7 +9,7 @@ public class MountGuyTests
     private static readonly double[] Supports = [0, 12 * MountHand.Foot, 22 * MountHand.Foot, 33 * MountHand.Foot];
     private const double Length = 40 * MountHand.Foot;
 
-    private static Plan Of(string old, string with) => DemoPlans.Of("far-meadow", DemoJobs.Load().With(Far, old, with));
+    private static Plan Of(string old, string with) => DemoPlans.House("far-meadow", DemoJobs.Load().With(Far, old, with));
 
     // Method of forces: the mast as a free beam on foot and upper ring, the two supports between give no way. Deflections by the beam's influence
     // coefficients (unit loads, integrated numerically), the stiffness cancels.
@@ -37,7 +37,7 @@ public class MountGuyTests
     [Fact]
     public void Forces_of_foot_stand_off_and_rings_agree_with_the_method_of_forces()
     {
-        var wind = DemoPlans.Of("far-meadow").Mounting.Wind!;
+        var wind = DemoPlans.House("far-meadow").Mounting.Wind!;
         var expected = Reactions(wind.ForceN, wind.LineLoadNPerM);
         Assert.Equal(4, wind.Supports.Count);
         for (var i = 0; i < 4; i++)
@@ -66,7 +66,7 @@ public class MountGuyTests
     [Fact]
     public void The_mast_is_a_column_under_all_that_the_guys_push_down()
     {
-        var plan = DemoPlans.Of("far-meadow");
+        var plan = DemoPlans.House("far-meadow");
         double Down(int ring, double height)
         {
             var push = Math.Abs(plan.Mounting.Wind!.Supports[ring + 2].ForceN);
@@ -85,7 +85,7 @@ public class MountGuyTests
     [Fact]
     public void More_pull_in_still_air_loads_wire_anchor_and_column()
     {
-        var (some, more) = (DemoPlans.Of("far-meadow"), Of("pretension: 100 lbf", "pretension: 200 lbf"));
+        var (some, more) = (DemoPlans.House("far-meadow"), Of("pretension: 100 lbf", "pretension: 200 lbf"));
         Assert.Equal(100 * MountHand.Pound, more.Mounting.LoadPath!.Guys[1].TensionN - some.Mounting.LoadPath!.Guys[1].TensionN, 6);
         var down = 4 * (22 / Math.Sqrt(22 * 22 + 400) + 33 / Math.Sqrt(33 * 33 + 400)) * 100 * MountHand.Pound;
         Assert.Equal(down, more.Check("mast-column").DemandN!.Value - some.Check("mast-column").DemandN!.Value, 6);
@@ -97,7 +97,7 @@ public class MountGuyTests
     {
         var plan = Of("ring: 33 ft, count: 4, anchor-radius: 20 ft", "ring: 33 ft, count: 4, anchor-radius: 18 ft");
         Assert.Equal(Severity.Stop, plan.Finding("guy-angle-small").Severity);
-        Assert.False(DemoPlans.Of("far-meadow").Has("guy-angle-small"));
+        Assert.False(DemoPlans.House("far-meadow").Has("guy-angle-small"));
     }
 
     // European practice: the tube must be safe without its guys.
@@ -105,12 +105,12 @@ public class MountGuyTests
     public void In_europe_the_tube_is_judged_without_its_guys()
     {
         var guys = "  guys:\n    part: guy-wire-5\n    pretension: 300 N\n    sets:\n      - { ring: 3 m, count: 4, anchor-radius: 3 m }\n    anchor: ring bolts\n    anchor-pull: 5 kN\n";
-        var (free, guyed) = (DemoPlans.Of("mill-yard"), DemoPlans.Of("mill-yard", DemoJobs.Load().With("mill-yard/job.yaml", "  wind: {", guys + "  wind: {")));
+        var (free, guyed) = (DemoPlans.House("mill-yard"), DemoPlans.Of("mill-yard", DemoJobs.Load().With("mill-yard/job.yaml", "  wind: {", guys + "  wind: {")));
         Assert.Equal(free.Mounting.Wind!.MomentNm, guyed.Mounting.Wind!.MomentNm, 6);
         Assert.Equal(2, guyed.Mounting.Wind.Supports.Count);
         Assert.Single(guyed.Mounting.LoadPath!.Guys);
         // In the family us the ring takes part: the free mast is shorter.
-        var us = DemoPlans.Of("far-meadow").Mounting.Wind!;
+        var us = DemoPlans.House("far-meadow").Mounting.Wind!;
         Assert.Equal(7 * MountHand.Foot, us.FreeM, 9);
     }
 }

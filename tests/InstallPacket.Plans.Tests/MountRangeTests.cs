@@ -23,7 +23,7 @@ public class MountRangeTests
         var job = new JobReader(jobs, parts).Read(id).Job!;
         // Stations add nothing here and cost time.
         job = job with { Siting = job.Siting with { Terrain = null }, Reception = job.Reception with { Stations = [], Want = [] } };
-        Gen.Double[0, 1].Array[56].Sample(dice => PlanJson.Text(PlanJson.Tree(Planner.Plan(job with { Mounting = Section(job, new Dice(dice)) }, parts, null, []))).Length > 0, iter: 150);
+        Gen.Double[0, 1].Array[56].Sample(dice => PlanJson.Text(PlanJson.Tree(Planner.Plan(job with { Mounting = Section(job, new Dice(dice)) }, parts, null, []))).Length > 0, iter: 80);
     }
 
     private static MountingSection Section(Job job, Dice d)

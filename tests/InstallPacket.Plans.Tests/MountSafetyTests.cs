@@ -8,7 +8,7 @@ public class MountSafetyTests
     private const string Alder = "alder-lane/job.yaml";
     private const string Antennas = "_shared/parts/antennas.yaml";
 
-    private static Plan Of(params (string Old, string With)[] edits) => DemoPlans.Of("alder-lane", edits.Aggregate(DemoJobs.Load(), (jobs, e) => jobs.With(Alder, e.Old, e.With)));
+    private static Plan Of(params (string Old, string With)[] edits) => DemoPlans.House("alder-lane", edits.Aggregate(DemoJobs.Load(), (jobs, e) => jobs.With(Alder, e.Old, e.With)));
 
     private static bool Warns(Plan plan, string hazard) => plan.Mounting.Hazards.Any(h => h.Id == hazard);
 
@@ -19,9 +19,9 @@ public class MountSafetyTests
         var outline = "    outline:\n      - { count: 20, width: 10 mm, length: 500 mm, faces: front }\n      - { count: 1, width: 200 mm, length: 200 mm, faces: front }\n      - { count: 1, width: 20 mm, length: 1.5 m, form: square, faces: side }\n";
         const string area = "    mass: 2.5 kg\n    wind-area: 0.16 m2\n";
         var jobs = DemoJobs.Load().With(Antennas, area, "    mass: 2.5 kg\n" + outline);
-        var plan = DemoPlans.Of("alder-lane", jobs);
+        var plan = DemoPlans.House("alder-lane", jobs);
         Assert.Equal(1.2 * (20 * 0.01 * 0.5 + 0.2 * 0.2), plan.Mounting.Wind!.AreaM2, 9);
-        var stated = DemoPlans.Of("alder-lane", DemoJobs.Load().With(Antennas, area, "    mass: 2.5 kg\n    wind-area: 0.168 m2\n"));
+        var stated = DemoPlans.House("alder-lane", DemoJobs.Load().With(Antennas, area, "    mass: 2.5 kg\n    wind-area: 0.168 m2\n"));
         Assert.Equal(stated.Mounting.Wind!.ForceN, plan.Mounting.Wind.ForceN, 9);
         Assert.Equal(stated.Check("fixing", "along").UseShare, plan.Check("fixing", "along").UseShare, 9);
     }
@@ -30,7 +30,7 @@ public class MountSafetyTests
     [Fact]
     public void A_ladder_is_long_enough_and_bears_the_person()
     {
-        var ladder = DemoPlans.Of("alder-lane").Mounting.Ladder!;
+        var ladder = DemoPlans.House("alder-lane").Mounting.Ladder!;
         var sin = Math.Sin(Math.Acos(0.25));
         Assert.Equal(25 * MountHand.Foot / sin, ladder.WorkingM, 9);
         Assert.Equal(ladder.WorkingM / 4, ladder.FootM, 9);
@@ -108,7 +108,7 @@ public class MountSafetyTests
     public void Buried_services_matter_only_where_the_ground_is_opened()
     {
         Assert.False(Warns(Of(("buried: none", "buried: unmarked")), "buried"));
-        Plan Far(string word) => DemoPlans.Of("far-meadow", DemoJobs.Load().With("far-meadow/job.yaml", "buried: marked", "buried: " + word));
+        Plan Far(string word) => DemoPlans.House("far-meadow", DemoJobs.Load().With("far-meadow/job.yaml", "buried: marked", "buried: " + word));
         Assert.False(Warns(Far("none"), "buried"));
         Assert.Equal("marked", Far("marked").Mounting.Hazards.Single(h => h.Id == "buried").State);
         Assert.True(Far("unmarked").Has("buried-unmarked"));
@@ -129,8 +129,8 @@ public class MountSafetyTests
     public void The_sheet_lists_only_what_applies()
     {
         Assert.Equal(["overhead-wires", "height", "roof", "weather", "falling-objects", "ballast"],
-            DemoPlans.Of("quay-loft").Mounting.Hazards.Select(h => h.Id).Where(h => h is not ("mains" or "live-internet" or "stray-voltage" or "attic" or "drilling" or "asbestos")));
-        Assert.True(Warns(DemoPlans.Of("far-meadow"), "guys"));
+            DemoPlans.House("quay-loft").Mounting.Hazards.Select(h => h.Id).Where(h => h is not ("mains" or "live-internet" or "stray-voltage" or "attic" or "drilling" or "asbestos")));
+        Assert.True(Warns(DemoPlans.House("far-meadow"), "guys"));
         Assert.False(Warns(Of(), "guys") || Warns(Of(), "ballast") || Warns(Of(), "chimney") || Warns(Of(), "old-mast"));
         Assert.True(Warns(Of(), "live-internet"));
         Assert.False(Warns(Of(("  existing-internet: coax\n", "  existing-internet: none\n")), "live-internet"));

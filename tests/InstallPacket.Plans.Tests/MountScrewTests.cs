@@ -9,13 +9,13 @@ public class MountScrewTests
     private const string Parts = "_shared/parts/hardware.yaml";
     private const double Plate = 0.003;
 
-    private static Plan Fixing(string old, string with) => DemoPlans.Of("alder-lane", DemoJobs.Load().With(Alder, old, with));
+    private static Plan Fixing(string old, string with) => DemoPlans.House("alder-lane", DemoJobs.Load().With(Alder, old, with));
 
     // The full value needs seven diameters, 2 3/16 in.
     [Fact]
     public void A_screw_near_the_end_of_the_timber_bears_less_shear_and_the_same_pull()
     {
-        var (full, near) = (DemoPlans.Of("alder-lane"), Fixing("end-distance: 4 in", "end-distance: 1 1/2 in"));
+        var (full, near) = (DemoPlans.House("alder-lane"), Fixing("end-distance: 4 in", "end-distance: 1 1/2 in"));
         Assert.Equal(1.5 / (7 * 0.3125), near.Result("lateral-adjusted") / full.Result("lateral-adjusted"), 9);
         Assert.Equal(full.Result("withdrawal-adjusted"), near.Result("withdrawal-adjusted"), 9);
         Assert.False(near.Has("fixing-too-near"));
@@ -25,7 +25,7 @@ public class MountScrewTests
     [Fact]
     public void A_gap_shortens_the_thread_and_makes_a_lever_of_the_screw()
     {
-        var (tight, gap) = (DemoPlans.Of("alder-lane"), Fixing("edge-distance: 1 3/4 in", "edge-distance: 1 3/4 in, gap: 1 1/2 in"));
+        var (tight, gap) = (DemoPlans.House("alder-lane"), Fixing("edge-distance: 1 3/4 in", "edge-distance: 1 3/4 in, gap: 1 1/2 in"));
         var left = 3.5 - Plate / MountHand.Inch - 1.5 - 0.1875;
         Assert.Equal(left / 2.0625, gap.Result("withdrawal-adjusted") / tight.Result("withdrawal-adjusted"), 9);
         var plain = MountHand.Lag516Shear(0.42, Plate, 1.5 * MountHand.Inch);
@@ -39,10 +39,10 @@ public class MountScrewTests
     public void A_stated_thread_goes_before_the_standard_one()
     {
         var jobs = DemoJobs.Load().With(Parts, "    length: 3 1/2 in\n    torque: 10 lbf ft\n    provenance: { ", "    length: 3 1/2 in\n    thread: 1 1/2 in\n    torque: 10 lbf ft\n    provenance: { thread: \"memory: m\", ");
-        Assert.Equal((1.5 - 0.1875) / 2.0625, DemoPlans.Of("alder-lane", jobs).Result("withdrawal-adjusted") / DemoPlans.Of("alder-lane").Result("withdrawal-adjusted"), 9);
+        Assert.Equal((1.5 - 0.1875) / 2.0625, DemoPlans.House("alder-lane", jobs).Result("withdrawal-adjusted") / DemoPlans.Of("alder-lane").Result("withdrawal-adjusted"), 9);
     }
 
-    private static Plan Thin(string diameter, string length, string more = "") => DemoPlans.Of("alder-lane", DemoJobs.Load()
+    private static Plan Thin(string diameter, string length, string more = "") => DemoPlans.House("alder-lane", DemoJobs.Load()
         .With(Parts, "    form: lag-screw\n    diameter: 5/16 in\n    length: 3 1/2 in\n    torque: 10 lbf ft\n    provenance: { ", $"    form: wood-screw\n    diameter: {diameter}\n    length: {length}\n    thread: 2 in\n    torque: 10 lbf ft\n    provenance: {{ thread: \"memory: m\", ")
         .With(Alder, "pilot: 3/16 in, into: \"4x4 blocking between the gable studs", $"pilot: 1/8 in{more}, into: \"4x4 blocking between the gable studs"));
 

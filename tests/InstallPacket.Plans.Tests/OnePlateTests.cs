@@ -22,7 +22,7 @@ public class OnePlateTests
     internal static DemoJobs Jobs(string screws = "lag-screw-5-16, count: 4, pilot: 3/16 in, into: blocking, timber: spruce-pine-fir") => DemoJobs.Load()
         .With(Pine, "  part: eave-bracket\n", "  part: eave-bracket-one-plate\n").With(Pine, "  spacing: 2 ft\n", "").With(Pine, Lags, screws);
 
-    private static Plan Of(DemoJobs jobs) => DemoPlans.Of("pine-corner", jobs);
+    private static Plan Of(DemoJobs jobs) => DemoPlans.House("pine-corner", jobs);
 
     private static Plan Plate(string holes) => Of(Jobs().With(Parts, Pattern, holes));
 
@@ -202,15 +202,15 @@ public class OnePlateTests
         Assert.Equal(4, steps.Single(s => s.Id == "plate-mark").Count);
         Assert.Contains(steps, s => s.Id == "set-arm");
         Assert.DoesNotContain(steps, s => s.Id == "level-mark");
-        Assert.Contains(DemoPlans.Of("pine-corner").Handover.Steps, s => s.Id == "level-mark");
-        Assert.Null(DemoPlans.Of("pine-corner").Mounting.Plate);
+        Assert.Contains(DemoPlans.House("pine-corner").Handover.Steps, s => s.Id == "level-mark");
+        Assert.Null(DemoPlans.House("pine-corner").Mounting.Plate);
     }
 
     // Boxes on the wall have screws of their own, which no check of the mount counts.
     [Fact]
     public void Fixings_of_devices_are_bought_and_stand_in_their_step_and_hold_no_mast()
     {
-        var (plain, fixedOn) = (DemoPlans.Of("pine-corner"), Of(Device(DemoJobs.Load())));
+        var (plain, fixedOn) = (DemoPlans.House("pine-corner"), Of(Device(DemoJobs.Load())));
         var item = fixedOn.Materials.Items.Single(i => i.Part == "pan-head-screw-4x30");
         Assert.Equal((3, "G1"), (item.Count, item.For));
         Assert.Equal((3, "pan-head-screw-4x30"), (fixedOn.Cabling.Elements.Single(e => e.Id == "G1").Fixing!.Count, fixedOn.Cabling.Elements.Single(e => e.Id == "G1").Fixing!.Part));

@@ -28,7 +28,7 @@ public class GeoTiffHostileTests
             var bytes = seed.ToArray();
             foreach (var (at, value) in changes) bytes[at % bytes.Length] = value;
             return HeightsOrRefusal(bytes);
-        }, iter: 2000);
+        }, iter: 800);
 
     // Most of the file is blocks: here every change falls on header, directory and values.
     [Fact]
@@ -38,7 +38,7 @@ public class GeoTiffHostileTests
             var bytes = seed.ToArray();
             foreach (var (at, value) in changes) bytes[at % bytes.Length] = value;
             return HeightsOrRefusal(bytes);
-        }, iter: 2000);
+        }, iter: 800);
 
     // The packed bytes alone: the decoders meet every kind of damage.
     [Fact]
@@ -49,7 +49,7 @@ public class GeoTiffHostileTests
             var half = bytes.Length * 2 / 3;
             foreach (var (at, value) in changes) bytes[half + at % (bytes.Length - half)] = value;
             return HeightsOrRefusal(bytes);
-        }, iter: 2000);
+        }, iter: 800);
 
     [Fact]
     public void Cut_files() => Gen.Select(Gen.OneOf(Seeds), Gen.Int[0, 1_000_000]).Sample((seed, at) => HeightsOrRefusal(seed[..(at % seed.Length)]), iter: 1500);

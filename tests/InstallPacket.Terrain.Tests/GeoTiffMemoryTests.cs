@@ -49,13 +49,13 @@ public class GeoTiffMemoryTests
         using var file = new LargeFile(rowsPerStrip);
         var (at, cache) = Open(file);
         var before = file.BytesRead;
-        for (var row = 3000; row < 4000; row++)
+        for (var row = 3000; row < 3400; row++)
         {
             Assert.Equal(LargeFile.Sample(row, 15_999), at(row, 15_999));
             Assert.Equal(LargeFile.Sample(row + 1, 15_998), at(row + 1, 15_998));
             Assert.InRange(cache.Bytes, 0, Room);
         }
-        Assert.InRange(file.BytesRead - before, 1000 * 32_000, 1000 * 32_000 + 2 * Band);
+        Assert.InRange(file.BytesRead - before, 400 * 32_000, 400 * 32_000 + 2 * Band);
     }
 
     [Fact]

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
-using System.Text;
 
 namespace InstallPacket.Calc.Work;
 
@@ -12,19 +11,15 @@ namespace InstallPacket.Calc.Work;
 [InterpolatedStringHandler]
 public sealed class Subject : IEquatable<Subject>
 {
-    private readonly StringBuilder _text;
-    private readonly List<(string? Literal, object? Name)> _pieces;
+    private readonly List<Piece> _pieces;
     private string? _whole;
 
     /// <summary>Begins an interpolated subject; the compiler calls it.</summary>
-    public Subject(int literalLength, int formattedCount)
-    {
-        _text = new(literalLength + 12 * formattedCount);
-        _pieces = new(2 * formattedCount + 1);
-    }
+    public Subject(int literalLength, int formattedCount) => _pieces = new(2 * formattedCount + (literalLength > 0 ? 1 : 0));
 
     /// <summary>Names and phrases in order: a literal of the form, or a name, which is a text or a subject of its own.</summary>
-    public IReadOnlyList<(string? Literal, object? Name)> Pieces => _pieces;
+    public IReadOnlyList<(string? Literal, object? Name)> Pieces =>
+        [.. _pieces.Select(p => p.Of is Subject of ? (null, of) : p.IsName ? (null, (object?)p.Text) : (p.Text, (object?)null))];
 
     /// <summary>A name or a set phrase.</summary>
     public static implicit operator Subject(string name) => FromString(name);
@@ -38,30 +33,20 @@ public sealed class Subject : IEquatable<Subject>
     }
 
     /// <summary>A piece of the form; the compiler calls it.</summary>
-    public void AppendLiteral(string literal)
-    {
-        _text.Append(literal);
-        _pieces.Add((literal, null));
-    }
+    public void AppendLiteral(string literal) => _pieces.Add(new(literal, false));
 
     /// <summary>A name; the compiler calls it.</summary>
-    public void AppendFormatted(string name)
-    {
-        _text.Append(name);
-        _pieces.Add((null, name));
-    }
+    public void AppendFormatted(string name) => _pieces.Add(new(name, true));
 
     /// <summary>A subject in a subject; the compiler calls it.</summary>
     public void AppendFormatted(Subject subject)
     {
         ArgumentNullException.ThrowIfNull(subject);
-        _text.Append(subject._text);
-        _pieces.Add((null, subject));
+        _pieces.Add(new(subject, true));
     }
 
     /// <summary>A number; the compiler calls it.</summary>
-    public void AppendFormatted<T>(T number, string? format = null) where T : IFormattable =>
-        AppendFormatted(number.ToString(format, CultureInfo.InvariantCulture));
+    public void AppendFormatted<T>(T number, string? format = null) where T : IFormattable => _pieces.Add(new(number, true, format));
 
     /// <inheritdoc/>
     public bool Equals(Subject? other) => other is not null && ToString() == other.ToString();
@@ -73,5 +58,11 @@ public sealed class Subject : IEquatable<Subject>
     public override int GetHashCode() => ToString().GetHashCode(StringComparison.Ordinal);
 
     /// <summary>The text by which rows are told apart.</summary>
-    public override string ToString() => _whole ??= _text.ToString();
+    public override string ToString() => _whole ??= string.Concat(_pieces.Select(p => p.Text));
+
+    // Numbers are written out when somebody asks: most trials of a plan are never read.
+    private readonly record struct Piece(object Of, bool IsName, string? Format = null)
+    {
+        public string Text => Of is IFormattable number ? number.ToString(Format, CultureInfo.InvariantCulture) : Of.ToString() ?? "";
+    }
 }

@@ -132,10 +132,9 @@ public sealed class Converted(Term of, double factor) : Term(of.Number * factor)
 /// <summary>One application of a formula: what was put in, and what came out.</summary>
 /// <param name="formula">The formula.</param>
 /// <param name="about">What it was applied to.</param>
-/// <param name="subject">The same as a text, for example <c>RF 21 at outlet kitchen</c>.</param>
 /// <param name="inputs">The inputs, in the order and the units of the formula.</param>
 /// <param name="result">The result, in the unit of the formula.</param>
-public sealed class Row(Formula formula, Subject about, string subject, IReadOnlyList<Term> inputs, double result) : Term(result)
+public sealed class Row(Formula formula, Subject about, IReadOnlyList<Term> inputs, double result) : Term(result)
 {
     /// <summary>The formula.</summary>
     public Formula Formula { get; } = formula;
@@ -143,8 +142,8 @@ public sealed class Row(Formula formula, Subject about, string subject, IReadOnl
     /// <summary>What it was applied to.</summary>
     public Subject About { get; } = about;
 
-    /// <summary>The same as a text, which tells the rows of a formula apart.</summary>
-    public string Subject { get; } = subject;
+    /// <summary>The same as a text, for example <c>RF 21 at outlet kitchen</c>; it tells the rows of a formula apart.</summary>
+    public string Subject => About.ToString();
 
     /// <summary>The inputs, in the order and the units of the formula.</summary>
     public IReadOnlyList<Term> Inputs { get; } = inputs;

@@ -6,7 +6,8 @@ namespace InstallPacket.Calc.Work;
 /// The workings of one planner: it applies formulas to terms and keeps each application as a row. Nobody else sees them until the planner
 /// hands them over, so that a trial leaves no trace.
 /// </summary>
-public sealed class Workings
+/// <param name="kept">Whether rows are kept; a trial of which only the result is asked has no use for them.</param>
+public sealed class Workings(bool kept = true)
 {
     private readonly List<Row> _rows = [];
     private readonly Dictionary<(string Formula, string Subject), Row> _byKey = [];
@@ -25,7 +26,7 @@ public sealed class Workings
     {
         ArgumentNullException.ThrowIfNull(formula);
         var method = formula.Method ?? throw new InvalidOperationException($"The formula {formula.Id} has no method of its own.");
-        return Keep(formula, subject, inputs, () => method(Numbers(formula, inputs)));
+        return Before(formula, subject, inputs) ?? Add(new(formula, subject, inputs, method(Numbers(formula, inputs))));
     }
 
     /// <summary>Applies a formula whose method needs more than its listed inputs: a profile, a table, a tree of forces.</summary>
@@ -40,7 +41,7 @@ public sealed class Workings
     public Row Apply<TCase>(Formula<TCase> formula, TCase data, Subject subject, params Term[] inputs)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return Keep(formula, subject, inputs, () => formula.MethodOf(data, Numbers(formula, inputs)));
+        return Before(formula, subject, inputs) ?? Add(new(formula, subject, inputs, formula.MethodOf(data, Numbers(formula, inputs))));
     }
 
     /// <summary>Takes over the rows of another planner.</summary>
@@ -49,25 +50,27 @@ public sealed class Workings
     public void Take(Workings other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        foreach (var row in other._rows) Keep(row.Formula, row.About, row.Inputs, () => row, row);
+        foreach (var row in other._rows)
+            if (Before(row.Formula, row.About, row.Inputs) is null) Add(row);
     }
 
-    private Row Keep(Formula formula, Subject subject, IReadOnlyList<Term> inputs, Func<double> result, Row? made = null)
+    private Row? Before(Formula formula, Subject subject, IReadOnlyList<Term> inputs)
     {
-        var text = made?.Subject ?? subject.ToString();
-        if (_byKey.TryGetValue((formula.Id, text), out var before))
+        if (!kept || !_byKey.TryGetValue((formula.Id, subject.ToString()), out var before)) return null;
+        for (var i = 0; i < inputs.Count; i++)
         {
-            for (var i = 0; i < inputs.Count; i++)
-            {
-                if (!before.Inputs[i].Number.Equals(inputs[i].Number))
-                    throw new InvalidOperationException(FormattableString.Invariant(
-                        $"{formula.Id} was applied to '{text}' with {formula.Inputs[i].Sign} = {before.Inputs[i].Number} and {inputs[i].Number}."));
-            }
-            return before;
+            if (!before.Inputs[i].Number.Equals(inputs[i].Number))
+                throw new InvalidOperationException(FormattableString.Invariant(
+                    $"{formula.Id} was applied to '{subject}' with {formula.Inputs[i].Sign} = {before.Inputs[i].Number} and {inputs[i].Number}."));
         }
-        var row = made ?? new Row(formula, subject, text, inputs, result());
+        return before;
+    }
+
+    private Row Add(Row row)
+    {
+        if (!kept) return row;
         _rows.Add(row);
-        _byKey.Add((formula.Id, text), row);
+        _byKey.Add((row.Formula.Id, row.Subject), row);
         return row;
     }
 

@@ -117,6 +117,11 @@ internal sealed class OutputFolder : IDisposable
             try
             {
                 var held = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+                if (!held.CanSeek)
+                {
+                    held.Dispose();
+                    throw new OutputException($"{path} is no file; remove it and run again");
+                }
                 if (held.Length == 0) held.Write(System.Text.Encoding.UTF8.GetBytes(MarkText));
                 held.Flush(true);
                 return held;

@@ -66,7 +66,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
     // Below one chance in ten a channel would surprise nobody by staying away.
     private NotWantedChannel[] NotWanted()
     {
-        var quiet = new StepPlanner(job, routing);
+        var quiet = new StepPlanner(job, routing, kept: false);
         var budgets = _chain.Outlets.Select(o => new OutletBudget(job, quiet, _loads, _chain, o)).ToArray();
         foreach (var s in reception.Stations.Where(s => !s.Wanted && s.Calculated && budgets.Length > 0)) CheckNotWantedTooStrong(s,
             budgets);

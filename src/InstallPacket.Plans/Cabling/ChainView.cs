@@ -5,6 +5,10 @@ internal sealed class ChainView(CablingSection cabling)
 {
     private readonly Dictionary<string, Element> _byId = cabling.Chain.ToDictionary(e => e.Id, StringComparer.Ordinal);
 
+    // Without a second input anywhere the way is the same at every frequency.
+    private readonly bool _oneWay = cabling.Chain.All(e => e.Second is null);
+    private readonly Dictionary<(string Id, double? FrequencyMHz), IReadOnlyList<Element>> _paths = [];
+
     /// <summary>The first antenna: the one at the first inputs.</summary>
     public Element Root => PathTo(Outlets.FirstOrDefault() ?? cabling.Chain[0])[0];
 
@@ -25,6 +29,13 @@ internal sealed class ChainView(CablingSection cabling)
     /// <param name="frequencyMHz">At a combiner the way leads through the input whose band holds this frequency; without one, through the
     /// first input.</param>
     public IReadOnlyList<Element> PathTo(Element e, double? frequencyMHz = null)
+    {
+        if (_oneWay) frequencyMHz = null;
+        if (!_paths.TryGetValue((e.Id, frequencyMHz), out var path)) _paths.Add((e.Id, frequencyMHz), path = Way(e, frequencyMHz));
+        return path;
+    }
+
+    private List<Element> Way(Element e, double? frequencyMHz)
     {
         var path = new List<Element> { e };
         while (Feeder(path[^1], frequencyMHz) is { } from) path.Add(_byId[from]);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
@@ -6,9 +5,12 @@ using InstallPacket.Calc.Quantities;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>Turns cables and parts into stages with gain and noise figure at a frequency and a cable temperature.</summary>
-internal sealed class StepPlanner(Job job, RoutingPlan routing)
+/// <param name="job">The job.</param>
+/// <param name="routing">Its runs with their lengths.</param>
+/// <param name="kept">Whether the workings are kept; see <see cref="Workings"/>.</param>
+internal sealed class StepPlanner(Job job, RoutingPlan routing, bool kept = true)
 {
-    private readonly Workings _work = new();
+    private readonly Workings _work = new(kept);
     private readonly FindingList _findings = new();
 
     /// <summary>The workings of the chain.</summary>
@@ -26,7 +28,11 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     private readonly Dictionary<string, IReadOnlyList<AttenuationPoint>> _tables = new(StringComparer.Ordinal);
 
     // The outlets share their runs: what a cable loses is asked for again and again.
-    private readonly Dictionary<(Subject Subject, double FrequencyMHz, double Celsius), Term> _losses = [];
+    private readonly Dictionary<(string Cable, string Id, double FrequencyMHz, double Celsius), Term> _losses = [];
+    private readonly Dictionary<(string Run, double FrequencyMHz, double Celsius), ChainStep> _runSteps = [];
+    private readonly Dictionary<(string Element, int Output, double FrequencyMHz), ChainStep> _partSteps = [];
+    private readonly Dictionary<string, RunPlan> _runs = routing.Runs.ToDictionary(r => r.Id, StringComparer.Ordinal);
+    private readonly Dictionary<string, CablePart> _cables = job.Routing.Runs.ToDictionary(r => r.Id, r => r.Cable, StringComparer.Ordinal);
 
     /// <summary>Steps from the antenna's terminals to the output of the last element of a path.</summary>
     public IReadOnlyList<ChainStep> Steps(IReadOnlyList<Element> path, double frequencyMHz, double celsius)
@@ -36,8 +42,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         {
             var e = path[i];
             var second = path[i - 1].Id == e.Second;
-            if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(Lossy($"run {run}", e,
-                RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, celsius)));
+            if ((second ? e.SecondRun : e.Run) is { } run) steps.Add(RunStep(e, run, frequencyMHz, celsius));
             // The last element of a path is looked at behind its own socket or its first output; the others behind the output that goes on.
             var output = i < path.Count - 1 ? path[i + 1].Second == e.Id ? path[i + 1].SecondPort : path[i + 1].FromPort
                 : e.Part is OutletPart ? 0 : 1;
@@ -50,16 +55,14 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
     public double UncertaintyDb(IReadOnlyList<Element> path, double frequencyMHz) =>
         path.Skip(1).Select((e, i) => path[i].Id == e.Second ? e.SecondRun : e.Run).OfType<string>().Sum(run =>
         {
-            var cable = job.Routing.Runs.First(r => r.Id == run).Cable;
-            return cable.TolerancePct == 0 ? 0
-                : cable.TolerancePct / 100 * RunLoss(routing.Runs.First(r => r.Id == run), frequencyMHz, ReferenceC);
+            var tolerancePct = _cables[run].TolerancePct;
+            return tolerancePct == 0 ? 0 : tolerancePct / 100 * RunLoss(run, frequencyMHz, ReferenceC);
         });
 
     /// <summary>The lead from an outlet to its receiver; it lies indoors.</summary>
-    public ChainStep FlyLead(Element outlet, double frequencyMHz) =>
-        Lossy("fly lead", outlet, CableLoss(
-            job.Cabling.FlyCable, $"fly lead {outlet.Id}", Term.Key($"cabling.chain.{outlet.Id}.fly-lead", outlet.FlyLead.Metres),
-                frequencyMHz, Indoors));
+    public ChainStep FlyLead(Element outlet, double frequencyMHz) => Lossy("fly lead", outlet, Once(("fly lead", outlet.Id, frequencyMHz,
+        Indoors), () => CableLoss(job.Cabling.FlyCable, $"fly lead {outlet.Id}",
+            Term.Key($"cabling.chain.{outlet.Id}.fly-lead", outlet.FlyLead.Metres), frequencyMHz, Indoors)));
 
     /// <summary>Gain and noise figure of the chain up to each step, with their workings.</summary>
     /// <param name="steps">The steps from the antenna terminals on.</param>
@@ -73,7 +76,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         for (var i = 0; i < steps.Count; i++)
         {
             var name = outlet is not null && i >= steps.Count - 2 ? $"{steps[i].Name} at {outlet.Id}" : steps[i].Name;
-            Subject subject = string.Create(CultureInfo.InvariantCulture, $"{name}, {frequencyMHz:0.###} MHz, {celsius:0.###} C");
+            Subject subject = $"{name}, {frequencyMHz:0.###} MHz, {celsius:0.###} C";
             sums.Add(i == 0 ? (steps[0].Gain, steps[0].Noise)
                 : (_work.Apply(CablingFormulas.ChainGain, subject, sums[^1].Gain, steps[i].Gain),
                 _work.Apply(NoiseCascade.FriisFormula, subject, sums[^1].Noise, sums[^1].Gain, steps[i].Noise)));
@@ -81,18 +84,30 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         return sums;
     }
 
-    private Term RunLoss(RunPlan run, double frequencyMHz, double celsius)
+    private ChainStep RunStep(Element e, string run, double frequencyMHz, double celsius)
     {
-        var cable = job.Routing.Runs.First(r => r.Id == run.Id).Cable;
+        if (!_runSteps.TryGetValue((run, frequencyMHz, celsius), out var step))
+            _runSteps.Add((run, frequencyMHz, celsius), step = Lossy($"run {run}", e, RunLoss(run, frequencyMHz, celsius)));
+        return step;
+    }
+
+    private Term RunLoss(string id, double frequencyMHz, double celsius) => Once(("run", id, frequencyMHz, celsius), () =>
+    {
+        var run = _runs[id];
         var outdoor = run.Lies(CableWay.Outside, CableWay.Attic, CableWay.Conduit, CableWay.Buried, CableWay.Span);
         Term temperature = !outdoor || celsius.Equals(ReferenceC) ? Indoors
             : Term.Key(celsius.Equals(job.Cabling.HotC) ? "cabling.temperature.hot" : "cabling.temperature.cold", celsius);
-        return CableLoss(cable, $"run {run.Id}", Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM), frequencyMHz, temperature);
+        return CableLoss(_cables[id], $"run {id}", Term.Plan($"routing.runs[{id}].length_m", run.LengthM), frequencyMHz, temperature);
+    });
+
+    private Term Once((string Cable, string Id, double FrequencyMHz, double Celsius) which, Func<Term> loss)
+    {
+        if (!_losses.TryGetValue(which, out var known)) _losses.Add(which, known = loss());
+        return known;
     }
 
     private Term CableLoss(CablePart cable, Subject subject, Term lengthM, double frequencyMHz, Term celsius)
     {
-        if (_losses.TryGetValue((subject, frequencyMHz, celsius), out var known)) return known;
         if (cable.AttenuationDbPer100M is not { } curve)
         {
             Missing(cable, CablePartKeys.Attenuation);
@@ -108,14 +123,19 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing)
         var factor = _work.Apply(CoaxTemperature.FactorFormula, $"{celsius.Number:0.###} C", celsius);
         Subject named = $"{subject}, {frequencyMHz:0.###} MHz, {celsius.Number:0.###} C";
         var loss = _work.Apply(CoaxLoss.LossFormula, named, alpha, lengthM, factor);
-        var joined = _work.Apply(CablingFormulas.RunLoss, named, loss, _work.Apply(CablingFormulas.JointLoss, subject, Joints));
-        _losses.Add((subject, frequencyMHz, celsius), joined);
-        return joined;
+        return _work.Apply(CablingFormulas.RunLoss, named, loss, _work.Apply(CablingFormulas.JointLoss, subject, Joints));
     }
 
     private static Given Channel(double frequencyMHz) => Term.Table(NumberTables.Channels, "centre", frequencyMHz);
 
     private ChainStep PartStep(Element e, int output, double frequencyMHz)
+    {
+        if (!_partSteps.TryGetValue((e.Id, output, frequencyMHz), out var step))
+            _partSteps.Add((e.Id, output, frequencyMHz), step = NewPartStep(e, output, frequencyMHz));
+        return step;
+    }
+
+    private ChainStep NewPartStep(Element e, int output, double frequencyMHz)
     {
         Subject label = $"{e.Id} {Word.Of(e.Part.Kind)}";
         if (e.Part is AmplifierPart part)

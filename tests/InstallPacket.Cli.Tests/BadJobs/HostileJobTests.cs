@@ -22,7 +22,7 @@ public partial class HostileJobTests
             var text = Text(id);
             foreach (var (at, number) in changes) text = WithNumber(text, at, number);
             return IsPlannedOrRefused(text);
-        }, iter: 160);
+        }, iter: 80);
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public partial class HostileJobTests
             var text = Text(id);
             foreach (var (line, a, b) in changes) text = line ? WithoutLine(text, a) : WithWord(text, a, b);
             return IsPlannedOrRefused(text);
-        }, iter: 160);
+        }, iter: 80);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public partial class HostileJobTests
             var files = new FewFiles(("job/job.yaml", job), ("job/stations.csv", stations), ("_shared/parts/base.yaml", text));
             var findings = new FindingList();
             return IsPlannedOrRefused(files, PartLibraryReader.Read(files, findings)) || findings.AnyStop;
-        }, iter: 100);
+        }, iter: 50);
     }
 
     private static string Text(string id) => File.ReadAllText(Path.Combine(DemoJobs.WrittenOut, id, "job.yaml"));

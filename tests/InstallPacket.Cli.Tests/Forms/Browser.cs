@@ -1,5 +1,8 @@
+using System.Collections.Concurrent;
 using InstallPacket.Tests;
 using PuppeteerSharp;
+
+[assembly: AssemblyFixture(typeof(InstallPacket.Cli.Tests.Forms.Browser))]
 
 namespace InstallPacket.Cli.Tests.Forms;
 
@@ -9,6 +12,7 @@ public sealed class Browser : IAsyncLifetime
     /// <summary>Where the system keeps it; the environment variable names another one.</summary>
     private static readonly string Program = Environment.GetEnvironmentVariable("INSTALLPACKET_CHROMIUM") ?? "/usr/bin/chromium";
 
+    private readonly ConcurrentDictionary<string, Lazy<Task<Phone>>> _shared = new(StringComparer.Ordinal);
     private IBrowser? _browser;
     private Workshop? _shop;
 
@@ -38,6 +42,9 @@ public sealed class Browser : IAsyncLifetime
         await page.GoToAsync(new Uri(Path.Combine(Shop.Root, firm + ".html")).AbsoluteUri);
         return phone;
     }
+
+    /// <summary>A page that is opened once, for tests that ask its functions and touch no field.</summary>
+    internal Task<Phone> Shared(string firm) => _shared.GetOrAdd(firm, f => new(() => Open(f))).Value;
 
     public async ValueTask DisposeAsync()
     {

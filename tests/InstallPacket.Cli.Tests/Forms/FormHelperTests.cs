@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace InstallPacket.Cli.Tests.Forms;
 
 /// <summary>The functions of the form's script, run in the browser.</summary>
-public class FormHelperTests(Browser browser) : IClassFixture<Browser>
+public class FormHelperTests(Browser browser)
 {
     // Each value worked out by hand from the tangents of a table.
     [Theory]
@@ -33,7 +33,7 @@ public class FormHelperTests(Browser browser) : IClassFixture<Browser>
     [InlineData("38mm", "mm", "38 mm", 0.038)]
     public async Task Length_is_read_as_a_person_writes_it(string written, string usual, string text, double metres)
     {
-        var read = await Read((await browser.Open("fernleigh")), $"readQuantity(\"{written}\", 'length', '{usual}')");
+        var read = await Read("fernleigh", $"readQuantity(\"{written}\", 'length', '{usual}')");
         Assert.Equal(text, read.GetProperty("text").GetString());
         Assert.Equal(metres, read.GetProperty("value").GetDouble(), 6);
     }
@@ -45,14 +45,14 @@ public class FormHelperTests(Browser browser) : IClassFixture<Browser>
     [InlineData("5 m 3 m", "no-number")]
     [InlineData("1/0", "no-number")]
     public async Task What_is_no_length_is_refused(string written, string problem) =>
-        Assert.Equal(problem, (await Read(await browser.Open("fernleigh"), $"readQuantity('{written}', 'length', 'ft')")).GetProperty("problem").GetString());
+        Assert.Equal(problem, (await Read("fernleigh", $"readQuantity('{written}', 'length', 'ft')")).GetProperty("problem").GetString());
 
     [Theory]
     [InlineData("43.6300 N, 99.1500 W", "43.6300 N, 99.1500 W")]
     [InlineData("43.6300, -99.1500", "43.6300 N, 99.1500 W")]
     [InlineData("-33.8712 151.2045", "33.8712 S, 151.2045 E")]
     public async Task Place_is_read_as_maps_write_it(string written, string text) =>
-        Assert.Equal(text, (await Read(await browser.Open("fernleigh"), $"readCoordinates('{written}')")).GetProperty("text").GetString());
+        Assert.Equal(text, (await Read("fernleigh", $"readCoordinates('{written}')")).GetProperty("text").GetString());
 
     [Fact]
     public async Task Free_text_comes_back_through_the_reader_of_jobs()
@@ -68,6 +68,9 @@ public class FormHelperTests(Browser browser) : IClassFixture<Browser>
         }
     }
 
-    private static async Task<JsonElement> Read(Phone phone, string call) =>
-        JsonDocument.Parse(await phone.Page.EvaluateExpressionAsync<string>($"JSON.stringify(surveyForm.{call})")).RootElement.Clone();
+    private async Task<JsonElement> Read(string firm, string call)
+    {
+        var phone = await browser.Shared(firm);
+        return JsonDocument.Parse(await phone.Page.EvaluateExpressionAsync<string>($"JSON.stringify(surveyForm.{call})")).RootElement.Clone();
+    }
 }

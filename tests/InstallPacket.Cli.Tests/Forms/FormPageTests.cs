@@ -1,10 +1,12 @@
 using System.Text.Json;
+using InstallPacket.Packets;
+using InstallPacket.Plans;
 using InstallPacket.Tests;
 
 namespace InstallPacket.Cli.Tests.Forms;
 
 /// <summary>The page itself: no network, targets for a thumb, what it keeps, what it opens.</summary>
-public class FormPageTests(Browser browser) : IClassFixture<Browser>
+public class FormPageTests(Browser browser)
 {
     // Everything that can be tapped, in all sections, with one thing in each list; a button of a choice or a tick is as large as its label.
     private const string SmallTargets = """
@@ -151,13 +153,13 @@ public class FormPageTests(Browser browser) : IClassFixture<Browser>
     }
 
     // Without the places of findings.
-    private string PlanOf(string id, string job)
+    private static string PlanOf(string id, string job)
     {
-        browser.Shop.Write($"jobs/{id}/job.yaml", job);
-        var output = Path.Combine(browser.Shop.Root, "out");
-        var run = Workshop.Run("build", id, "--jobs", browser.Shop.Jobs, "--out", output, "--force");
-        Assert.True(run.Code == 0, $"{job}\n{run.Output}\n{run.Errors}");
-        using var plan = JsonDocument.Parse(File.ReadAllText(Path.Combine(output, id, "plan.json")));
+        var jobs = DemoJobs.Load().WithFile($"{id}/job.yaml", job);
+        var reading = new JobReader(jobs, jobs.Parts()).Read(id);
+        Assert.True(reading.Job is not null, $"{job}\n{string.Join("\n", reading.Findings.Select(f => $"{f.At} {f.Id}"))}");
+        using var terrain = reading.Job.Siting.Terrain is { } tiles ? new TerrainTiles(jobs, tiles.Value) : null;
+        using var plan = JsonDocument.Parse(PlanJson.Text(PlanJson.Tree(Planner.Plan(reading.Job, jobs.Parts(), terrain, reading.Findings))));
         return string.Join("\n", Leaves(plan.RootElement, ""));
     }
 

@@ -3,7 +3,7 @@ using InstallPacket.Tests;
 namespace InstallPacket.Cli.Tests.Forms;
 
 /// <summary>The survey form, filled in as on site: what it exports builds as it is.</summary>
-public class SurveyFormTests(Browser browser) : IClassFixture<Browser>
+public class SurveyFormTests(Browser browser)
 {
     [Fact]
     public async Task Filled_in_form_exports_a_job_that_builds_without_editing_and_opens_again()

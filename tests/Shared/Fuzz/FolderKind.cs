@@ -25,7 +25,7 @@ internal sealed class FolderKind : PacketKind
 
     public override int Share => 1;
 
-    public override int InTests => 12;
+    public override int InTests => 9;
 
     protected override int Try(Random random, ITerminal terminal)
     {

@@ -15,7 +15,7 @@ internal sealed class GitKind : FuzzKind
 
     public override int Share => 1;
 
-    public override int InTests => 10;
+    public override int InTests => 4;
 
     public override void Dispose()
     {

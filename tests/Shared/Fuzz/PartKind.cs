@@ -13,7 +13,7 @@ internal sealed class PartKind : JobKind
 
     public override int Share => 10;
 
-    public override int InTests => 15;
+    public override int InTests => 8;
 
     protected override int Try(Random random, ITerminal terminal)
     {

@@ -21,7 +21,7 @@ internal sealed class StationKind : FuzzKind
 
     public override int Share => 480;
 
-    public override int InTests => 200;
+    public override int InTests => 100;
 
     public override void Dispose()
     {

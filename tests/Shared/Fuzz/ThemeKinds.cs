@@ -57,7 +57,7 @@ internal sealed class TemplateKind : SpokenKind
 
     public override int Share => 5;
 
-    public override int InTests => 8;
+    public override int InTests => 4;
 
     protected override void Damage(Random random)
     {
@@ -73,7 +73,7 @@ internal sealed class WordKind : SpokenKind
 
     public override int Share => 3;
 
-    public override int InTests => 8;
+    public override int InTests => 4;
 
     protected override void Damage(Random random)
     {
@@ -93,7 +93,7 @@ internal sealed class ThemeKind : PacketKind
 
     public override int Share => 1;
 
-    public override int InTests => 8;
+    public override int InTests => 4;
 
     protected override int Try(Random random, ITerminal terminal)
     {

@@ -15,7 +15,7 @@ internal sealed class TrialBench(CodeFamily code, ReceptionPlan reception, Routi
     public Outcome Try(Job job)
     {
         var chain = new ChainView(job.Cabling);
-        var steps = new StepPlanner(job, routing);
+        var steps = new StepPlanner(job, routing, kept: false);
         var findings = steps.Findings;
         var loads = new AmplifierLoads(job, reception, chain, steps);
         var outlets = chain.Outlets.Select(o =>
