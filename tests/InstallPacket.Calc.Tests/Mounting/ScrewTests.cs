@@ -21,6 +21,10 @@ public class ScrewTests
             Assert.Equal(1, open.IV / tight.IV, 1e-6);
         });
 
+    [Fact]
+    public void The_least_mode_counts_whichever_it_is() =>
+        Gen.Double[1, 1000].Array[6].Sample(m => Assert.Equal(m.Min(), new YieldModes(m[0], m[1], m[2], m[3], m[4], m[5]).LeastN));
+
     // With a wide gap the screw is a lever bent at both ends: Z g = 2 My, divided by the reduction of the mode.
     [Fact]
     public void Over_a_wide_gap_the_screw_is_a_lever()

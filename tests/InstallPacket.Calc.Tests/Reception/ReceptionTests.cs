@@ -90,7 +90,7 @@ public class ReceptionTests
         Assert.Throws<ArgumentOutOfRangeException>(() => ExternalNoise.ManMadeDb(NoiseEnvironment.City, 251));
     }
 
-    [Theory, InlineData("ATSC 1.0", 6.0, 6.0), InlineData("DVB-T2", 8.0, 7.61), InlineData("DVB-T", 7.0, 6.66), InlineData("ISDB-T", 6.0, 5.575)]
+    [Theory, InlineData("ATSC 1.0", 6.0, 6.0), InlineData("DVB-T2", 8.0, 7.61), InlineData("DVB-T", 8.0, 7.61), InlineData("DVB-T2", 7.0, 6.66), InlineData("DVB-T", 7.0, 6.66), InlineData("ISDB-T", 6.0, 5.575)]
     public void NoiseMHz_goes_with_the_system(string system, double width, double expected) => Assert.Equal(expected, Bandwidth.NoiseMHz(system, width));
 
     [Fact]

@@ -1,6 +1,7 @@
 using CsCheck;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Mounting;
+using InstallPacket.Calc.Reception;
 
 namespace InstallPacket.Calc.Tests.Sources;
 
@@ -27,4 +28,13 @@ public class FormulaMethodTests
     [Fact]
     public void Loss_of_a_run_takes_its_factor_for_temperature() =>
         Assert.Equal(CoaxLoss.Db(18, 25, 1.08), CoaxLoss.LossFormula.Method!([18, 25, 1.08]), 12);
+
+    // 6 (400 + 300 x 2) / 0.8^3 Pa of pull less 1800 x 9.80665 x 2 Pa of weight.
+    [Fact]
+    public void Stress_at_the_foot_of_a_stack_takes_height_and_side_in_their_places() =>
+        Assert.Equal((6 * 1000 / 0.512 - 1800 * 9.80665 * 2) / 1e6, ChimneyStack.TensionFormula.Method!([400, 300, 2, 0.8, 1800]), 9);
+
+    [Fact]
+    public void Antenna_off_its_axis_takes_its_front_to_back_ratio() =>
+        Assert.Equal(AntennaPattern.RelativeGainDb(120, 50, 17), AntennaPattern.RelativeGainFormula.Method!([120, 50, 17]), 12);
 }
