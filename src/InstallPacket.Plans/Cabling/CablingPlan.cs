@@ -140,7 +140,11 @@ public sealed record AmplifierProducts(string Station, double OwnDbm, double Pro
 /// <param name="LeastV">Lowest voltage that it needs.</param>
 /// <param name="Way">Elements from the amplifier to the inserter.</param>
 public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV, double? DrawsMa, double? LoopOhm, double? ArrivesV,
-    double LeastV, IReadOnlyList<string> Way);
+    double LeastV, IReadOnlyList<string> Way)
+{
+    /// <summary>Whether cable of unknown kind lies on the way: then the resistance is the most that it may be, and the voltage the least.</summary>
+    public bool OldCable { get; init; }
+}
 
 /// <summary>A station that nobody asked for.</summary>
 /// <param name="Station">The station.</param>

@@ -109,6 +109,7 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
             new WorkStep(0, "", "") { Subject = e.Point, Name = Word.Of(e.Through), Figure = e.Figure });
         foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
         foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) Add("new-connectors", OfRun(run));
+        foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing-test", OfRun(run));
         foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.PowerInserter, Existing: false })) Add("inserter",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
         foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
