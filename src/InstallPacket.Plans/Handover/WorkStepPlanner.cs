@@ -65,21 +65,41 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     {
         Begin("mount");
         var figure = mounting.Kind == MountKind.Attic ? "" : "mount-sketch";
+        if (mounting.Existing) OldMount(figure);
+        else NewMount(figure);
+        Add("aim", Shown("aim-card"));
+        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp",
+            Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
+    }
+
+    // Nothing is hung on it before somebody has looked.
+    private void OldMount(string figure)
+    {
+        Add("inspect-mount", Shown(figure));
+        if (mounting.LoadPath?.Guys.Count > 0) Add("inspect-guys", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
+        Drive(figure);
+        Add("hang", Shown(figure));
+    }
+
+    private void NewMount(string figure)
+    {
         if (mounting.LoadPath?.Guys.Count > 0) Add("anchors", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
         if (mounting.Plate is { TiltDeg: not 0 }) Add("set-arm", Shown(figure));
         if (mounting.Plate is { } plate) Add("plate-mark", Shown(figure) with { Count = plate.Fixings });
         else Add(mounting.Kind == MountKind.Ballast ? "lay-frame" : "level-mark", Shown(figure));
-        foreach (var f in mounting.Fixings.Where(f => f.Form != FixingForm.Clamp))
+        Drive(figure);
+        if (mounting.LoadPath?.Ballast is { } ballast) Add("blocks", Shown(figure) with { Count = ballast.Blocks });
+        Add("raise", Shown(figure));
+        if (mounting.LoadPath?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
+    }
+
+    private void Drive(string figure)
+    {
+        foreach (var f in mounting.Fixings.Where(f => f is { Existing: false, Form: not FixingForm.Clamp }))
         {
             Add("pilot", new WorkStep(0, "", "") { Subject = f.Part, Name = f.Name, Count = f.Count, Figure = figure });
             Add("fix", Fixing(f, figure));
         }
-        if (mounting.LoadPath?.Ballast is { } ballast) Add("blocks", Shown(figure) with { Count = ballast.Blocks });
-        Add("raise", Shown(figure));
-        if (mounting.LoadPath?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
-        Add("aim", Shown("aim-card"));
-        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp",
-            Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
     }
 
     private void Outside()
@@ -93,10 +113,12 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Bond()
     {
         Begin("bond");
-        if (bonding.Rod is not null) Add("rod", Shown("bonding-sketch"));
-        if (bonding.MastNeeded) Add("bond-mast", Piece("bonding of the mast"));
-        if (bonding.BlockElement.Length > 0) Add("bond-shield", Piece("bonding of the shield") with { Subject = bonding.BlockElement });
-        Add("bond-check", Shown("bonding-sketch"));
+        var (old, mast, shield) = (bonding.Rod is null or { Existing: true }, bonding.MastNeeded, bonding.BlockElement.Length > 0);
+        if (bonding.Rod is { } rod) Add(rod.Existing ? "rod-existing" : "rod", Shown("bonding-sketch"));
+        if (mast) Add(bonding.MastExisting ? "bond-mast-existing" : "bond-mast", Piece("bonding of the mast"));
+        if (shield) Add(bonding.ShieldExisting ? "bond-shield-existing" : "bond-shield",
+            Piece("bonding of the shield") with { Subject = bonding.BlockElement });
+        if (!old || (mast && !bonding.MastExisting) || (shield && !bonding.ShieldExisting)) Add("bond-check", Shown("bonding-sketch"));
     }
 
     private WorkStep Piece(string run) =>
