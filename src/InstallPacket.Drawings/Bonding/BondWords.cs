@@ -35,7 +35,7 @@ internal sealed class BondWords
         Add("connection", plan.Say("bonding.connection", ("connection", b.Connection)));
         Add("service", plan.Say("bonding.service-note", ("by", b.By)));
         if (b.Rod is not { } rod) return;
-        Add("rod", plan.Say("bonding.rod", ("count", rod.Count), ("name", rod.Name), ("clamps", rod.Clamps)) + There(rod.Existing));
+        Add("rod", plan.Say("bonding.rod", ("count", rod.Count), ("name", rod.Name), ("clamps", rod.Clamps)) + There(b.RodExisting));
         Add("jumper", rod.Jumper.Length > 0 ? plan.Say("bonding.jumper", ("jumper", JumperLabel), ("least", Least(Jumper)))
             : plan.Say("bonding.jumper-none"));
     }

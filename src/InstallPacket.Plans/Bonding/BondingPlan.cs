@@ -33,6 +33,9 @@ public sealed record BondingPlan(
     /// <summary>Whether the conductor from the grounding block is there already.</summary>
     public bool ShieldExisting { get; init; }
 
+    /// <summary>Whether the rod, its jumper and its clamps are there already.</summary>
+    public bool RodExisting { get; init; }
+
     /// <summary>Existing conductor from the mast: its resistance from end to end at 20 C; null when its size or metal is unknown.</summary>
     public double? MastOhm { get; init; }
 
@@ -94,11 +97,7 @@ public sealed record RodPlan(
     string Part, string Name, int Count, double? LengthM, double? DiameterM, double? SpacingM, string Soil, string SoilProvenance,
         double? LowOhmM, double? HighOhmM,
     double? LowOhm, double? HighOhm, double? LimitOhm, string LimitDocument, double? PotentialKv, string Jumper, string JumperPart,
-        BondSize? JumperSize, double JumperLengthM, string Clamp, int Clamps)
-{
-    /// <summary>Whether rod, jumper and clamps are there already.</summary>
-    public bool Existing { get; init; }
-}
+        BondSize? JumperSize, double JumperLengthM, string Clamp, int Clamps);
 
 /// <summary>What a surge does along a conductor. Orders of magnitude only.</summary>
 /// <param name="Lengths">Half, once and twice the planned length.</param>

@@ -34,6 +34,7 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
             Lengths = rods.Lengths,
             Routes = Routes(routes, block is not null),
             Rod = rod,
+            RodExisting = b.Rod is { Existing: true },
             MastExisting = b.MastExisting,
             ShieldExisting = b.ShieldExisting,
             MastOhm = b.MastExisting ? Ohm("the conductor from the mast", "bonding.mast-length", b.Conductor, b.MastLength) : null,

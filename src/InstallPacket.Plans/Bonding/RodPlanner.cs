@@ -31,7 +31,7 @@ internal sealed class RodPlanner(CodeFamily code, BondSizes sizes, Workings work
             lowOhm is { } ohm ? work.Apply(GroundRod.PotentialFormula, "rod of the mast", SurgePlanner.InducedKa, ohm).Number : null,
             rod.Jumper?.Name ?? "", rod.Jumper?.Id ?? "", rod.Jumper is { } jumper ? ConductorSize.Of(jumper) : null,
                 rod.JumperLength.Metres,
-            rod.Clamp?.Name ?? "", rod.Clamp is null ? 0 : Clamps(rod)) { Existing = rod.Existing };
+            rod.Clamp?.Name ?? "", rod.Clamp is null ? 0 : Clamps(rod));
     }
 
     /// <summary>One clamp for each conductor on a rod: two on a single one; between two rods runs one more conductor, with a clamp at each

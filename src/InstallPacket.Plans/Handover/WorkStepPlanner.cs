@@ -44,9 +44,9 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Begin("arrival");
         Add("hazards", mounting.Ladder is null && mounting.PowerLines.Count == 0 ? null : Shown("access-sketch"));
         Add("differences");
-        if (job.Handover.ExistingInternet != InternetKind.None) Add("internet",
-            new WorkStep(0, "", "") { Subject = Word.Of(job.Handover.ExistingInternet) });
-        foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing", OfRun(run));
+        if (cabling.Service is { } service) Add("service-find", new WorkStep(0, "", "") { Subject = Word.Of(service.Kind), Name = service.Point });
+        else if (job.Internet != InternetKind.None) Add("internet", new WorkStep(0, "", "") { Subject = Word.Of(job.Internet) });
+        foreach (var run in routing.Runs.Where(r => r.Existing)) Add(StaysOnService(run) ? "service-run" : "existing", OfRun(run));
         foreach (var e in cabling.Elements.Where(e => e.Existing)) Add("existing-part",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves.Length > 0 ? e.Serves : e.Name, Figure = "chain-diagram" });
         if (mounting.Ladder is not null) Add("ladder", Shown("access-sketch"));
@@ -113,8 +113,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Bond()
     {
         Begin("bond");
-        var (old, mast, shield) = (bonding.Rod is null or { Existing: true }, bonding.MastNeeded, bonding.BlockElement.Length > 0);
-        if (bonding.Rod is { } rod) Add(rod.Existing ? "rod-existing" : "rod", Shown("bonding-sketch"));
+        var (old, mast, shield) = (bonding.Rod is null || bonding.RodExisting, bonding.MastNeeded, bonding.BlockElement.Length > 0);
+        if (bonding.Rod is not null) Add(bonding.RodExisting ? "rod-existing" : "rod", Shown("bonding-sketch"));
         if (mast) Add(bonding.MastExisting ? "bond-mast-existing" : "bond-mast", Piece("bonding of the mast"));
         if (shield) Add(bonding.ShieldExisting ? "bond-shield-existing" : "bond-shield",
             Piece("bonding of the shield") with { Subject = bonding.BlockElement });
@@ -127,11 +127,12 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Inside()
     {
         Begin("inside");
+        Service();
         foreach (var e in routing.Entries) Add(e.Existing ? "entry-existing" : "entry",
             new WorkStep(0, "", "") { Subject = e.Point, Name = Word.Of(e.Through), Figure = e.Figure });
         foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
         foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) Add("new-connectors", OfRun(run));
-        foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing-test", OfRun(run));
+        foreach (var run in routing.Runs.Where(r => r.Existing && !StaysOnService(r))) Add("existing-test", OfRun(run));
         foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.PowerInserter, Existing: false })) Add("inserter",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
         foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
@@ -140,6 +141,18 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.Outlet, Existing: false })) Add("outlet",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
     }
+
+    // Only what the antenna takes over comes off; the provider's cable, power, ground and splitter input stay as they are.
+    private void Service()
+    {
+        if (cabling.Service is not { } service || service.CutOff.Count + service.OpenPorts == 0) return;
+        var unit = new WorkStep(0, "", "") { Subject = Word.Of(service.Kind), Name = service.Point };
+        if (service.CutOff.Count > 0) Add("service-cut", unit with { Count = service.CutOff.Count });
+        if (service.OpenPorts > 0) Add("service-cap", unit with { Count = service.OpenPorts });
+        Add("service-check", unit);
+    }
+
+    private bool StaysOnService(RunPlan run) => cabling.Service?.Connected.Contains(run.Id) == true;
 
     private void Power()
     {

@@ -100,6 +100,7 @@ internal sealed class MaterialsPlanner(
     private void AddTerminators()
     {
         if (parts.Of(PartRole.Terminator) is not { } terminator) return;
+        if (ServicePlan.Of(job.Cabling.Internet) is { OpenPorts: > 0 } service) Add(terminator, service.OpenPorts, 0, "service entry");
         var chain = new ChainView(job.Cabling);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part.Outputs > 1))
             if (e.Part.Outputs - chain.FedBy(e).Count() is > 0 and var open) Add(terminator, open, 0, e.Id);

@@ -75,8 +75,8 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
 
     private void Electricity()
     {
-        if (job.Handover.ExistingInternet == InternetKind.Coax) Add("live-internet", "yes");
-        if (job.Handover.ExistingInternet == InternetKind.Coax || job.Routing.Runs.Any(r => r.Existing)) Add("stray-voltage", "yes");
+        if (job.Internet == InternetKind.Coax) Add("live-internet", "yes");
+        if (job.Internet == InternetKind.Coax || job.Routing.Runs.Any(r => r.Existing)) Add("stray-voltage", "yes");
         if (job.Cabling.Chain.Any(e => e.Part is PowerInserterPart or AmplifierPart)) Add("mains", "yes");
     }
 }
