@@ -22,7 +22,8 @@ public class ExistingMountTests
         Assert.DoesNotContain(plan.Materials.Items, i => i.Part is "eave-bracket-one-plate" or "mast-38" or "lag-screw-3-8");
         Assert.Contains(plan.Materials.Items, i => i is { Part: "u-bolt-m8", Count: 2 });
         Assert.DoesNotContain(plan.Materials.Time.Tasks, t => t.Id == "mount");
-        Assert.DoesNotContain(plan.Materials.Tools, t => t.Id is "drill" or "drill-bit" or "drill-bit-sheet");
+        Assert.DoesNotContain(plan.Materials.Tools, t => t.Id is "drill" or "drill-bit" or "drill-bit-sheet" or "eye-protection");
+        Assert.Contains(New.Materials.Tools, t => t.Id == "eye-protection");
         Assert.DoesNotContain(plan.Mounting.Hazards, h => h.Id == "drilling");
         Assert.Contains(plan.Mounting.Hazards, h => h.Id == "old-mast");
     }
@@ -88,7 +89,8 @@ public class ExistingMountTests
     {
         const string rod = "far-meadow";
         var old = DemoPlans.House(rod, DemoJobs.Load().With(rod + "/job.yaml", "    soil: loam\n", "    soil: loam\n    existing: yes\n"));
-        Assert.DoesNotContain(old.Materials.Items, i => i.Part is "ground-rod-8ft" or "ground-rod-clamp" or "bond-copper-6awg");
+        Assert.DoesNotContain(old.Materials.Items, i => i.For.Contains("rod of the mast", StringComparison.Ordinal) || i.For.Contains("jumper of the rod", StringComparison.Ordinal));
+        Assert.Contains(DemoPlans.Of(rod).Materials.Items, i => i.For.Contains("rod of the mast", StringComparison.Ordinal));
         Assert.DoesNotContain(old.Materials.Pieces, p => p.Run == "jumper of the rod");
         Assert.Equal("rod-existing", old.Handover.Steps.First(s => s.Phase == "bond").Id);
         Assert.Contains(old.Handover.Steps, s => s.Id == "bond-mast");

@@ -15,6 +15,10 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
 
     private IEnumerable<FixingPlan> NewFixings => mounting.Fixings.Where(f => !f.Existing);
 
+    // A run in a new hole, a fixing of the mount, or a drip loop before a hole that nobody described.
+    private bool DrillsSomewhere => mounting.Fixings.Any(f => f is { Existing: false, Form: not FixingForm.Clamp }) || routing.Entries.Any(e => !e.Existing)
+        || routing.Runs.Any(r => !r.Existing && (r.Lies(CableWay.Wall) || r.DripLoops.Any(p => routing.Entries.All(e => e.Point != p))));
+
     private IEnumerable<ToolPlan> Holes()
     {
         yield return Tool("tape-measure", "lengths on site");
@@ -25,7 +29,7 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
         foreach (var f in bare.Where(f => f.Part.Form == FixingForm.Anchor)) yield return Tool("hammer-drill",
             $"{f.Part.Name}, into {f.Into}");
         foreach (var f in bare.Where(f => f.Part.Role != PartRole.AntennaClamp)) yield return Tool("drill-bit-sheet", f.Part.Name);
-        yield return Tool("eye-protection", "drilling");
+        if (DrillsSomewhere) yield return Tool("eye-protection", "drilling");
     }
 
     private IEnumerable<ToolPlan> Tightening()
