@@ -164,8 +164,8 @@ internal static class BondingKeys
 
     public static readonly Key<bool> Existing = Keys.Default(
         "existing", new YesNoKind(),
-        "Whether the bond is there already; then nothing of it is bought, cut or laid, but it is inspected and tested. Its lengths and sizes "
-        + "are checked as before; `mast-route`, `shield-route` and `rod` may say otherwise for their piece.", "no");
+        "Whether the bond is there already; then it is not laid, but inspected, tested and checked as a new one. `mast-route`, `shield-route` "
+        + "and `rod` may say otherwise for their piece.", "no");
 
     public static readonly Key<string> By = Keys.Required("by", new TextKind(120), "Who may do this work here.");
 
