@@ -70,4 +70,13 @@ public sealed record Job
 
     /// <summary>Words for the customer.</summary>
     public required HandoverSection Handover { get; init; }
+
+    /// <summary>Whether an internet service uses coax in the house, wherever the job says so.</summary>
+    public InternetKind Internet => Cabling.Internet switch
+    {
+        null => Handover.ExistingInternet,
+        { Unit: ServiceUnit.None } => InternetKind.None,
+        { Over: ServiceLine.Coax } => InternetKind.Coax,
+        _ => InternetKind.Other,
+    };
 }

@@ -10,5 +10,6 @@ internal static class JobRules
         RoutingRules.Check(job.Routing, findings);
         ProfileRules.Check(job.Siting, findings);
         SettingRules.Check(job.Cabling, findings);
+        ServiceRules.Check(job, findings);
     }
 }

@@ -20,6 +20,20 @@ public class ChainDiagramTests
     }
 
     [Fact]
+    public void What_is_there_already_stands_in_broken_lines_with_its_length_as_it_lies()
+    {
+        var plan = Demo.Plan("mill-yard");
+        var run = plan.Routing.Runs.First(r => r.Existing && plan.Cabling.Elements.Any(e => e.Run == r.Id));
+        var captions = Draw(plan).Captions().Select(c => c.Text).ToArray();
+        Assert.Contains(captions, c => c.Contains(UnitPrinter.Of(plan.Job).Length(run.RoutedM) + ", there", StringComparison.Ordinal));
+        Assert.Contains("broken line: there already", captions);
+        int Broken(Plan p) => Draw(p).Shapes.OfType<Polyline>().Count(s => s.Pen.Dash == Dash.Dashed);
+        var bought = plan with { Routing = plan.Routing with { Runs = [.. plan.Routing.Runs.Select(r => r with { Existing = false })] } };
+        Assert.Equal(2, Broken(plan) - Broken(bought)); // the run itself and the sample of the legend
+        Assert.DoesNotContain("broken line: there already", Draw(bought).Captions().Select(c => c.Text));
+    }
+
+    [Fact]
     public void A_line_leads_from_each_part_to_what_it_feeds()
     {
         var (plan, layout) = LaidOut(Demo.Plan("alder-lane"));

@@ -50,6 +50,43 @@ public class ExistingHouseTests
     }
 
     [Fact]
+    public void Test_of_old_cable_expects_the_loop_resistance_from_the_least_to_the_most_that_its_kind_may_have()
+    {
+        var run = Demo.Routing.Runs.Single(r => r.Id == "TV2");
+        Assert.Equal(30 * run.LengthM / 1000, run.LoopLeastOhm!.Value, 9);
+        Assert.Equal(220 * run.LengthM / 1000, run.LoopMostOhm!.Value, 9);
+        Assert.Equal(2, run.LoopSources.Count);
+        Assert.Contains(Demo.Handover.Steps, s => s is { Id: "existing-test", Subject: "TV2", Phase: "inside" });
+        Assert.Null(Demo.Routing.Runs.Single(r => r.Id == "G1").LoopMostOhm);
+    }
+
+    [Fact]
+    public void Test_of_cable_of_known_kind_expects_one_figure_and_of_cable_that_states_none_nothing()
+    {
+        var known = DemoPlans.Of(Id, DemoJobs.Load().With(Id + "/job.yaml", "{ cable: coax-unknown, length: 60 ft", "{ cable: coax-6, length: 60 ft"))
+            .Routing.Runs.Single(r => r.Id == "TV2");
+        Assert.Equal(129.75 * known.LengthM / 1000, known.LoopMostOhm!.Value, 9);
+        Assert.Equal(known.LoopMostOhm, known.LoopLeastOhm);
+        Assert.Single(known.LoopSources);
+        var silent = DemoPlans.Of(Id, DemoJobs.Load()
+            .With("_shared/parts/cables.yaml", "    loop-resistance-least: 30 ohm/km\n    loop-resistance-most: 220 ohm/km\n", "")
+            .With("_shared/parts/cables.yaml", "      loop-resistance-least: \"memory: Series 6, copper core\" # 20.95 ohm/km with 10 ohm/km of close shield\n", "")
+            .With("_shared/parts/cables.yaml", "      loop-resistance-most: \"memory: Series 59, steel core\" # 158.61 ohm/km, copper-clad, with 60 ohm/km of open shield\n", ""));
+        Assert.Null(silent.Routing.Runs.Single(r => r.Id == "TV2").LoopMostOhm);
+        Assert.Null(silent.Cabling.Feeds.Single().ArrivesV);
+    }
+
+    [Fact]
+    public void Supply_over_old_cable_is_calculated_with_the_most_that_it_may_resist()
+    {
+        var feed = Demo.Cabling.Feeds.Single();
+        Assert.True(feed.OldCable);
+        var metres = Demo.Routing.Runs.ToDictionary(r => r.Id, r => r.LengthM);
+        Assert.Equal(220 * metres["I1"] / 1000 + 129.75 * metres["G1"] / 1000, feed.LoopOhm!.Value, 6);
+        Assert.InRange(feed.ArrivesV!.Value, 11, 12);
+    }
+
+    [Fact]
     public void Longer_old_cable_takes_more_of_the_signal()
     {
         var longer = DemoPlans.Of(Id, DemoJobs.Load().With(Id + "/job.yaml", "length: 60 ft", "length: 90 ft"));

@@ -14,6 +14,8 @@ public class DocumentRules
         ["reception.within"] = "the default is shown on the reference page",
         ["cabling.chain.NAME.setting"] = "tested in the planner tests",
         ["cabling.also-carries"] = "no demo tree is shared with another service; the bad jobs show it",
+        ["cabling.internet.connected"] = "no demo run stays on a service; the planner tests and the bad jobs show it",
+        ["cabling.internet.over"] = "the default is shown in every packet",
         ["cabling.chain.NAME.second"] = "no demo has two antennas; tested in the planner tests",
         ["cabling.chain.NAME.second-run"] = "no demo has two antennas; tested in the planner tests",
         ["siting.under-roof"] = "no demo antenna stands in an attic; tested in the planner tests",

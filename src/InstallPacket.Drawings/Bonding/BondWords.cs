@@ -28,14 +28,14 @@ internal sealed class BondWords
             Add("mast",
                 plan.Say(b.Rod is null ? "bonding.mast-to-connection" : "bonding.mast-to-rod", ("size", plan.Size(b.MastSize)),
                 ("length", MastLength),
-                ("least", Least(FromMast)), ("route", Route(FromMast))));
+                ("least", Least(FromMast)), ("route", Route(FromMast))) + There(b.MastExisting));
         if (HasShield)
             Add("shield", plan.Say("bonding.shield", ("block", b.BlockElement), ("size", plan.Size(b.ShieldSize)), ("length", ShieldLength),
-                ("least", Least(FromBlock)), ("route", Route(FromBlock))));
+                ("least", Least(FromBlock)), ("route", Route(FromBlock))) + There(b.ShieldExisting));
         Add("connection", plan.Say("bonding.connection", ("connection", b.Connection)));
         Add("service", plan.Say("bonding.service-note", ("by", b.By)));
         if (b.Rod is not { } rod) return;
-        Add("rod", plan.Say("bonding.rod", ("count", rod.Count), ("name", rod.Name), ("clamps", rod.Clamps)));
+        Add("rod", plan.Say("bonding.rod", ("count", rod.Count), ("name", rod.Name), ("clamps", rod.Clamps)) + There(b.RodExisting));
         Add("jumper", rod.Jumper.Length > 0 ? plan.Say("bonding.jumper", ("jumper", JumperLabel), ("least", Least(Jumper)))
             : plan.Say("bonding.jumper-none"));
     }
@@ -66,6 +66,8 @@ internal sealed class BondWords
         ? _plan.Say("bonding.power", ("distance", _print.Length(distance))) : "";
 
     private BondRoutePlan? Of(string use) => _plan.Bonding.Routes.FirstOrDefault(r => r.Use == use);
+
+    private string There(bool existing) => existing ? $" {_plan.Say("bonding.there")}" : "";
 
     private void Add(string key, string text) => _entries.Add(new(_entries.Count + 1, key, text));
 

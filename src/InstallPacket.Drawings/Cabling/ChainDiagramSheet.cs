@@ -45,6 +45,8 @@ public static class ChainDiagramSheet
         yield return new(plan.Cabling.Elements.Any(e => (e.From.Length > 0 && e.Run.Length == 0)
             || (e.Second.Length > 0 && e.SecondRun.Length == 0)) ? plan.Say("chain.cable-direct") : plan.Say("chain.cable"), at =>
             Line(ChainPainter.Signal, at));
+        if (plan.Cabling.Elements.Any(e => e.Existing) || plan.Routing.Runs.Any(r => r.Existing))
+            yield return new(plan.Say("chain.there"), at => canvas.Box(new(at.X, at.Y - 1.6, at.X + FlowLegend.SampleMm, at.Y + 1.6), ChainPainter.There, Fill.Paper));
         foreach (var feed in plan.Cabling.Feeds) yield return new(ChainWords.Supply(plan, feed), at => Line(ChainPainter.Supply, at));
     }
 }

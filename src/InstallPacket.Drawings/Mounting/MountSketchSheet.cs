@@ -17,6 +17,7 @@ public static class MountSketchSheet
         var canvas = new SheetCanvas(measure);
         var view = MountView.Of(plan, new PaperBox(38, 14, 92, HeightMm - 12));
         canvas.Text(new(new(2, 5), plan.Say("from-side"), 3.8, Strong: true));
+        if (plan.Mounting.Existing) canvas.Text(new(new(2, 9.3), plan.Say("mount.there-what"), 3.2));
         ScaleBar.Draw(canvas, new(34, 3.7), view.Side.MmPerMetre, 26, plan);
         new MountPainter(canvas, plan, view).Draw();
         SideNotes.Draw(canvas, MountNotes.Left(plan, view), new PaperBox(1, 12, 30, HeightMm - 8), rightOfView: false);

@@ -19,11 +19,16 @@ internal sealed class BondingBinder(PartLibrary parts)
             ShieldConductorAt = g.Place(shield),
             MastRoute = g.Maybe(BondingKeys.MastRoute) is { } mast ? Route(mast.Value) : null,
             ShieldRoute = g.Maybe(BondingKeys.ShieldRoute) is { } route ? Route(route.Value) : null,
-            Rod = g.Maybe(BondingKeys.Rod) is { } rod ? Rod(rod.Value) : null,
+            Rod = g.Maybe(BondingKeys.Rod) is { } rod ? Rod(rod.Value, g.Get(BondingKeys.Existing)) : null,
+            MastExisting = IsThere(g, BondingKeys.MastRoute),
+            ShieldExisting = IsThere(g, BondingKeys.ShieldRoute),
             Zone = g.Maybe(BondingKeys.Zone) is { } zone ? Zone(zone.Value) : null,
             Lightning = g.Maybe(BondingKeys.Lightning) is { } lightning ? Lightning(lightning.Value) : null,
         };
     }
+
+    private static bool IsThere(CheckedGroup g, Key<CheckedGroup> route) =>
+        g.Maybe(route)?.Value.Maybe(RouteKeys.Existing)?.Value ?? g.Get(BondingKeys.Existing);
 
     private static BondRoute Route(CheckedGroup g)
     {
@@ -34,7 +39,7 @@ internal sealed class BondingBinder(PartLibrary parts)
             power?.Get(PowerKeys.Circuit), g.At);
     }
 
-    private EarthRod Rod(CheckedGroup g)
+    private EarthRod Rod(CheckedGroup g, bool oldBond)
     {
         var jumper = g.Maybe(RodKeys.Jumper)?.Value;
         return new(
@@ -44,6 +49,7 @@ internal sealed class BondingBinder(PartLibrary parts)
                 : null, g.At)
         {
             JumperAt = jumper?.Place(JumperKeys.Part) ?? g.At,
+            Existing = g.Maybe(RodKeys.Existing)?.Value ?? oldBond,
         };
     }
 

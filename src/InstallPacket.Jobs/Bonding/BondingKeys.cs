@@ -34,6 +34,9 @@ internal static class RouteKeys
 
     public static readonly Key<CheckedGroup> Power = Keys.Optional("power", PowerKeys.Group, "The power conductor that comes nearest.");
 
+    public static readonly Key<bool> Existing = Keys.Optional(
+        "existing", new YesNoKind(), "Whether this conductor is there already; as `bonding.existing` says when absent.");
+
     public static GroupKind Group => Keys.Group;
 }
 
@@ -79,6 +82,9 @@ internal static class RodKeys
     public static readonly Key<string> Clamp = Keys.Optional(
         "clamp", new ReferenceKind(ReferenceTarget.Part, PartKind.Bonding, PartKind.Sundry),
         "Clamp for the rod; one for each conductor on it is counted.");
+
+    public static readonly Key<bool> Existing = Keys.Optional(
+        "existing", new YesNoKind(), "Whether rod, jumper and clamps are there already; as `bonding.existing` says when absent.");
 
     public static GroupKind Group => Keys.Group;
 }
@@ -155,6 +161,11 @@ internal static class BondingKeys
 
     public static readonly Key<CheckedGroup> Lightning = Keys.Optional(
         "lightning", LightningKeys.Group, "What is known of lightning here; without it nothing is said about flashes in a year.");
+
+    public static readonly Key<bool> Existing = Keys.Default(
+        "existing", new YesNoKind(),
+        "Whether the bond is there already; then it is not laid, but inspected, tested and checked as a new one. `mast-route`, `shield-route` "
+        + "and `rod` may say otherwise for their piece.", "no");
 
     public static readonly Key<string> By = Keys.Required("by", new TextKind(120), "Who may do this work here.");
 

@@ -32,6 +32,12 @@ public sealed record BondingSection(
 
     /// <summary>What is known of lightning, or null.</summary>
     public LightningSurvey? Lightning { get; init; }
+
+    /// <summary>Whether the conductor from the mast is there already.</summary>
+    public bool MastExisting { get; init; }
+
+    /// <summary>Whether the conductor from the grounding block is there already.</summary>
+    public bool ShieldExisting { get; init; }
 }
 
 /// <summary>How a bonding conductor runs; what the survey does not say is null.</summary>
@@ -52,6 +58,9 @@ public sealed record EarthRod(
     BondingPart Part, int Count, Length? Spacing, string? Soil, double? ResistivityOhmM, BondingPart? Jumper, Length JumperLength,
         Part? Clamp, SourceSpan At)
 {
+    /// <summary>Whether rod, jumper and clamps are there already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>Where the part of the jumper is written.</summary>
     public SourceSpan JumperAt { get; init; } = At;
 }

@@ -15,8 +15,13 @@ internal sealed class CablingBinder(PartLibrary parts)
         {
             ChainAt = g.Place(CablingKeys.Chain),
             AlsoCarries = g.Items(CablingKeys.AlsoCarries),
+            Internet = g.Maybe(CablingKeys.Internet) is { } service ? Service(service.Value) : null,
         };
     }
+
+    private static InternetService Service(CheckedGroup g) => new(
+        g.Get(ServiceKeys.Kind), g.Get(ServiceKeys.Over), g.Maybe(ServiceKeys.At)?.Value, g.Maybe(ServiceKeys.Feeds)?.Value,
+        g.Items(ServiceKeys.Connected), g.Maybe(ServiceKeys.CutOff)?.Value, g.Maybe(ServiceKeys.OpenPorts)?.Value, g.At);
 
     // The job goes before the part; what hangs there already needs no fixing.
     private ElementFixing? FixedWith(CheckedGroup g)

@@ -91,6 +91,11 @@ internal static class CablingKeys
         "also-carries", new ListKind<SharedService>(new WordKind<SharedService>(), 0, 3),
         "Other services on this tree of cables: a home network over coax (MoCA), satellite, the plant of a cable operator.");
 
+    public static readonly Key<CheckedGroup> Internet = Keys.Optional(
+        "internet", ServiceKeys.Group,
+        "The entry of an internet or cable service: what it is, where, what stays connected to it and what comes off. It goes before "
+        + "`handover.existing-internet`.");
+
     public static readonly Key<CheckedGroup> Temperature = Keys.Optional(
         "temperature", TemperatureKeys.Group, "The range of cable temperature.");
 

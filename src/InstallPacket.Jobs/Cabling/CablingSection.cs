@@ -12,6 +12,9 @@ public sealed record CablingSection(
     /// <summary>Other services on this tree of cables.</summary>
     public IReadOnlyList<Sourced<SharedService>> AlsoCarries { get; init; } = [];
 
+    /// <summary>The entry of an internet service; null when the job says nothing here.</summary>
+    public InternetService? Internet { get; init; }
+
     /// <summary>Where <c>chain</c> is written.</summary>
     public SourceSpan ChainAt { get; init; } = At;
 }

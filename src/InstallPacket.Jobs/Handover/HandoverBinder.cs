@@ -11,6 +11,7 @@ internal static class HandoverBinder
 
     public static HandoverSection Section(CheckedGroup g) => new(g.Get(HandoverKeys.ExistingInternet), g.Maybe(HandoverKeys.Words)?.Value)
     {
+        InternetSaid = g.Wrote(HandoverKeys.ExistingInternet) ? g.Maybe(HandoverKeys.ExistingInternet) : null,
         Warranty = g.Maybe(HandoverKeys.Warranty)?.Value,
     };
 }

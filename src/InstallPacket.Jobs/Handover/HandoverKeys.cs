@@ -29,7 +29,7 @@ internal static class HandoverKeys
     private static readonly KeyList Keys = new();
 
     public static readonly Key<InternetKind> ExistingInternet = Keys.Default(
-        "existing-internet", new WordKind<InternetKind>(), "Whether an internet service uses coax in this house.", "none");
+        "existing-internet", new WordKind<InternetKind>(), "Whether an internet service uses coax in this house; `cabling.internet` says more and goes before it.", "none");
 
     public static readonly Key<string> Warranty = Keys.Optional(
         "warranty", new TextKind(1200), "What the firm promises and for how long, and its terms; for the customer.");

@@ -16,6 +16,9 @@ public sealed record Party(string Name, string? Address, string? Phone, string? 
 /// <summary>Words for the customer.</summary>
 public sealed record HandoverSection(InternetKind ExistingInternet, string? Words)
 {
+    /// <summary>The same where the author wrote it, or null.</summary>
+    public Sourced<InternetKind>? InternetSaid { get; init; }
+
     /// <summary>What the firm promises, or null.</summary>
     public string? Warranty { get; init; }
 }

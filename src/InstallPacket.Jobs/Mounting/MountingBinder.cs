@@ -10,11 +10,12 @@ internal sealed class MountingBinder(PartLibrary parts)
     private MountingSection Section(CheckedGroup g, MountPart mount) => new(
         g.Get(MountingKeys.Kind), mount, g.Maybe(MountingKeys.Mast) is { } mast ? parts.Get<MastPart>(mast.Value) : mount.OwnMast!,
         g.MaybeMetres(MountingKeys.MastLength)?.Value ?? Length.FromMetres(mount.OwnMast!.LengthM!.Value), g.Metres(MountingKeys.FreeLength), g.Get(MountingKeys.On),
-        [.. g.Items(MountingKeys.Fixings).Select(f => Fixing(f.Value))], g.Maybe(MountingKeys.RoofPitch)?.Value,
+        [.. g.Items(MountingKeys.Fixings).Select(f => Fixing(f.Value, g.Get(MountingKeys.Existing)))], g.Maybe(MountingKeys.RoofPitch)?.Value,
             g.Metres(MountingKeys.WorkHeight),
         g.Get(MountingKeys.Access), g.At)
     {
         FreeLengthAt = g.Place(MountingKeys.FreeLength),
+        Existing = g.Get(MountingKeys.Existing),
         Spacing = g.MaybeMetres(MountingKeys.Spacing)?.Value,
         SpacingAt = g.Place(MountingKeys.Spacing),
         Plate = g.Maybe(MountingKeys.Plate) is { } plate
@@ -28,10 +29,12 @@ internal sealed class MountingBinder(PartLibrary parts)
         FallProtection = g.Maybe(MountingKeys.FallProtection),
     };
 
-    private Fixing Fixing(CheckedGroup g) => new(
-        parts.Get<FixingPart>(g.Get(FixingKeys.Part)), g.Get(FixingKeys.Count), g.MaybeMetres(FixingKeys.Pilot)?.Value,
-            g.Get(FixingKeys.Into), g.At)
+    private Fixing Fixing(CheckedGroup g, bool onOldMount) => Fixing(g, parts.Get<FixingPart>(g.Get(FixingKeys.Part)), onOldMount);
+
+    private static Fixing Fixing(CheckedGroup g, FixingPart part, bool onOldMount) => new(
+        part, g.Get(FixingKeys.Count), g.MaybeMetres(FixingKeys.Pilot)?.Value, g.Get(FixingKeys.Into), g.At)
     {
+        Existing = g.Maybe(FixingKeys.Existing)?.Value ?? (onOldMount && part.Role != PartRole.AntennaClamp),
         Timber = g.Maybe(FixingKeys.Timber),
         Wet = g.Get(FixingKeys.Wet),
         GapM = g.Get(FixingKeys.Gap),

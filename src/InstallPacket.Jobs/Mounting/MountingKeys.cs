@@ -46,6 +46,10 @@ internal static class FixingKeys
     public static readonly Key<string> Stated = Keys.Optional(
         "stated", new TextKind(160), "The sheet or the test that the stated figures come from.");
 
+    public static readonly Key<bool> Existing = Keys.Optional(
+        "existing", new YesNoKind(),
+        "Whether the fixing is there already; as `mounting.existing` says when absent, but for clamps of the antenna, which come with it.");
+
     public static GroupKind Group => Keys.Group;
 }
 
@@ -259,6 +263,10 @@ internal static class MountingKeys
 
     public static readonly Key<FallProtection> FallProtection = Keys.Optional(
         "fall-protection", new WordKind<FallProtection>(), "What keeps a person from falling off the edge.");
+
+    public static readonly Key<bool> Existing = Keys.Default(
+        "existing", new YesNoKind(),
+        "Whether mount and mast stand there already; then they are not bought, fixed or raised, but inspected, and calculated as new ones.", "no");
 
     public static readonly Key<Access> Access = Keys.Required("access", new WordKind<Access>(), "How the place is reached.");
 

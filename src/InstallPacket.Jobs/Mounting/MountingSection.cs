@@ -44,6 +44,9 @@ public sealed record MountingSection(
     /// <summary>What keeps a person from falling, or null.</summary>
     public Sourced<FallProtection>? FallProtection { get; init; }
 
+    /// <summary>Whether mount and mast stand there already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>Where <c>free-length</c> is written.</summary>
     public SourceSpan FreeLengthAt { get; init; } = At;
 }
@@ -59,6 +62,9 @@ public sealed record DesignWind(double SpeedMS, Sourced<string> Exposure, bool C
 /// <param name="Into">What it bites into.</param>
 public sealed record Fixing(FixingPart Part, int Count, Length? Pilot, string Into, SourceSpan At)
 {
+    /// <summary>Whether it is there already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>Group or class of timber, or null.</summary>
     public Sourced<string>? Timber { get; init; }
 

@@ -11,6 +11,8 @@ public sealed record CablePart : Part
         AttenuationDbPer100M = g.Maybe(CablePartKeys.Attenuation)?.Value;
         TolerancePct = g.Maybe(CablePartKeys.Tolerance)?.Value ?? 0;
         LoopOhmPerKm = g.Maybe(CablePartKeys.LoopResistance)?.Value;
+        LoopLeastOhmPerKm = g.Maybe(CablePartKeys.LoopLeast)?.Value ?? LoopOhmPerKm;
+        LoopMostOhmPerKm = g.Maybe(CablePartKeys.LoopMost)?.Value ?? LoopOhmPerKm;
         DiameterM = g.Maybe(PartKeys.Diameter)?.Value;
         BendRadiusM = g.Maybe(CablePartKeys.BendRadius)?.Value;
         Connector = g.Maybe(CablePartKeys.Connector)?.Value;
@@ -27,6 +29,18 @@ public sealed record CablePart : Part
 
     /// <summary>Resistance of both conductors in series [ohm/km].</summary>
     public double? LoopOhmPerKm { get; init; }
+
+    /// <summary>The least that this resistance may be [ohm/km]; the same where the kind of cable is known.</summary>
+    public double? LoopLeastOhmPerKm { get; init; }
+
+    /// <summary>The most that it may be [ohm/km]; the same where the kind of cable is known.</summary>
+    public double? LoopMostOhmPerKm { get; init; }
+
+    /// <summary>The key that states the least.</summary>
+    public Key LoopLeastKey => LoopLeastOhmPerKm == LoopOhmPerKm ? CablePartKeys.LoopResistance : CablePartKeys.LoopLeast;
+
+    /// <summary>The key that states the most.</summary>
+    public Key LoopMostKey => LoopMostOhmPerKm == LoopOhmPerKm ? CablePartKeys.LoopResistance : CablePartKeys.LoopMost;
 
     /// <summary>Outside diameter [m].</summary>
     public double? DiameterM { get; init; }
@@ -56,6 +70,17 @@ public static class CablePartKeys
     public static readonly Key<double> LoopResistance = Keys.Optional(
         "loop-resistance", new QuantityKind(Dimension.LoopResistance, 0, 2000, "ohm/km"),
         "Cable: resistance of centre conductor and shield in series, for the supply of an amplifier.");
+
+    /// <summary>Cable of unknown kind: the least that its loop resistance may be.</summary>
+    public static readonly Key<double> LoopLeast = Keys.Optional(
+        "loop-resistance-least", new QuantityKind(Dimension.LoopResistance, 0, 2000, "ohm/km"),
+        "Cable of unknown kind: the least that its loop resistance may be; `loop-resistance` when absent.");
+
+    /// <summary>Cable of unknown kind: the most that its loop resistance may be.</summary>
+    public static readonly Key<double> LoopMost = Keys.Optional(
+        "loop-resistance-most", new QuantityKind(Dimension.LoopResistance, 0, 2000, "ohm/km"),
+        "Cable of unknown kind: the most that its loop resistance may be, with which the supply of an amplifier is calculated; "
+        + "`loop-resistance` when absent.");
 
     /// <summary>Cable: smallest bend radius at rest, to the axis.</summary>
     public static readonly Key<double> BendRadius = Keys.Optional(

@@ -14,7 +14,7 @@ internal static class RunRules
             string[] elements = [.. job.Cabling.Chain.Where(e => e.Run == run.Id || e.SecondRun == run.Id).Select(e => e.Id)];
             if (elements.Length > 1)
                 findings.Add(Severity.Stop, "run-used-twice", run.At, ("run", run.Id), ("elements", elements));
-            else if (elements.Length == 0)
+            else if (elements.Length == 0 && job.Cabling.Internet?.Connected.Any(r => r.Value == run.Id) != true)
                 findings.Add(Severity.Caution, "run-unused", run.At, ("run", run.Id));
         }
         foreach (var e in job.Cabling.Chain.Where(e => e.Run is not null && e.From is not null)) CheckEnds(job, e, findings);

@@ -52,6 +52,12 @@ public static class BondingFormulas
         [new("k", "", "half, once, twice"), new("l0", "m", "planned length")], Own, "comparison", Provenance.Derived) { Method = v =>
             v[0] * v[1] };
 
+    /// <summary>Resistance of a conductor from end to end.</summary>
+    public static readonly Formula EndToEnd = new(
+        "bond-resistance", "Resistance of a bonding conductor from end to end at 20 C", "R = r l / 1000", new("R", "ohm", "resistance"),
+        [new("r", "ohm/km", "resistance per length"), new("l", "m", "length")], Own, "product", Provenance.Derived) { Method = v =>
+            v[0] * v[1] / 1000 };
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Formula> All => [Radius, ComparedLength, BondSize, BondLength, BondCoiled, StrikeInterval];
+    public static IReadOnlyList<Formula> All => [Radius, ComparedLength, BondSize, BondLength, BondCoiled, EndToEnd, StrikeInterval];
 }

@@ -27,6 +27,21 @@ public sealed record BondingPlan(
     /// <summary>How the conductors run.</summary>
     public required IReadOnlyList<BondRoutePlan> Routes { get; init; }
 
+    /// <summary>Whether the conductor from the mast is there already.</summary>
+    public bool MastExisting { get; init; }
+
+    /// <summary>Whether the conductor from the grounding block is there already.</summary>
+    public bool ShieldExisting { get; init; }
+
+    /// <summary>Whether the rod, its jumper and its clamps are there already.</summary>
+    public bool RodExisting { get; init; }
+
+    /// <summary>Existing conductor from the mast: its resistance from end to end at 20 C; null when its size or metal is unknown.</summary>
+    public double? MastOhm { get; init; }
+
+    /// <summary>The same of the conductor from the grounding block.</summary>
+    public double? ShieldOhm { get; init; }
+
     /// <summary>The mast's own rod, or null.</summary>
     public RodPlan? Rod { get; init; }
 

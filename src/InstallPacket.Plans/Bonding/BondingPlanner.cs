@@ -34,6 +34,12 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
             Lengths = rods.Lengths,
             Routes = Routes(routes, block is not null),
             Rod = rod,
+            RodExisting = b.Rod is { Existing: true },
+            MastExisting = b.MastExisting,
+            ShieldExisting = b.ShieldExisting,
+            MastOhm = b.MastExisting ? Ohm("the conductor from the mast", "bonding.mast-length", b.Conductor, b.MastLength) : null,
+            ShieldOhm = b.ShieldExisting && block is not null
+                ? Ohm("the conductor from the grounding block", "bonding.shield-length", b.ShieldConductor, b.ShieldLength) : null,
             Surge = new SurgePlanner(UnitPrinter.Of(job), _work).Plan(b.Conductor, b.MastLength.Metres, b.MastRoute?.Coils?.Value ?? 0),
             Strikes = new StrikePlanner(job, _work).Plan(),
             Zone = zone,
@@ -46,6 +52,10 @@ internal sealed class BondingPlanner(Job job, CodeFamily code)
         return block ? [mast, routes.Of("the conductor from the grounding block", _bonding.ShieldLength.Metres, _bonding.ShieldRoute)]
             : [mast];
     }
+
+    // What the continuity test of a conductor that is there reads beyond the leads of the meter.
+    private double? Ohm(string what, string key, BondingPart part, Length length) => ConductorSize.OhmPerKm(part, _work) is { } ohmPerKm
+        ? _work.Apply(BondingFormulas.EndToEnd, what, ohmPerKm, Term.Key(key, length.Metres)).Number : null;
 
     // A part that serves both and lacks a figure is reported once.
     private void CheckShieldSize(BondSizes sizes, ZonePlan? zone)

@@ -18,6 +18,11 @@ internal static class ConductorSize
             work.Apply(WireGauge.DiameterFormula, part.Id, part.Figure(BondingPartKeys.Gauge, gauge)));
     }
 
+    /// <summary>Resistance per length at 20 C [ohm/km], or null when size or metal is unknown.</summary>
+    public static Row? OhmPerKm(BondingPart part, Workings work) =>
+        part.Metal is { } metal && WireResistance.ResistivityOhmM(Word.Of(metal)) is { } rho && AreaMm2(part, work) is { } area
+            ? work.Apply(WireResistance.ResistanceFormula, part.Id, area, Term.Table(NumberTables.Resistivity, Word.Of(metal), rho * 1e6)) : null;
+
     /// <summary>Diameter of the round wire [m] of a cross-section [mm2].</summary>
     public static Term DiameterM(Part part, Term areaMm2, Workings work) =>
         work.Apply(WireGauge.EquivalentFormula, part.Id, areaMm2).In(0.001);

@@ -37,7 +37,7 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
             Term.Plan($"bonding.surge.lengths[{lengths[1].LengthM.ToString(System.Globalization.CultureInfo.InvariantCulture)}].inductance_uh", lengths[1].InductanceUh));
         double? rise = conductor.Metal == Metal.Copper
             ? work.Apply(SurgeHeating.RiseFormula, conductor.Id, StrokeEnergy, area).Number : null;
-        return new(lengths, Surge.InducedA / 1000, Surge.StrokeA / 1000, Resistive(conductor, area, lengthM), coil, coilKv, rise,
+        return new(lengths, Surge.InducedA / 1000, Surge.StrokeA / 1000, Resistive(conductor, lengthM), coil, coilKv, rise,
             rise > SurgeHeating.MeltingRiseK);
     }
 
@@ -64,11 +64,9 @@ internal sealed class SurgePlanner(UnitPrinter print, Workings work)
         return (coil, Kilovolts(what, coil, inducedKaPerUs));
     }
 
-    private double? Resistive(BondingPart conductor, Term areaMm2, double lengthM)
+    private double? Resistive(BondingPart conductor, double lengthM)
     {
-        if (conductor.Metal is not { } metal || WireResistance.ResistivityOhmM(Word.Of(metal)) is not { } rho) return null;
-        var ohmPerKm = work.Apply(WireResistance.ResistanceFormula, conductor.Id, areaMm2,
-            Term.Table(NumberTables.Resistivity, Word.Of(metal), rho * 1e6));
+        if (ConductorSize.OhmPerKm(conductor, work) is not { } ohmPerKm) return null;
         return work.Apply(Surge.ResistiveFormula, "the mast's conductor", InducedKa, ohmPerKm, Term.Key("bonding.mast-length", lengthM));
     }
 }

@@ -23,6 +23,9 @@ public sealed record CablingPlan(
     /// <summary>How amplifiers are fed through their cables.</summary>
     public IReadOnlyList<FeedPlan> Feeds { get; init; } = [];
 
+    /// <summary>The entry of an internet service; null when there is none or the job does not describe it.</summary>
+    public ServicePlan? Service { get; init; }
+
     /// <summary>One ladder an outlet, the one with the smallest margin first.</summary>
     public IReadOnlyList<LadderPlan> Ladders { get; init; } = [];
 
@@ -130,6 +133,28 @@ public sealed record AmplifierPlan(
 /// <param name="ProductsDbm">The products.</param>
 public sealed record AmplifierProducts(string Station, double OwnDbm, double ProductsDbm);
 
+/// <summary>The entry of an internet service, which no step touches.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Over">What it uses in the house.</param>
+/// <param name="Point">Where it sits; empty when not known.</param>
+/// <param name="Feeds">What stays connected to it, in words; may be empty.</param>
+/// <param name="Connected">Runs that stay connected to it.</param>
+/// <param name="CutOff">Runs that come off it.</param>
+/// <param name="OpenPorts">Ports of its splitter that stay open and get a terminator.</param>
+public sealed record ServicePlan(ServiceUnit Kind, ServiceLine Over, string Point, string Feeds, IReadOnlyList<string> Connected,
+    IReadOnlyList<string> CutOff, int OpenPorts)
+{
+    /// <summary>The plan; null without a service.</summary>
+    internal static ServicePlan? Of(InternetService? service)
+    {
+        if (service is null or { Unit: ServiceUnit.None }) return null;
+        var coax = service.Over == ServiceLine.Coax;
+        string[] off = coax ? [.. (service.CutOff ?? []).Select(r => r.Value)] : [];
+        return new(service.Unit, service.Over, service.Point ?? "", service.Feeds ?? "", coax ? [.. service.Connected.Select(r => r.Value)] : [],
+            off, coax ? service.OpenPorts ?? off.Length : 0);
+    }
+}
+
 /// <summary>How an amplifier is fed through its cable.</summary>
 /// <param name="Amplifier">The amplifier.</param>
 /// <param name="Inserter">The power inserter that feeds it.</param>
@@ -140,7 +165,11 @@ public sealed record AmplifierProducts(string Station, double OwnDbm, double Pro
 /// <param name="LeastV">Lowest voltage that it needs.</param>
 /// <param name="Way">Elements from the amplifier to the inserter.</param>
 public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV, double? DrawsMa, double? LoopOhm, double? ArrivesV,
-    double LeastV, IReadOnlyList<string> Way);
+    double LeastV, IReadOnlyList<string> Way)
+{
+    /// <summary>Whether cable of unknown kind lies on the way: then the resistance is the most that it may be, and the voltage the least.</summary>
+    public bool OldCable { get; init; }
+}
 
 /// <summary>A station that nobody asked for.</summary>
 /// <param name="Station">The station.</param>

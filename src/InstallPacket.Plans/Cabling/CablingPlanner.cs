@@ -34,6 +34,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
                 TestPoints(), ladders.Count > 0 ? ladders[0] : null)
         {
             NotWanted = NotWanted(),
+            Service = ServicePlan.Of(job.Cabling.Internet),
             Ladders = ladders,
             Feeds = feeds,
             Amplifiers = [.. _chain.InOrder().Where(e => e.Part is AmplifierPart).Select(Amplifier).OfType<AmplifierPlan>()],

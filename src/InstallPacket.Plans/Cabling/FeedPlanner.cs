@@ -9,8 +9,6 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
 {
     // Without a figure of the maker an amplifier is trusted to a tenth below its nominal voltage (common practice).
     private const double LeastShare = 0.9;
-    private static readonly Constant BothConductors = new("shield-in-the-loop-already", 0, "project-notes",
-        Calc.Sources.Provenance.Derived);
 
     public IReadOnlyList<FeedPlan> Plan()
     {
@@ -83,20 +81,21 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
                 ("amplifier", amplifier.Id),
                 ("supply_v", supply), ("loop_ohm", ohm), ("least_v", least), ("nominal_v", nominal), ("part", amplifier.Part.Id),
                 ("source", part.ProvenanceOf(AmplifierPartKeys.LeastSupply)));
-        return new FeedPlan(amplifier.Id, inserter.Id, supply, part.DrawsMa, ohm, arrives, least, [.. way.Select(e => e.Id)]);
+        return new FeedPlan(amplifier.Id, inserter.Id, supply, part.DrawsMa, ohm, arrives, least, [.. way.Select(e => e.Id)])
+        {
+            OldCable = way.Any(e => job.Routing.Runs.Any(r => r.Id == e.Run && r.Cable.LoopLeastOhmPerKm < r.Cable.LoopMostOhmPerKm)),
+        };
     }
 
-    // Unknown as soon as one cable on the way does not say its resistance.
+    // Unknown as soon as one cable on the way does not say its resistance; the most of a cable of unknown kind.
     private double? LoopOhm(Element amplifier, IReadOnlyList<Element> way)
     {
         var sum = 0.0;
         foreach (var e in way.Skip(1).Where(e => e.Run is not null))
         {
             var (run, cable) = (routing.Runs.First(r => r.Id == e.Run), job.Routing.Runs.First(r => r.Id == e.Run).Cable);
-            if (cable.LoopOhmPerKm is not { } perKm) return null;
-            sum += work.Apply(DcFeed.LoopFormula, $"run {run.Id}, supply of {amplifier.Id}",
-                cable.Figure(CablePartKeys.LoopResistance, perKm), BothConductors,
-                    Term.Plan($"routing.runs[{run.Id}].length_m", run.LengthM));
+            if (cable.LoopMostOhmPerKm is not { } perKm) return null;
+            sum += CableLoop.Ohm(work, $"run {run.Id}, supply of {amplifier.Id}", cable, cable.LoopMostKey, perKm, run.Id, run.LengthM);
         }
         return sum;
     }

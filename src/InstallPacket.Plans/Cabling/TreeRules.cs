@@ -39,7 +39,10 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
 
     private void CheckExisting()
     {
-        foreach (var run in job.Routing.Runs.Where(r => r.Existing && job.Handover.ExistingInternet == InternetKind.Coax))
+        // Where the job says which runs hang on the service, somebody traced them.
+        if (job.Internet != InternetKind.Coax || job.Cabling.Internet?.CutOff is not null) return;
+        var staying = job.Cabling.Internet?.Connected.Select(r => r.Value) ?? [];
+        foreach (var run in job.Routing.Runs.Where(r => r.Existing && !staying.Contains(r.Id)))
             findings.Add(Severity.Caution, "existing-coax", run.At, ("run", run.Id));
     }
 

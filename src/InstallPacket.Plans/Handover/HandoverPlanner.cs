@@ -8,7 +8,7 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
     {
         ScanRow[] rows = [.. reception.Wanted.Select(Row)];
         var weakest = rows.MinBy(r => r.WorstMarginDb);
-        return new(job.Handover.ExistingInternet, job.Handover.Words ?? "", [.. rows.Select(r => r with { Weakest = r == weakest })])
+        return new(job.Internet, job.Handover.Words ?? "", [.. rows.Select(r => r with { Weakest = r == weakest })])
         {
             Warranty = job.Handover.Warranty ?? "",
             OutletsAsRows = cabling.Outlets.Count > rows.Length,

@@ -44,9 +44,9 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         Begin("arrival");
         Add("hazards", mounting.Ladder is null && mounting.PowerLines.Count == 0 ? null : Shown("access-sketch"));
         Add("differences");
-        if (job.Handover.ExistingInternet != InternetKind.None) Add("internet",
-            new WorkStep(0, "", "") { Subject = Word.Of(job.Handover.ExistingInternet) });
-        foreach (var run in routing.Runs.Where(r => r.Existing)) Add("existing", OfRun(run));
+        if (cabling.Service is { } service) Add("service-find", new WorkStep(0, "", "") { Subject = Word.Of(service.Kind), Name = service.Point });
+        else if (job.Internet != InternetKind.None) Add("internet", new WorkStep(0, "", "") { Subject = Word.Of(job.Internet) });
+        foreach (var run in routing.Runs.Where(r => r.Existing)) Add(StaysOnService(run) ? "service-run" : "existing", OfRun(run));
         foreach (var e in cabling.Elements.Where(e => e.Existing)) Add("existing-part",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves.Length > 0 ? e.Serves : e.Name, Figure = "chain-diagram" });
         if (mounting.Ladder is not null) Add("ladder", Shown("access-sketch"));
@@ -65,21 +65,41 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     {
         Begin("mount");
         var figure = mounting.Kind == MountKind.Attic ? "" : "mount-sketch";
+        if (mounting.Existing) OldMount(figure);
+        else NewMount(figure);
+        Add("aim", Shown("aim-card"));
+        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp",
+            Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
+    }
+
+    // Nothing is hung on it before somebody has looked.
+    private void OldMount(string figure)
+    {
+        Add("inspect-mount", Shown(figure));
+        if (mounting.LoadPath?.Guys.Count > 0) Add("inspect-guys", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
+        Drive(figure);
+        Add("hang", Shown(figure));
+    }
+
+    private void NewMount(string figure)
+    {
         if (mounting.LoadPath?.Guys.Count > 0) Add("anchors", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
         if (mounting.Plate is { TiltDeg: not 0 }) Add("set-arm", Shown(figure));
         if (mounting.Plate is { } plate) Add("plate-mark", Shown(figure) with { Count = plate.Fixings });
         else Add(mounting.Kind == MountKind.Ballast ? "lay-frame" : "level-mark", Shown(figure));
-        foreach (var f in mounting.Fixings.Where(f => f.Form != FixingForm.Clamp))
+        Drive(figure);
+        if (mounting.LoadPath?.Ballast is { } ballast) Add("blocks", Shown(figure) with { Count = ballast.Blocks });
+        Add("raise", Shown(figure));
+        if (mounting.LoadPath?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
+    }
+
+    private void Drive(string figure)
+    {
+        foreach (var f in mounting.Fixings.Where(f => f is { Existing: false, Form: not FixingForm.Clamp }))
         {
             Add("pilot", new WorkStep(0, "", "") { Subject = f.Part, Name = f.Name, Count = f.Count, Figure = figure });
             Add("fix", Fixing(f, figure));
         }
-        if (mounting.LoadPath?.Ballast is { } ballast) Add("blocks", Shown(figure) with { Count = ballast.Blocks });
-        Add("raise", Shown(figure));
-        if (mounting.LoadPath?.Guys.Count > 0) Add("tension", Shown(figure) with { Count = mounting.LoadPath.Guys.Sum(g => g.Count) });
-        Add("aim", Shown("aim-card"));
-        foreach (var f in mounting.Fixings.Where(f => f.Form == FixingForm.Clamp)) Add("clamp",
-            Fixing(f, figure) with { TorqueNm = null, TorqueProvenance = "" });
     }
 
     private void Outside()
@@ -93,10 +113,12 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Bond()
     {
         Begin("bond");
-        if (bonding.Rod is not null) Add("rod", Shown("bonding-sketch"));
-        if (bonding.MastNeeded) Add("bond-mast", Piece("bonding of the mast"));
-        if (bonding.BlockElement.Length > 0) Add("bond-shield", Piece("bonding of the shield") with { Subject = bonding.BlockElement });
-        Add("bond-check", Shown("bonding-sketch"));
+        var (old, mast, shield) = (bonding.Rod is null || bonding.RodExisting, bonding.MastNeeded, bonding.BlockElement.Length > 0);
+        if (bonding.Rod is not null) Add(bonding.RodExisting ? "rod-existing" : "rod", Shown("bonding-sketch"));
+        if (mast) Add(bonding.MastExisting ? "bond-mast-existing" : "bond-mast", Piece("bonding of the mast"));
+        if (shield) Add(bonding.ShieldExisting ? "bond-shield-existing" : "bond-shield",
+            Piece("bonding of the shield") with { Subject = bonding.BlockElement });
+        if (!old || (mast && !bonding.MastExisting) || (shield && !bonding.ShieldExisting)) Add("bond-check", Shown("bonding-sketch"));
     }
 
     private WorkStep Piece(string run) =>
@@ -105,10 +127,12 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Inside()
     {
         Begin("inside");
+        Service();
         foreach (var e in routing.Entries) Add(e.Existing ? "entry-existing" : "entry",
             new WorkStep(0, "", "") { Subject = e.Point, Name = Word.Of(e.Through), Figure = e.Figure });
         foreach (var run in routing.Runs.Where(r => !IsOutside(r) && !r.Existing)) Add("run", OfRun(run));
         foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) Add("new-connectors", OfRun(run));
+        foreach (var run in routing.Runs.Where(r => r.Existing && !StaysOnService(r))) Add("existing-test", OfRun(run));
         foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.PowerInserter, Existing: false })) Add("inserter",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Point, Figure = "chain-diagram" });
         foreach (var e in cabling.Elements.Where(e => IsDevice(e) && !StandsOutside(e))) Device(e);
@@ -117,6 +141,18 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.Outlet, Existing: false })) Add("outlet",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
     }
+
+    // Only what the antenna takes over comes off; the provider's cable, power, ground and splitter input stay as they are.
+    private void Service()
+    {
+        if (cabling.Service is not { } service || service.CutOff.Count + service.OpenPorts == 0) return;
+        var unit = new WorkStep(0, "", "") { Subject = Word.Of(service.Kind), Name = service.Point };
+        if (service.CutOff.Count > 0) Add("service-cut", unit with { Count = service.CutOff.Count });
+        if (service.OpenPorts > 0) Add("service-cap", unit with { Count = service.OpenPorts });
+        Add("service-check", unit);
+    }
+
+    private bool StaysOnService(RunPlan run) => cabling.Service?.Connected.Contains(run.Id) == true;
 
     private void Power()
     {

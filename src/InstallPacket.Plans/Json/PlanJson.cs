@@ -24,7 +24,7 @@ public static class PlanJson
             new WordConverter<MountKind>(), new WordConverter<Access>(), new OptionalWordConverter<FallProtection>(),
             new OptionalWordConverter<FixingForm>(), new WordConverter<PieceKind>(), new WordConverter<StockKind>(),
                 new WordConverter<CuttingAim>(),
-            new WordConverter<InternetKind>(), new WordConverter<Severity>(),
+            new WordConverter<InternetKind>(), new WordConverter<ServiceUnit>(), new WordConverter<ServiceLine>(), new WordConverter<Severity>(),
         },
     });
 

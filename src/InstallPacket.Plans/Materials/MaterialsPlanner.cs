@@ -21,12 +21,8 @@ internal sealed class MaterialsPlanner(
         foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) AddConnectors(run);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is OutletPart)) AddFlyLead(e);
         AddTerminators();
-        Add(job.Mounting.Mount, 1, 0, "mount");
-        if (!job.Mounting.OwnMast) Add(job.Mounting.Mast, 1, 0, "mast");
-        foreach (var f in job.Mounting.Fixings) Add(f.Part, f.Count, 0, "mount");
+        AddMount(job.Mounting);
         AddBonding(job.Bonding);
-        if (job.Mounting.Guys is { } guys && mounting.LoadPath?.Guys is { Count: > 0 } sets) Add(guys.Part, 0,
-            sets.Sum(s => s.Count * (s.LengthM + MountingFormulas.GuyEndsM)), "guys");
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
         var pieces = new PiecePlanner(job, routing, mounting, _work).Plan();
@@ -65,17 +61,28 @@ internal sealed class MaterialsPlanner(
         if (cable.Connector is { } connector) Add(parts.Find(connector)!, 2, 0, run.Id);
     }
 
+    private void AddMount(MountingSection m)
+    {
+        foreach (var f in m.Fixings.Where(f => !f.Existing)) Add(f.Part, f.Count, 0, "mount");
+        if (m.Existing) return;
+        Add(m.Mount, 1, 0, "mount");
+        if (!m.OwnMast) Add(m.Mast, 1, 0, "mast");
+        if (m.Guys is { } guys && mounting.LoadPath?.Guys is { Count: > 0 } sets) Add(guys.Part, 0,
+            sets.Sum(s => s.Count * (s.LengthM + MountingFormulas.GuyEndsM)), "guys");
+    }
+
     private void AddBonding(BondingSection bonding)
     {
+        var (mastM, shieldM) = (bonding.MastExisting ? 0 : bonding.MastLength.Metres, bonding.ShieldExisting ? 0 : bonding.ShieldLength.Metres);
         void Conductor(Part part, double lengthM, string what)
         {
             if (lengthM > 0) Add(part, 0, lengthM, what);
         }
         var same = bonding.ShieldConductor.Id == bonding.Conductor.Id;
-        Conductor(bonding.Conductor, bonding.MastLength.Metres + (same ? bonding.ShieldLength.Metres : 0), same
-            ? "bonding of mast and shield" : "bonding of the mast");
-        if (!same) Conductor(bonding.ShieldConductor, bonding.ShieldLength.Metres, "bonding of the shield");
-        if (bonding.Rod is not { } rod) return;
+        Conductor(bonding.Conductor, mastM + (same ? shieldM : 0), !same || bonding.ShieldExisting ? "bonding of the mast"
+            : bonding.MastExisting ? "bonding of the shield" : "bonding of mast and shield");
+        if (!same) Conductor(bonding.ShieldConductor, shieldM, "bonding of the shield");
+        if (bonding.Rod is not { Existing: false } rod) return;
         Add(rod.Part, rod.Count, 0, "rod of the mast");
         if (rod.Jumper is { } jumper) Conductor(jumper, rod.JumperLength.Metres + (rod.Count > 1 ? rod.Spacing?.Metres ?? 0 : 0),
             "jumper of the rod");
@@ -93,6 +100,7 @@ internal sealed class MaterialsPlanner(
     private void AddTerminators()
     {
         if (parts.Of(PartRole.Terminator) is not { } terminator) return;
+        if (ServicePlan.Of(job.Cabling.Internet) is { OpenPorts: > 0 } service) Add(terminator, service.OpenPorts, 0, "service entry");
         var chain = new ChainView(job.Cabling);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part.Outputs > 1))
             if (e.Part.Outputs - chain.FedBy(e).Count() is > 0 and var open) Add(terminator, open, 0, e.Id);

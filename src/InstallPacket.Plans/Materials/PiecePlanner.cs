@@ -14,17 +14,17 @@ internal sealed class PiecePlanner(Job job, RoutingPlan routing, MountingPlan mo
             Add($"fly lead {outlet.Id}", job.Cabling.FlyCable, outlet.FlyLead.Metres, End(outlet.Id, outlet.Point), "receiver",
                 PieceKind.FlyLead, outlet.At);
         Bonding(job.Bonding);
-        foreach (var (set, i) in (mounting.LoadPath?.Guys ?? []).Select((s, i) => (s, i))) Guys(set, i + 1);
+        foreach (var (set, i) in (job.Mounting.Existing ? [] : mounting.LoadPath?.Guys ?? []).Select((s, i) => (s, i))) Guys(set, i + 1);
         return _pieces;
     }
 
     private void Bonding(BondingSection b)
     {
         var block = job.Cabling.Chain.FirstOrDefault(e => e.Part is GroundingBlockPart)?.Id ?? "grounding block";
-        Add("bonding of the mast", b.Conductor, b.MastLength.Metres, "mast", b.Rod is null ? "bonding connection" : "rod of the mast",
+        if (!b.MastExisting) Add("bonding of the mast", b.Conductor, b.MastLength.Metres, "mast", b.Rod is null ? "bonding connection" : "rod of the mast",
             PieceKind.Bonding, b.At);
-        Add("bonding of the shield", b.ShieldConductor, b.ShieldLength.Metres, block, "bonding connection", PieceKind.Bonding, b.At);
-        if (b.Rod is { Jumper: { } jumper } rod) Add("jumper of the rod", jumper, rod.JumperLength.Metres, "rod of the mast",
+        if (!b.ShieldExisting) Add("bonding of the shield", b.ShieldConductor, b.ShieldLength.Metres, block, "bonding connection", PieceKind.Bonding, b.At);
+        if (b.Rod is { Existing: false, Jumper: { } jumper } rod) Add("jumper of the rod", jumper, rod.JumperLength.Metres, "rod of the mast",
             "bonding connection", PieceKind.Bonding, b.At);
     }
 

@@ -47,7 +47,8 @@ internal sealed class TimePlanner(Job job, RoutingPlan routing, Workings work, F
 
     private double Count(string per, IReadOnlyList<PiecePlan> pieces) => per switch
     {
-        "job" or "mount" => 1,
+        "job" => 1,
+        "mount" => job.Mounting.Existing ? 0 : 1,
         "piece" => pieces.Count(p => p.Kind != PieceKind.Bonding),
         "antenna" => job.Cabling.Chain.Count(e => e is { Existing: false, Part: AntennaPart }),
         "metre outside" => Metres(CableWay.Outside, CableWay.Span),

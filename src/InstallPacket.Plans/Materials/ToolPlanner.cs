@@ -13,23 +13,29 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
     private static ToolPlan Tool(string id, string why) =>
         Ids.Contains(id) ? new(id, why) : throw new InvalidOperationException($"The table of tools has no '{id}'.");
 
+    private IEnumerable<FixingPlan> NewFixings => mounting.Fixings.Where(f => !f.Existing);
+
+    // A run in a new hole, a fixing of the mount, or a drip loop before a hole that nobody described.
+    private bool DrillsSomewhere => mounting.Fixings.Any(f => f is { Existing: false, Form: not FixingForm.Clamp }) || routing.Entries.Any(e => !e.Existing)
+        || routing.Runs.Any(r => !r.Existing && (r.Lies(CableWay.Wall) || r.DripLoops.Any(p => routing.Entries.All(e => e.Point != p))));
+
     private IEnumerable<ToolPlan> Holes()
     {
         yield return Tool("tape-measure", "lengths on site");
-        if (mounting.Fixings.Count > 0) yield return Tool("drill", "holes for the mount");
-        foreach (var hole in mounting.Fixings.Where(f => f.PilotM is > 0).GroupBy(f => f.PilotM!.Value))
+        if (NewFixings.Any(f => f.Form != FixingForm.Clamp || !job.Mounting.Existing)) yield return Tool("drill", "holes for the mount");
+        foreach (var hole in NewFixings.Where(f => f.PilotM is > 0).GroupBy(f => f.PilotM!.Value))
             yield return Tool("drill-bit", string.Join(", ", hole.Select(f => f.Name))) with { SizeM = hole.Key };
-        Fixing[] bare = [.. job.Mounting.Fixings.Where(f => f.Pilot is null)];
+        Fixing[] bare = [.. job.Mounting.Fixings.Where(f => f is { Pilot: null, Existing: false })];
         foreach (var f in bare.Where(f => f.Part.Form == FixingForm.Anchor)) yield return Tool("hammer-drill",
             $"{f.Part.Name}, into {f.Into}");
         foreach (var f in bare.Where(f => f.Part.Role != PartRole.AntennaClamp)) yield return Tool("drill-bit-sheet", f.Part.Name);
-        yield return Tool("eye-protection", "drilling");
+        if (DrillsSomewhere) yield return Tool("eye-protection", "drilling");
     }
 
     private IEnumerable<ToolPlan> Tightening()
     {
-        if (mounting.Fixings.Count > 0) yield return Tool("spanners", string.Join(", ", mounting.Fixings.Select(f => f.Name)));
-        var torques = mounting.Fixings.Where(f => f.TorqueNm is not null).Select(f => f.TorqueNm!.Value).ToArray();
+        if (NewFixings.Any()) yield return Tool("spanners", string.Join(", ", NewFixings.Select(f => f.Name)));
+        var torques = NewFixings.Where(f => f.TorqueNm is not null).Select(f => f.TorqueNm!.Value).ToArray();
         if (torques.Length > 0) yield return Tool("torque-wrench",
             "fixings; the maker's sheets govern") with { LowestTorqueNm = torques.Min(), HighestTorqueNm = torques.Max() };
         yield return Tool("spirit-level", "bracket and mast");
@@ -65,7 +71,7 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
 
     private IEnumerable<ToolPlan> Bonding()
     {
-        yield return Tool("conductor-cutter", job.Bonding.Conductor.Name);
+        if (!job.Bonding.MastExisting || !job.Bonding.ShieldExisting) yield return Tool("conductor-cutter", job.Bonding.Conductor.Name);
         yield return Tool("voltage-tester", "before shields and earth are joined"
             + (job.Cabling.Chain.Any(e => e.Part is PowerInserterPart) ? "; supply of the amplifier" : ""));
     }
@@ -85,7 +91,7 @@ internal sealed class ToolPlanner(Job job, RoutingPlan routing, MountingPlan mou
         if (mounting.Access == Access.Tower) yield return Tool("tower", "work at height");
         if (mounting.Access == Access.Inside) yield break;
         yield return Tool("fall-arrest", "work at height");
-        yield return Tool("wind-meter", "before the mast is raised");
+        yield return Tool("wind-meter", job.Mounting.Existing ? "work at height" : "before the mast is raised");
     }
 
     private IEnumerable<ToolPlan> Asked()

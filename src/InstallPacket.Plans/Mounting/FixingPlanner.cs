@@ -12,13 +12,14 @@ internal sealed class FixingPlanner(Job job, IScrewCode code, Workings work, Fin
         var plan = new FixingPlan(f.Part.Id, f.Part.Name, f.Count, f.Pilot?.Metres, f.Into, f.Part.TorqueNm, f.Part.TorqueNm is null ? ""
             : f.Part.ProvenanceOf(PartKeys.Torque))
         {
-            Form = f.Part.Form, Stated = f.Stated ?? "",
+            Form = f.Part.Form, Stated = f.Stated ?? "", Existing = f.Existing,
         };
         if (f.Part is not { Form: FixingForm.LagScrew or FixingForm.WoodScrew, DiameterM: { } diameter, LengthM: { } length }) return plan;
         TimberFits(f);
         var screw = new ScrewCase(job, f, work);
         var (least, most) = code.LeadHole(screw, diameter);
-        CheckPilot(f, least, most);
+        // Nobody drills the hole of a screw that is there.
+        if (!f.Existing) CheckPilot(f, least, most);
         CheckDistances(f, diameter);
         var depth = length - (job.Mounting.Mount.PlateM ?? 0) - f.GapM - code.TipM(f);
         CheckDepth(f, depth, diameter);

@@ -15,7 +15,7 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
         if (_mounting.Access != Access.Inside) Add("height", Word.Of(_mounting.Access));
         Roof();
         if (_mounting.Kind == MountKind.ChimneyLashing) Chimney(_mounting.Chimney?.State.Value ?? ChimneyState.Unknown);
-        if (_mounting.Survey?.OldMast == true) Add("old-mast", "yes");
+        if (_mounting.Survey?.OldMast == true || _mounting.Existing) Add("old-mast", "yes");
         Materials();
         Services();
         if (_mounting.Kind != MountKind.Attic) Add("weather", Word.Of(_mounting.Kind));
@@ -45,7 +45,7 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
 
     private void Materials()
     {
-        var drills = FixingChecker.Holding(job).Any() || job.Routing.Runs.Any(r => r is { Way: CableWay.Wall, Existing: false });
+        var drills = FixingChecker.Holding(job).Any(f => !f.Existing) || job.Routing.Runs.Any(r => r is { Way: CableWay.Wall, Existing: false });
         if (!drills) return;
         Add("drilling", Word.Of(_mounting.Survey?.Behind ?? BehindState.Unknown));
         var old = _mounting.Survey?.Asbestos ?? AsbestosState.Unknown;
@@ -57,7 +57,7 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
 
     private void Services()
     {
-        var digs = _mounting.Kind == MountKind.GroundMast || _mounting.Guys is not null || job.Bonding.Rod is not null
+        var digs = (!_mounting.Existing && (_mounting.Kind == MountKind.GroundMast || _mounting.Guys is not null)) || job.Bonding.Rod is { Existing: false }
             || job.Routing.Points.Values.Any(p => p.HeightM < 0);
         if (!digs) return;
         var state = _mounting.Survey?.Buried ?? BuriedState.Unknown;
@@ -70,13 +70,13 @@ internal sealed class HazardPlanner(Job job, FindingList findings)
     private void Lifting()
     {
         var heavy = job.Cabling.Antennas.Any(a => a.MassKg > HeavyKg);
-        if (_mounting.MastLength.Metres > LongMastM || heavy) Add("lifting", "yes");
+        if ((!_mounting.Existing && _mounting.MastLength.Metres > LongMastM) || heavy) Add("lifting", "yes");
     }
 
     private void Electricity()
     {
-        if (job.Handover.ExistingInternet == InternetKind.Coax) Add("live-internet", "yes");
-        if (job.Handover.ExistingInternet == InternetKind.Coax || job.Routing.Runs.Any(r => r.Existing)) Add("stray-voltage", "yes");
+        if (job.Internet == InternetKind.Coax) Add("live-internet", "yes");
+        if (job.Internet == InternetKind.Coax || job.Routing.Runs.Any(r => r.Existing)) Add("stray-voltage", "yes");
         if (job.Cabling.Chain.Any(e => e.Part is PowerInserterPart or AmplifierPart)) Add("mains", "yes");
     }
 }

@@ -63,6 +63,9 @@ internal sealed class LoadPathLedger(Workings work, FindingList findings)
             [("what", check.What), ("use_share", check.UseShare), ("basis", check.Basis), ("provenance", check.Provenance), .. values]);
     }
 
+    /// <summary>Keeps what no figure shows of a mount that is there already; the steps inspect it.</summary>
+    public void NotSeen(string what) => _unproved.Add(what);
+
     /// <summary>Reports once what cannot be checked, and why by the case.</summary>
     public void Unknown(string what, string way, SourceSpan at, params ReadOnlySpan<(string Name, object? Value)> values)
     {

@@ -14,6 +14,7 @@ internal sealed class LoadPathPlanner(Job job, CodeFamily code, Workings work, F
     {
         if (wind is null) return null;
         var weight = Weight();
+        if (_mounting.Existing) _ledger.NotSeen("rust inside the old mast and the hold of its old fixings");
         CheckRating(wind);
         var bracket = _mounting.Kind is MountKind.GableBracket or MountKind.WallBracket or MountKind.EaveBracket or MountKind.GroundMast
             ? new BracketPlanner(job, code, work, findings, _ledger) : null;

@@ -19,6 +19,9 @@ public sealed record MountingPlan(
     /// <summary>The one plate and its arm; null where the mount has two brackets or none.</summary>
     public PlatePlan? Plate { get; init; }
 
+    /// <summary>Whether mount and mast stand there already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>Length of the longest antenna; 0 where none states it.</summary>
     public double LongestAntennaM { get; init; }
 
@@ -44,6 +47,9 @@ public sealed record HazardPlan(string Id, string State, bool Stop);
 /// <param name="TorqueProvenance">How the torque is known.</param>
 public sealed record FixingPlan(string Part, string Name, int Count, double? PilotM, string Into, double? TorqueNm, string TorqueProvenance)
 {
+    /// <summary>Whether it is there already.</summary>
+    public bool Existing { get; init; }
+
     /// <summary>What it is; empty when the part does not say.</summary>
     public FixingForm? Form { get; init; }
 

@@ -27,7 +27,7 @@ internal sealed class MountingPlanner(Job job, CodeFamily code)
                 job.Siting.PowerLines is not null,
             required, wires, [.. code.RulesOf("mounting"), .. code.RulesOf("height")])
         {
-            Plate = PlateShape.Of(_mounting), Wind = wind, LoadPath = new LoadPathPlanner(job, code, _work, _findings).Plan(wind),
+            Existing = _mounting.Existing, Plate = PlateShape.Of(_mounting), Wind = wind, LoadPath = new LoadPathPlanner(job, code, _work, _findings).Plan(wind),
                 Hazards = new HazardPlanner(job, _findings).Plan(wires),
             LongestAntennaM = job.Cabling.Antennas.Max(a => a.LengthM ?? 0),
             FallProtection = _mounting.FallProtection?.Value, FallFromM = code.LimitOf("fall-protection")?.Value,

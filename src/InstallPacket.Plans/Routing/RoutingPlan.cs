@@ -143,6 +143,15 @@ public sealed record RunPlan(
     /// <summary>Existing cable: whether it gets new connectors.</summary>
     public bool NewConnectors { get; init; }
 
+    /// <summary>Existing cable: the least loop resistance to expect at its test; null when the cable does not state it.</summary>
+    public double? LoopLeastOhm { get; init; }
+
+    /// <summary>The most to expect.</summary>
+    public double? LoopMostOhm { get; init; }
+
+    /// <summary>How that is known, the least before the most, as the cable states it.</summary>
+    public IReadOnlyList<string> LoopSources { get; init; } = [];
+
     /// <summary>Its stretches in turn, one where the way never changes.</summary>
     public IReadOnlyList<StretchPlan> Stretches { get; init; } = [];
 

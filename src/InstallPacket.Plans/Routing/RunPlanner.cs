@@ -42,7 +42,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
         var clips = upright + level > 0 ? Clips(run, upright, level) : 0;
         var corners = Enumerable.Range(1, Math.Max(0, legs.Count - 1)).Count(i => legs[i - 1].LengthM > 0 && legs[i].LengthM > 0
             && legs[i - 1].TurnDeg(legs[i]) > LeastTurnDeg);
-        return new RunPlan(
+        return CableLoop.Expected(new RunPlan(
             run.Id, number, run.Cable.Id, run.Cable.Name, run.Way, run.Path, (to?.SecondRun == run.Id ? to.Second : to?.From) ?? "", to?.Id
                 ?? "", straight,
             straight > 0 ? routed / straight : Factor(run.Way).Number, run.DripLoops, run.DripDepth.Value.Metres, drip, service,
@@ -56,7 +56,7 @@ internal sealed class RunPlanner(Job job, CodeFamily code, Workings work, Findin
                 ? corners * work.Apply(BendCorner.SavingFormula, $"{run.Id}, each corner; kept in the piece",
                 run.Cable.Figure(CablePartKeys.BendRadius, radius)) : null,
             FromPowerM = run.FromPower?.Value.Metres, Supports = run.Supports,
-        };
+        }, run.Cable, work);
     }
 
     // Measured along the way: nothing is allowed for what was not seen.

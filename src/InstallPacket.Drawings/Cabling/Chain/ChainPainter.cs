@@ -7,7 +7,6 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
 {
     private const double SizeMm = ChainSize.SizeMm;
 
-    private readonly UnitPrinter _print = plan.Print;
     private readonly HashSet<string> _supplied = [.. plan.Cabling.Feeds.SelectMany(f => f.Way.Skip(1))];
 
     /// <summary>A line that carries the signal alone.</summary>
@@ -15,6 +14,9 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
 
     /// <summary>A line that carries the supply of an amplifier too.</summary>
     public static Pen Supply { get; } = new(Ink.Accent, 1.3);
+
+    /// <summary>The outline of a part that is there already.</summary>
+    public static Pen There { get; } = new(Ink.Line, 0.35, Dash.Dashed);
 
     public void Draw(ChainLayout layout)
     {
@@ -24,7 +26,8 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
 
     private void Link(ChainLink link)
     {
-        canvas.Line(_supplied.Contains(link.To.Id) ? Supply : Signal, [.. link.Points]);
+        var pen = _supplied.Contains(link.To.Id) ? Supply : Signal;
+        canvas.Line(link.To.Run is { Existing: true } ? pen with { Dash = Dash.Dashed } : pen, [.. link.Points]);
         if (link.To.Run is not { } run) return;
         var (middle, y) = ((link.Points[^2].X + link.Points[^1].X) / 2, link.Points[^1].Y);
         if (setting == ChainSetting.Dense)
@@ -33,12 +36,12 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
             return;
         }
         canvas.Text(new(new(middle, y - 1.1), run.Id, SizeMm, Anchor: Anchor.Middle, Strong: true));
-        canvas.Text(new(new(middle, y + 3.1), _print.Cable(run.LengthM), SizeMm, Anchor: Anchor.Middle));
+        canvas.Text(new(new(middle, y + 3.1), ChainSize.Length(run, plan), SizeMm, Anchor: Anchor.Middle));
     }
 
     private void InOneLine(RunPlan run, double middle, double y)
     {
-        var length = _print.Cable(run.LengthM);
+        var length = ChainSize.Length(run, plan);
         var id = canvas.Measure.WidthMm(run.Id, SizeMm, strong: true) + canvas.Measure.WidthMm(" ", SizeMm);
         var left = middle - (id + canvas.Measure.WidthMm(length, SizeMm)) / 2;
         canvas.Text(new(new(left, y), run.Id, SizeMm, Strong: true));
@@ -49,7 +52,7 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
     {
         var (box, node) = (place.Box, place.Node);
         canvas.Box(box, node.Element is null ? new(node.Into.Length > 0 ? Ink.Line : Ink.Faint, 0.3, Dash.Dashed)
-            : new(Ink.Line, node.Fed.Count > 1 ? 0.7 : 0.45), node.Fed.Count > 1 ? Fill.Tint : Fill.Paper);
+            : node.Element.Existing ? There : new(Ink.Line, node.Fed.Count > 1 ? 0.7 : 0.45), node.Fed.Count > 1 ? Fill.Tint : Fill.Paper);
         if (node.Element is { From: "" }) AntennaMark.Draw(canvas, new((box.Left + box.Right) / 2, box.Top), 0.8);
         var x = box.Left + ChainSize.PadMm;
         var y = place.LineY - 0.6;

@@ -42,14 +42,13 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
     public static ChainSize Of(ChainNode node, ChainSetting setting, SheetPlan plan, ITextMeasure measure)
     {
         double Width(string s, bool strong = false) => measure.WidthMm(s, SizeMm, strong);
-        var print = plan.Print;
         var (first, lines) = Words(node, setting, plan, measure);
         var text = lines.Select(l => Width(l)).Append(Width(node.Id, strong: true)
             + (first.Length > 0 && node.Id.Length > 0 ? Width(" " + first) : Width(first))).Max();
         var ports = node.Fed.Any(n => n.Port > 0) ? PortMm : PadMm;
         var link = node.Run is not { } run ? JointMm : 3 + (setting == ChainSetting.Dense
-            ? Width(run.Id, strong: true) + Width(" ") + Width(print.Cable(run.LengthM))
-                : Math.Max(Width(run.Id, strong: true), Width(print.Cable(run.LengthM))));
+            ? Width(run.Id, strong: true) + Width(" ") + Width(Length(run, plan))
+                : Math.Max(Width(run.Id, strong: true), Width(Length(run, plan))));
         return new(first, lines, PadMm + text + ports, link);
     }
 
@@ -69,6 +68,10 @@ internal sealed record ChainSize(string First, IReadOnlyList<string> Lines, doub
         var second = e.Second.Length > 0 ? [plan.Say("chain.second", ("part", e.Second))] : Array.Empty<string>();
         return ("", [.. TextWrap.Lines(kind, SizeMm, false, KindMm, 2, measure), .. second, .. set, .. serves]);
     }
+
+    /// <summary>The length of a run as printed: to cut, or as it lies where it is there already.</summary>
+    public static string Length(RunPlan run, SheetPlan plan) => run.Existing
+        ? plan.Say("chain.run-there", ("length", plan.Print.Length(run.RoutedM))) : plan.Print.Cable(run.LengthM);
 
     /// <summary>The number of an output as printed.</summary>
     public static string Port(int port) => UnitText.Number(port, 0);

@@ -22,9 +22,9 @@ internal static class ChainWords
     private static string Part(SheetPlan plan, ElementPlan e)
     {
         RunPlan? Run(string id) => plan.Routing.Runs.FirstOrDefault(r => r.Id == id);
-        string Length(RunPlan? run) => run is null ? "" : plan.Print.Cable(run.LengthM);
+        string Length(RunPlan? run) => run is null ? "" : ChainSize.Length(run, plan);
         var (run, second) = (Run(e.Run), Run(e.SecondRun));
-        return plan.Say("chain.part", ("id", e.Id), ("kind", plan.Word("part", e.Kind)), ("serves", e.Serves), ("from", e.From),
+        return plan.Say("chain.part", ("id", e.Id), ("kind", plan.Word("part", e.Kind)), ("serves", e.Serves), ("there", e.Existing), ("from", e.From),
             ("port", e.FromPort),
             ("run", run?.Id ?? ""), ("length", Length(run)), ("second", e.Second), ("second_run", second?.Id ?? ""),
                 ("second_length", Length(second)),

@@ -51,7 +51,8 @@ internal sealed class FixingPainter(SheetCanvas canvas, SheetPlan plan)
     private double Words(PaperBox box, double top, FixingPlan f)
     {
         var lines = new List<string> { plan.Say("mount.fixing", ("count", f.Count), ("name", f.Name)) };
-        if (f.PilotM is { } pilot) lines.Add(plan.Say("mount.pilot", ("size", _print.Drill(pilot))));
+        if (f.Existing) lines.Add(plan.Say("mount.there"));
+        else if (f.PilotM is { } pilot) lines.Add(plan.Say("mount.pilot", ("size", _print.Drill(pilot))));
         if (f.DepthM is { } depth) lines.Add(plan.Say("mount.depth", ("depth", _print.Small(depth))));
         if (f.TorqueNm is { } torque) lines.Add(f.TorqueProvenance == "memory"
             ? plan.Say("mount.verify", ("torque", _print.Torque(torque))) : _print.Torque(torque));

@@ -13,6 +13,7 @@ internal static class MountWords
             plan.Say("mount.what", ("mount", m.Mount), ("on", m.On), ("mast", m.Mast), ("length", print.Length(m.MastLengthM)),
                 ("free", print.Length(m.FreeLengthM)), ("plate", m.Plate is not null)),
         };
+        if (m.Existing) words.Add(plan.Say("mount.there-what"));
         if (m.Wind is { } wind)
         {
             words.Add(plan.Say("mount.pushes", ("force", print.Force(wind.ForceN))));
