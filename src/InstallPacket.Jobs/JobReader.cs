@@ -59,8 +59,10 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
         CheckCode(group, findings);
         CheckPlanUp(group, findings);
         var want = complete ? Want(group, stations, units, findings) : [];
+        var logo = group.Maybe(JobKeys.PreparedBy)?.Value.Maybe(PartyKeys.Logo) is { } mark ? LogoPicture.Read(files, mark, findings) : null;
         if (findings.AnyStop) return null;
         var job = Bind(_codes, id, path, group, stations, want, terrain, library) with { OwnParts = own, IsStudy = layers.IsStudy };
+        if (logo is not null) job = job with { PreparedBy = job.PreparedBy with { Logo = logo } };
         ChainRules.Check(job.Cabling, findings);
         JobRules.Check(job, findings);
         return job;

@@ -83,7 +83,10 @@ public sealed class PacketBuilder(Theme theme)
         var stamp = plan.Stopped ? words.Say("stamps.stopped", ("stops", stops)) : job.Study ? words.Say("stamps.not-surveyed") : null;
         var footer = words.Say("running-heads.footer", ("job", job.Id),
             ("date", job.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("firm", job.PreparedBy.Name));
-        return new PacketDocument(entry.Id, title, TidyMarkdown.Of(markdown), figures, stamp, footer, words);
+        return new PacketDocument(entry.Id, title, TidyMarkdown.Of(markdown), figures, stamp, footer, words)
+        {
+            Logo = entry.Logo ? LogoImage.Of(job.PreparedBy) : null,
+        };
     }
 
     private void AddDocument(List<OutputFile> files, DocumentEntry entry, PacketDocument document, PaperSize paper)

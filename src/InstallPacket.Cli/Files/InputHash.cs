@@ -52,6 +52,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
             // Generic files change with the program and not by hand.
             AppendText(hash, path, SharedFolder.IsGeneric(path) ? file.Text : Said(file));
         }
+        foreach (var path in files.List("_shared").Where(p => p.EndsWith(".png", StringComparison.OrdinalIgnoreCase))) AppendPicture(hash, files, path);
         Append(hash, files, tiles, [.. files.List("_shared/stations"), .. files.List("_shared/terrain").Where(TerrainTiles.IsTile)]);
         return hash.GetHashAndReset();
     }
@@ -68,6 +69,13 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
                 AppendText(hash, path, $"{file.State}|{file.Text}");
             }
         }
+    }
+
+    // A larger one is never read for a packet either.
+    private static void AppendPicture(IncrementalHash hash, IJobFiles files, string path)
+    {
+        using var stream = files.Open(path);
+        AppendText(hash, path, stream is null || stream.Length > LogoPicture.MostBytes ? "" : Convert.ToHexStringLower(SHA256.HashData(stream)));
     }
 
     private static void AppendText(IncrementalHash hash, string path, string text)

@@ -44,7 +44,8 @@ internal sealed class TarJobFiles : IJobFiles
         }
     }
 
-    public Stream? Open(string path) => TerrainTiles.IsTile(path) ? _today.Open(path) : null;
+    public Stream? Open(string path) => TerrainTiles.IsTile(path) ? _today.Open(path)
+        : _files.TryGetValue(path, out var bytes) ? new MemoryStream(bytes, writable: false) : null;
 
     public IReadOnlyList<string> List(string folder)
     {

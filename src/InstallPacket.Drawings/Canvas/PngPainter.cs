@@ -14,6 +14,21 @@ public static class PngPainter
     // Typefaces are read once for each theme: they are immutable, and their glyphs stay in the library's cache.
     private static readonly ConditionalWeakTable<FontSet, Faces> Loaded = [];
 
+    /// <summary>A picture of somebody else, painted anew on white: no profile, no interlace, nothing hidden in it.</summary>
+    /// <param name="png">A PNG file, its size known to be bounded.</param>
+    /// <returns>A PNG file; null when it cannot be unpacked.</returns>
+    public static byte[]? Repainted(ReadOnlySpan<byte> png)
+    {
+        using var picture = SKBitmap.Decode(png);
+        if (picture is null) return null;
+        var size = new SKImageInfo(picture.Width, picture.Height, SKColorType.Rgba8888, SKAlphaType.Opaque);
+        using var surface = SKSurface.Create(size);
+        surface.Canvas.Clear(SKColors.White);
+        surface.Canvas.DrawBitmap(picture, 0, 0, SKSamplingOptions.Default);
+        using var pixels = surface.PeekPixels();
+        return PngFile.Of(pixels.GetPixelSpan<byte>(), size.Width, size.Height, pixels.RowBytes);
+    }
+
     /// <summary>Paints the figure.</summary>
     /// <param name="drawing">The figure.</param>
     /// <param name="fonts">The faces of the theme.</param>

@@ -8,6 +8,9 @@ public sealed record Party(string Name, string? Address, string? Phone, string? 
 
     /// <summary>Licence or registration of a firm, or null.</summary>
     public string? Licence { get; init; }
+
+    /// <summary>Mark of a firm, or null.</summary>
+    public LogoPicture? Logo { get; init; }
 }
 
 /// <summary>Words for the customer.</summary>

@@ -13,6 +13,7 @@ internal sealed class MaterialsBinder(PartLibrary parts)
         KeepAbove = g.Metres(MaterialsKeys.KeepAbove),
         Currency = g.Maybe(MaterialsKeys.Currency)?.Value,
         Prices = [.. g.Entries(MaterialsKeys.Prices).Select(Named)],
+        Spares = [.. g.Entries(MaterialsKeys.Spares).Select(Named)],
         TaxPct = g.Maybe(MaterialsKeys.Tax)?.Value,
         CustomerSupplies = [.. g.Items(MaterialsKeys.CustomerSupplies).Select(i => i.Value)],
         Crew = g.Get(MaterialsKeys.Crew),

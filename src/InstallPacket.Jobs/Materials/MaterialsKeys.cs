@@ -70,6 +70,10 @@ internal static class MaterialsKeys
         "prices", new MapKind<double>(new NumberKind(0, 100000), "part", 0, 300),
         "Prices of parts in this job: for a piece, or a metre of what is bought by length. They go before those of the library.");
 
+    public static readonly Key<IReadOnlyList<Entry<double>>> Spares = Keys.Optional(
+        "spares", new MapKind<double>(new QuantityKind(Dimension.Share, 0, 100, "%"), "part", 0, 300),
+        "How many more of a part to bring than the plan wants, rounded up. They go before those of the library.");
+
     public static readonly Key<double> Tax = Keys.Optional(
         "tax", new QuantityKind(Dimension.Share, 0, 60, "%"), "Tax on top of the prices.");
 

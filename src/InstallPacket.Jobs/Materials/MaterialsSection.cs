@@ -24,6 +24,9 @@ public sealed record MaterialsSection(SourceSpan At)
     /// <summary>Prices of this job, by part.</summary>
     public IReadOnlyList<NamedNumber> Prices { get; init; } = [];
 
+    /// <summary>Spare shares [%], by part.</summary>
+    public IReadOnlyList<NamedNumber> Spares { get; init; } = [];
+
     /// <summary>Tax on top [%], or null.</summary>
     public double? TaxPct { get; init; }
 

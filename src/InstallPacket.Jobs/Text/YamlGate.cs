@@ -21,12 +21,13 @@ public static class YamlGate
         }
         catch (YamlException e)
         {
-            Refuse(findings, "yaml-syntax", "parser", builder.Inside(e.Start), ("problem", Plain(e.Message)));
+            if (!CutByRemark(file, (int)e.End.Line, findings))
+                Refuse(findings, "yaml-syntax", "parser", builder.Inside(e.Start), ("problem", Plain(e.Message)));
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException)
         {
             // The parser gives up on some broken texts without saying where; the last place it reached is the nearest.
-            Refuse(findings, "yaml-syntax", "broken", builder.Reached);
+            if (!CutByRemark(file, int.MaxValue, findings)) Refuse(findings, "yaml-syntax", "broken", builder.Reached);
         }
         return null;
     }
@@ -42,6 +43,13 @@ public static class YamlGate
             if (tab >= 0 && row.Trim().Length > 0)
                 return Refuse(findings, "tab-indent", "", new(file.Path, line, tab + 1));
         }
+        return true;
+    }
+
+    private static bool CutByRemark(JobFile file, int upTo, FindingList findings)
+    {
+        if (RemarkInBrackets.In(file, upTo) is not { } cut) return false;
+        Refuse(findings, "yaml-syntax", "remark", cut.At, ("lost", cut.Lost));
         return true;
     }
 

@@ -36,6 +36,9 @@ public enum DocumentUse
 public sealed record DocumentEntry(string Id, string Title, string? Reader, string Template, IReadOnlyList<DocumentFormat> Formats,
     DocumentUse For = DocumentUse.All)
 {
+    /// <summary>Whether the mark of the firm stands on it.</summary>
+    public bool Logo { get; init; }
+
     /// <summary>Whether the packet of a job has it.</summary>
     /// <param name="study">Whether the job is a desk study.</param>
     public bool Serves(bool study) => For == DocumentUse.All || (For == DocumentUse.Study) == study;

@@ -7,7 +7,7 @@ namespace InstallPacket.Packets.Documents;
 internal static class DocumentList
 {
     private static readonly SearchValues<char> NameSigns = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-");
-    private static readonly string[] Keys = ["title", "reader", "template", "formats", "for"];
+    private static readonly string[] Keys = ["title", "reader", "template", "formats", "for", "logo"];
 
     /// <summary>The documents in order.</summary>
     /// <param name="files">The lists, ours first.</param>
@@ -37,7 +37,7 @@ internal static class DocumentList
                 throw new WordsException(key.At,
                     $"a document has no key '{key.Value}'{WordsFile.Near(key.Value, Keys)}; it has {string.Join(", ", Keys)}");
         return new(name.Value, Text(map, name, "title")!, Text(map, name, "reader", optional: true), Text(map, name, "template")!,
-            Formats(map, name), Use(map, name));
+            Formats(map, name), Use(map, name)) { Logo = Logo(map, name) };
     }
 
     private static DocumentUse Use(YamlMap map, YamlScalar name) => Text(map, name, "for", optional: true) switch
@@ -46,6 +46,13 @@ internal static class DocumentList
         "job" => DocumentUse.Job,
         "study" => DocumentUse.Study,
         _ => throw new WordsException(Node(map, "for")!.At, "a document is for 'job' or for 'study', or for both without the key"),
+    };
+
+    private static bool Logo(YamlMap map, YamlScalar name) => Text(map, name, "logo", optional: true) switch
+    {
+        null or "no" => false,
+        "yes" => true,
+        _ => throw new WordsException(Node(map, "logo")!.At, "logo is 'yes' or 'no'"),
     };
 
     private static string? Text(YamlMap map, YamlScalar name, string key, bool optional = false) => Node(map, key) switch

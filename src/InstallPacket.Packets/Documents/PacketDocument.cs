@@ -25,6 +25,9 @@ public sealed record PacketDocument(
     public IReadOnlyDictionary<string, IReadOnlyList<string?>> RowLinks { get; init; } = ReadOnlyDictionary<string,
         IReadOnlyList<string?>>.Empty;
 
+    /// <summary>Mark of the firm over its first words, or null.</summary>
+    public LogoImage? Logo { get; init; }
+
     /// <summary>BCP 47 language tag.</summary>
     public string Language => Words.Language;
 }

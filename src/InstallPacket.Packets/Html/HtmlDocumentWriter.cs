@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using InstallPacket.Drawings;
 using Markdig.Syntax;
@@ -45,6 +46,8 @@ public static class HtmlDocumentWriter
         page.Append(document.Stamp is null ? "<body>\n" : "<body class=\"stamped\">\n");
         page.Append($"<a class=\"skip\" href=\"#content\">{HtmlText.Escape(document.Words.Say("running-heads.skip"))}</a>\n<header class=\"page-head\">\n");
         if (document.Stamp is { } stamp) page.Append($"<p class=\"stamp\"><strong>{HtmlText.Escape(stamp)}</strong></p>\n");
+        if (document.Logo is { } logo)
+            page.Append(CultureInfo.InvariantCulture, $"<img class=\"logo\" alt=\"{HtmlText.Escape(logo.Words)}\" style=\"width: {logo.WidthMm:0.#}mm\" src=\"data:image/png;base64,{Convert.ToBase64String(logo.Png)}\">\n");
         page.Append($"<p class=\"page-name\">{HtmlText.Escape(document.Title)}</p>\n");
         AppendContents(page, tree, HtmlText.Escape(document.Words.Say("running-heads.contents")));
         page.Append("</header>\n");

@@ -32,6 +32,7 @@ public static class PdfDocumentWriter
     {
         var tree = MarkdownReader.Read(document.Markdown);
         var blocks = new PdfBlockWriter(flow, context);
+        if (document.Logo is { } logo) WriteLogo(flow, logo);
         if (!tree.OfType<HeadingBlock>().Any(h => h.Level == 1))
         {
             var type = context.Types.Heading(1);
@@ -39,6 +40,23 @@ public static class PdfDocumentWriter
                 LineBreaker.Break(context.Runs.Read(document.Title, type), flow.Width), type, new HeadingMark(1, document.Title, ""));
         }
         blocks.Write(tree);
+    }
+
+    private static void WriteLogo(Flow flow, LogoImage logo)
+    {
+        const double pointsPerMillimetre = 72 / 25.4;
+        var (left, width, height) = (flow.Left, logo.WidthMm * pointsPerMillimetre, logo.HeightMm * pointsPerMillimetre);
+        flow.Add(new FlowBox(height, (canvas, top) =>
+        {
+            var area = new XRect(left, top, width, height);
+            canvas.Structure.BeginElement(PdfIllustrationElementTag.Figure, logo.Words, canvas.Graphics.Transformer.WorldToDefaultPage(area));
+            using var stream = new MemoryStream(logo.Png);
+            using var image = XImage.FromStream(stream);
+            canvas.Graphics.DrawImage(image, area);
+            canvas.Structure.End();
+        })
+        { KeepWithNext = true });
+        flow.Space(8);
     }
 
     private static byte[] Paint(

@@ -30,7 +30,7 @@ internal sealed class MaterialsPlanner(
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
         var used = _items.Values.OrderBy(Order).ThenBy(i => i.Part.Id, StringComparer.Ordinal).ToArray();
         var pieces = new PiecePlanner(job, routing, mounting, _work).Plan();
-        var packs = new PackPlanner(parts, _work);
+        var packs = new PackPlanner(job.Materials, parts, _work);
         ItemPlan[] items = [.. used.Select(Item).Select(packs.Of)];
         PiecePlan[] cut = [.. pieces.Select(p => p.Piece)];
         return new MaterialsPlan(
