@@ -177,7 +177,7 @@ public class FlatRoofFormTests(Browser browser)
         await phone.Type("thunder-days", "14");
         await phone.Choose("lightning-place", "similar");
         await phone.Next();
-        await phone.Select("access", "ladder-and-roof");
+        await phone.Choose("access", "ladder-and-roof");
         await phone.Type("work-height", "9.2");
         await phone.Choose("fall-protection", "edge");
         await phone.Choose("roof", "sound");
