@@ -6,6 +6,12 @@ namespace InstallPacket.Packets.Forms;
 /// <summary>Writes the survey form: one page that needs no network and no other file.</summary>
 public static class FormWriter
 {
+    /// <summary>How the first line of a file begins that names its schema to an editor.</summary>
+    public const string SchemaNamed = "# yaml-language-server: $schema=";
+
+    /// <summary>The first line of a job file, where the program writes the schemas beside the jobs.</summary>
+    public const string SchemaOfJob = SchemaNamed + "../_shared/schema/job.schema.json";
+
     private const string StyleFile = "style/form.css";
 
     /// <summary>Writes the page.</summary>
@@ -100,6 +106,7 @@ public static class FormWriter
         var data = new JsonObject
         {
             ["said"] = said, ["firm"] = library.Firm?.Name, ["units"] = FormUnits.Table(), ["us"] = library.IsUs,
+            ["schema"] = SchemaOfJob,
             ["parts"] = new JsonObject(library.Parts.Parts.Values.OrderBy(p => p.Id, StringComparer.Ordinal)
                 .Select(p => KeyValuePair.Create(p.Id, (JsonNode?)Word.Of(p.Kind)))),
             ["takes"] = new JsonObject(library.Kits.Select(k => KeyValuePair.Create(k.Name, (JsonNode?)new JsonArray([.. k.Takes

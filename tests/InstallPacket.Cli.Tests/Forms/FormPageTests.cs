@@ -1,5 +1,6 @@
 using System.Text.Json;
 using InstallPacket.Packets;
+using InstallPacket.Packets.Forms;
 using InstallPacket.Plans;
 using InstallPacket.Tests;
 
@@ -72,7 +73,7 @@ public class FormPageTests(Browser browser)
         Assert.Contains("# Not known: customer.phone", job, StringComparison.Ordinal);
         await phone.Page.EvaluateExpressionAsync("document.querySelector('#forget').click()");
         await phone.Page.ReloadAsync();
-        Assert.Equal("format: 1\nfirm: fernleigh\n", await phone.Job());
+        Assert.Equal(FormWriter.SchemaOfJob + "\nformat: 1\nfirm: fernleigh\n", await phone.Job());
     }
 
     [Fact]
@@ -137,6 +138,7 @@ public class FormPageTests(Browser browser)
         Assert.Empty(phone.Faults);
         Assert.Equal(PlanOf(id, job), PlanOf(id, exported));
         foreach (var remark in job.Split('\n').Where(l => l.StartsWith('#'))) Assert.Contains(remark, exported, StringComparison.Ordinal);
+        Assert.Equal(job.Split('\n')[0], exported.Split('\n')[0]);
         await phone.OpenText(exported);
         Assert.Equal(exported, await phone.Job());
     }

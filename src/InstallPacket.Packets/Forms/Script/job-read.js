@@ -1,10 +1,11 @@
 // Opens a job: what the form asks goes into its fields, everything else is kept as it stands and written back.
-let kept = { entries: [], remarks: [], names: {}, chain: false };
+const nothingKept = () => ({ entries: [], remarks: [], names: {}, chain: false, schema: "" });
+let kept = nothingKept();
 
 function clearAll() {
   for (const list of lists()) list.querySelector(".things").replaceChildren();
   for (const q of questionsIn(document)) { empty(q); setUnknown(q, false); delete q.dataset.kept; }
-  kept = { entries: [], remarks: [], names: {}, chain: false };
+  kept = nothingKept();
 }
 
 function takePlain(tree, q, path, node = nodeAt(tree, path)) {
@@ -55,6 +56,9 @@ function leftover(map, path, into) {
 }
 
 function takeRemarks() {
+  // The first line of the file names its schema, and goes back there.
+  kept.schema = kept.remarks.find(r => r.startsWith(schemaWord)) ?? "";
+  kept.remarks = kept.remarks.filter(r => !r.startsWith(schemaWord));
   const own = kept.remarks.filter(r => r.startsWith(unknownWord) || r.startsWith(photoWord));
   kept.remarks = kept.remarks.filter(r => !own.includes(r));
   for (const remark of own) {

@@ -1,5 +1,5 @@
 // The answers as a job file.
-const unknownWord = "# Not known: ", photoWord = "# Photo: ";
+const unknownWord = "# Not known: ", photoWord = "# Photo: ", schemaWord = "# yaml-language-server:";
 const lastKey = q => q.dataset.path.split(".").at(-1);
 
 // Where an answer stands in the job, for people and for opening it again.
@@ -62,5 +62,5 @@ function jobText() {
   writeAnswers(job);
   writeChain(job);
   for (const { path, lines } of kept.entries) put(job, path, { lines });
-  return writeYaml(job, [...ownRemarks(), ...kept.remarks]);
+  return `${kept.schema || data.schema}\n${writeYaml(job, [...ownRemarks(), ...kept.remarks])}`;
 }
