@@ -32,7 +32,7 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
         var ask = Text($"ask.{(list.Length == 0 ? question.Id : list + "-" + question.Id)}");
         var optional = question.Shape == FormShape.Gate || (question.Needed && firm is null) || question.NeededWhen.Length > 0
             ? "" : $" <em>{Text("optional")}</em>";
-        fields.Append(question, key, id, ask + optional, Why(question, list, key, firm));
+        fields.Append(question, key, id, ask + optional, Why(question, list, ask, key, firm));
         if (question.Shape is FormShape.List or FormShape.ListOrNone) Things(question);
         if (question.MayBeUnknown)
             page.Append($"<button type=\"button\" class=\"unknown\" aria-pressed=\"false\">{Text("not-known")}</button>\n");
@@ -60,15 +60,18 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
         page.Append(">\n");
     }
 
-    private string Why(FormQuestion question, string list, Key? key, string? firm)
+    private string Why(FormQuestion question, string list, string ask, Key? key, string? firm)
     {
         // A meaning that speaks of the file and not of the house has a text of its own; one of a word or two only says the question again.
         var said = "form.why." + (list.Length == 0 ? question.Id : list + "-" + question.Id);
         var meaning = words.Has(said) ? words.Plain(said)
-            : key is null || key.Meaning.Split(' ').Length <= 3 ? "" : key.Meaning;
+            : key is null || key.Meaning.Split(' ').Length <= 3 || SaysAgain(key.Meaning, ask) ? "" : key.Meaning;
         var why = HtmlText.Escape(meaning.Replace("`", "", StringComparison.Ordinal));
         return firm is null ? why : $"{why} {Text("firm-says")} <strong>{HtmlText.Escape(fields.Spoken(firm))}</strong>";
     }
+
+    private static bool SaysAgain(string meaning, string ask) =>
+        meaning.TrimEnd('.').EndsWith(ask, StringComparison.OrdinalIgnoreCase) && meaning.Length - ask.Length <= "The .".Length;
 
     private void Things(FormQuestion question)
     {
