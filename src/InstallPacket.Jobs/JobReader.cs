@@ -42,7 +42,7 @@ public sealed class JobReader(IJobFiles files, PartLibrary parts, IReadOnlyList<
             findings.Add(Severity.Stop, "job-name-unfit", new(path, 0, 0), ("name", id));
             return null;
         }
-        var layers = new JobLayers(files, findings);
+        var layers = new JobLayers(files, findings, part => parts.Find(part) is not null);
         if (layers.Load(path) is not { } root) return null;
         var units = UnitChoice.FamilyOf(root, _codes);
         var checker = new NodeChecker(findings, units);

@@ -47,4 +47,21 @@ public class TwoAntennaTests
         Assert.Equal(180, plan.Reception.MoreAntennas[0].Aim.TrueDeg);
         Assert.Equal("job", plan.Reception.MoreAntennas[0].Aim.ChosenBy);
     }
+
+    [Fact]
+    public void Sway_needs_the_mass_of_both_antennas()
+    {
+        Plan Of(string mass) => DemoPlans.House("alder-lane", TwoAntennas.Joined("").WithFile("_shared/parts/antennas.yaml",
+            TwoAntennas.Joined("").Text("_shared/parts/antennas.yaml").Replace("""
+                length: 1.6 m
+                    mass: 2.5 kg
+
+                """, "length: 1.6 m\n" + mass, StringComparison.Ordinal).Replace("""
+                length: "memory: class of part"
+                      mass: "memory: class of antenna"
+                      wind-area: "memory: estimate from the outline, drag included; the maker states it"
+                """, "length: \"memory: class of part\"\n      wind-area: \"memory: estimate from the outline, drag included; the maker states it\"", StringComparison.Ordinal)));
+        Assert.NotNull(DemoPlans.House("alder-lane", TwoAntennas.Joined("")).Mounting.Wind!.FrequencyHz);
+        Assert.Null(Of("").Mounting.Wind!.FrequencyHz);
+    }
 }

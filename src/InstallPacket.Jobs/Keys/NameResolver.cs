@@ -14,6 +14,9 @@ internal sealed class NameResolver(
 
     private static readonly string ChainPath = $"{JobKeys.Cabling.Name}.{CablingKeys.Chain.Name}.";
     private readonly HashSet<string> _broken = new(StringComparer.Ordinal);
+
+    // A name that stands once and is used often (the cable of all runs) is told once.
+    private readonly HashSet<(SourceSpan, string)> _told = [];
     private readonly IReadOnlyList<Entry<CheckedGroup>> _chain = job.Maybe(JobKeys.Cabling)?.Value.Entries(CablingKeys.Chain) ?? [];
 
     // Points on walls are points like the others.
@@ -48,6 +51,7 @@ internal sealed class NameResolver(
         }
         else if (part is null)
         {
+            if (!_told.Add((use.At, use.Name))) return;
             string[] near = [.. Fitting(use).OrderByDescending(id => SharedWords(use.Name, id))];
             findings.Add(Severity.Stop, "unknown-reference", "part", use.At, ("path", use.Path), ("name", use.Name),
                 ("near", NearestWord.Of(use.Name, near)), ("known", near.Take(MostNames)), ("more", near.Length > MostNames));
@@ -100,7 +104,7 @@ internal sealed class NameResolver(
 
     private void Among(UseOfName use, IReadOnlyList<string>? known, string way)
     {
-        if (known is null || known.Contains(use.Name)) return;
+        if (known is null || known.Contains(use.Name) || !_told.Add((use.At, use.Name))) return;
         findings.Add(Severity.Stop, "unknown-reference", way, use.At, ("path", use.Path), ("name", use.Name),
             ("near", NearestWord.Of(use.Name, known)), ("known", known.Take(MostNames)), ("more", known.Count > MostNames));
     }

@@ -17,7 +17,7 @@ internal static class DeskStudy
     /// <param name="family">The code family.</param>
     public static YamlMap Filled(YamlMap job, string family)
     {
-        if (Usual(family) is not { } usual) return job;
+        if (LayerFile.Read($"desk-study-{family}.yaml") is not { } usual) return job;
         // A chain is taken whole: half of one of ours would be fed by nothing.
         var tree = new TreeEditor(Placed(usual, job.At));
         if (TreeEditor.Below(TreeEditor.Below(job, JobKeys.Cabling.Name), CablingKeys.Chain.Name) is not null)
@@ -25,14 +25,6 @@ internal static class DeskStudy
         // What the firm says of mounts in general is not what stands here.
         var said = job with { Entries = [.. job.Entries.Where(e => !Surveyed.Contains(e.Key.Value))] };
         return TreeMerge.Over(said, tree.Root);
-    }
-
-    private static YamlMap? Usual(string family)
-    {
-        using var stream = typeof(DeskStudy).Assembly.GetManifestResourceStream($"desk-study-{family}.yaml");
-        if (stream is null) return null;
-        using var reader = new StreamReader(stream);
-        return YamlGate.Load(new("desk-study", FileState.Present, reader.ReadToEnd().ReplaceLineEndings("\n")), new FindingList());
     }
 
     private static YamlMap Placed(YamlMap map, SourceSpan at) => map with

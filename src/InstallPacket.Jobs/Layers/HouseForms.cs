@@ -22,11 +22,16 @@ internal sealed partial class HouseForms(FindingList findings)
             if (node is not YamlScalar words) continue;
             tree.Remove(Section, RoutingKeys.Places.Name, name.Value);
             if (Point(words, walls, front, tree) is { } point) tree.AddIfAbsent(point, Section, RoutingKeys.WallPoints.Name, name.Value);
+            else tree.AddIfAbsent(Anywhere(words), Section, RoutingKeys.Points.Name, name.Value);
         }
         if (tree.Find(Section, RoutingKeys.Places.Name) is YamlMap { Entries.Count: 0 }) tree.Remove(Section, RoutingKeys.Places.Name);
     }
 
     // The front lies along the lower edge of the plan, so that the plan is read as one walks up to the house.
+    // A place that cannot be read is told itself; whatever stands there is not told again.
+    private static YamlList Anywhere(YamlScalar words) =>
+        new(words.At, [.. new[] { "0 m", "0 m", "3 m" }.Select(v => words with { Value = v, Quoted = false })]);
+
     private static double? Box(TreeEditor tree)
     {
         if (tree.Find(Section, RoutingKeys.House.Name) is not YamlMap house) return null;
@@ -37,6 +42,9 @@ internal sealed partial class HouseForms(FindingList findings)
             tree.AddIfAbsent(said with { Quoted = false, Value = Text((bearing + 180) % 360) + North(said) }, Section, RoutingKeys.PlanUp.Name);
             tree.Remove(Section, RoutingKeys.House.Name, HouseKeys.Front.Name);
         }
+        // A front that cannot be read is told itself.
+        else if (TreeEditor.Below(house, HouseKeys.Front.Name) is YamlScalar unread)
+            tree.AddIfAbsent(unread with { Quoted = false, Value = "0 deg true" }, Section, RoutingKeys.PlanUp.Name);
         if (TreeEditor.Below(house, HouseKeys.Width.Name) is not YamlScalar width
             || TreeEditor.Below(house, HouseKeys.BoxDepth.Name) is not YamlScalar depth) return front;
         tree.Remove(Section, RoutingKeys.House.Name, HouseKeys.Width.Name);
@@ -52,6 +60,8 @@ internal sealed partial class HouseForms(FindingList findings)
         var form = Form().Match(words.Value);
         if (!form.Success) return Unclear(words, "form");
         if (walls is null) return Unclear(words, "no-house");
+        // Nobody knows which wall looks where.
+        if (tree.Find(Section, RoutingKeys.House.Name, HouseKeys.Front.Name) is not null) return null;
         double Bearing(string side) => Array.IndexOf(Sides, side) is var at && at < 4 ? at * 90
             : (front ?? walls.PlanUpDeg + 180) + (side switch { "front" => 0, "back" => 180, "left" => 90, _ => 270 });
         var height = form.Groups["height"].Success ? words with { Value = form.Groups["height"].Value, Quoted = false }

@@ -21,7 +21,8 @@ public sealed class JobInFull
     public static string? Of(IJobFiles files, string id, FindingList findings)
     {
         var path = id + "/job.yaml";
-        if (new JobLayers(files, findings).Load(path) is not { } root) return null;
+        var parts = PartLibraryReader.Read(files, new FindingList());
+        if (new JobLayers(files, findings, part => parts.Find(part) is not null).Load(path) is not { } root) return null;
         var page = new JobInFull(path);
         page.Map(root, KeyCatalogue.Job, 0, "");
         return page._text.ToString();
@@ -76,7 +77,7 @@ public sealed class JobInFull
         }
     }
 
-    private string Origin(SourceSpan at) => string.Create(CultureInfo.InvariantCulture,
+    private string Origin(SourceSpan at) => at.Line == 0 ? at.File : string.Create(CultureInfo.InvariantCulture,
         $"{(at.File == _own ? "" : at.File + ", ")}line {at.Line}");
 
     private static string Flow(YamlNode node) => node switch

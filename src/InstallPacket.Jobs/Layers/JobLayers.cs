@@ -6,7 +6,8 @@ namespace InstallPacket.Jobs.Layers;
 /// </summary>
 /// <param name="files">The author's files.</param>
 /// <param name="findings">Receives what is wrong.</param>
-internal sealed class JobLayers(IJobFiles files, FindingList findings)
+/// <param name="has">Whether the library has a part.</param>
+internal sealed class JobLayers(IJobFiles files, FindingList findings, Func<string, bool> has)
 {
     /// <summary>Whether the job that was loaded is a desk study.</summary>
     public bool IsStudy { get; private set; }
@@ -28,7 +29,8 @@ internal sealed class JobLayers(IJobFiles files, FindingList findings)
         if (pieces.Count > 0) whole = TreeMerge.Over(whole, Together(pieces));
         IsStudy = DeskStudy.Is(whole);
         if (firm is not null) whole = TreeMerge.Over(whole, Without(firm, JobKeys.Import.Name));
-        if (IsStudy) whole = DeskStudy.Filled(whole, (TreeEditor.Below(whole, JobKeys.Code.Name) as YamlScalar)?.Value ?? "");
+        var family = (TreeEditor.Below(whole, JobKeys.Code.Name) as YamlScalar)?.Value ?? "";
+        whole = IsStudy ? DeskStudy.Filled(whole, family) : new UsualParts(has).Over(whole, family);
         string FedBy(string element) => outs.GetValueOrDefault(element, element);
         if (outs.Count > 0) whole = new KitNames(FedBy, n => n, n => n, definitions: false).In(whole, KeyCatalogue.Job);
         return new ShortForms(findings).Spell(whole);

@@ -31,9 +31,17 @@ internal sealed class ShortForms(FindingList findings)
     {
         if (tree.Find("siting", SitingKeys.Place.Name) is not YamlScalar place) return;
         var comma = place.Value.IndexOf(',', StringComparison.Ordinal);
+        if (comma < 0 && Cut(tree, place) is { } rest) place = place with { Value = $"{place.Value}, {rest}" };
+        comma = place.Value.IndexOf(',', StringComparison.Ordinal);
         var (latitude, longitude) = comma < 0 ? (place.Value, "") : (place.Value[..comma].Trim(), place.Value[(comma + 1)..].Trim());
         tree.Remove("siting", SitingKeys.Place.Name);
         tree.AddIfAbsent(place with { Value = latitude, Quoted = false }, "siting", SitingKeys.Latitude.Name);
         tree.AddIfAbsent(place with { Value = longitude, Quoted = false }, "siting", SitingKeys.Longitude.Name);
     }
+
+    // Without quotes a comma between brackets makes a key of the rest, which is told; that there is no longitude is not told as well.
+    private static string? Cut(TreeEditor tree, YamlScalar place) => tree.Find("siting") is not YamlMap siting ? null
+        : siting.Entries.SkipWhile(e => e.Value != place).Skip(1).Take(1)
+            .Where(e => e.Value is YamlScalar { Value: "", Quoted: false } && e.Key.Value.AsSpan().IndexOfAnyInRange('0', '9') == 0)
+            .Select(e => e.Key.Value).FirstOrDefault();
 }
