@@ -10,6 +10,7 @@ internal sealed partial class HouseForms(FindingList findings)
 {
     private const string Section = "routing";
     private static readonly string[] Sides = ["north", "east", "south", "west", "front", "back", "left", "right"];
+    private static readonly string[] SomePoint = ["0 m", "0 m", "3 m"];
 
     /// <summary>Puts footprint, plan direction and wall points into the tree.</summary>
     public void Spell(TreeEditor tree)
@@ -30,7 +31,7 @@ internal sealed partial class HouseForms(FindingList findings)
     // The front lies along the lower edge of the plan, so that the plan is read as one walks up to the house.
     // A place that cannot be read is told itself; whatever stands there is not told again.
     private static YamlList Anywhere(YamlScalar words) =>
-        new(words.At, [.. new[] { "0 m", "0 m", "3 m" }.Select(v => words with { Value = v, Quoted = false })]);
+        new(words.At, [.. SomePoint.Select(v => words with { Value = v, Quoted = false })]);
 
     private static double? Box(TreeEditor tree)
     {
