@@ -60,7 +60,7 @@ internal sealed class CommandLine(ITerminal to, string? installed = null)
     {
         var name = new Argument<string?>("NAME") { Description = "Name of the new job: letters, digits, hyphens.", Arity = ArgumentArity.ZeroOrOne };
         var family = new Option<string?>("--family") { Description = "Code family: us or eu." };
-        var mount = new Option<string?>("--mount") { Description = "Where the antenna goes: eave, wall, gable, attic; desk for a desk study." };
+        var mount = new Option<string?>("--mount") { Description = "Where the antenna goes: eave, wall, gable, chimney, roof (tripod), ground, ballast, attic; desk for a desk study." };
         var cable = new Option<string?>("--cable") { Description = "Cable in the house: new or existing." };
         var outlets = new Option<int?>("--outlets") { Description = "How many outlets, 1 to 8." };
         var firm = new Option<string?>("--firm") { Description = "A firm of _shared/firms for the job; without NAME: lays out a folder for a firm.", Arity = ArgumentArity.ZeroOrOne };

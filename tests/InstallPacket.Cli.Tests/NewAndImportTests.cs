@@ -7,7 +7,7 @@ public class NewAndImportTests
     {
         var kinds = new TheoryData<string, string, string, int>();
         foreach (var family in new[] { "us", "eu" })
-            foreach (var mount in new[] { "eave", "wall", "gable", "attic", "desk" })
+            foreach (var mount in JobKindAsked.Mounts)
                 foreach (var (cable, outlets) in new[] { ("new", 1), ("existing", 4) })
                     kinds.Add(family, mount, cable, outlets);
         return kinds;
@@ -22,6 +22,8 @@ public class NewAndImportTests
             "--outlets", outlets.ToString(System.Globalization.CultureInfo.InvariantCulture)).Code);
         var run = Workshop.Run("check", "--jobs", shop.Jobs);
         Assert.True(run.Code == ExitCode.Done, run.Errors);
+        Assert.Contains(mount == "desk" ? "study" : "planned", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("stop", run.Output, StringComparison.Ordinal);
         Assert.InRange(shop.Read("jobs/house/job.yaml").Split('\n').Length, 10, 75);
     }
 

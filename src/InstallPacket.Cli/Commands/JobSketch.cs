@@ -5,7 +5,7 @@ namespace InstallPacket.Cli.Commands;
 
 /// <summary>What kind of job is begun.</summary>
 /// <param name="Family">Code family: <c>us</c> or <c>eu</c>.</param>
-/// <param name="Mount">Where the antenna goes: <c>eave</c>, <c>wall</c>, <c>gable</c>, <c>attic</c>; <c>desk</c> for a desk study.</param>
+/// <param name="Mount">Where the antenna goes: one of <see cref="Mounts"/>; <c>desk</c> for a desk study.</param>
 /// <param name="ExistingCable">Whether the cable of the house stays.</param>
 /// <param name="Outlets">How many outlets.</param>
 /// <param name="HasFirm">Whether a firm's file says what is the same for all jobs.</param>
@@ -13,8 +13,14 @@ namespace InstallPacket.Cli.Commands;
 internal sealed record JobKindAsked(string Family, string Mount, bool ExistingCable, int Outlets, bool HasFirm, string? Firm)
 {
     public static readonly string[] Families = ["us", "eu"];
-    public static readonly string[] Mounts = ["eave", "wall", "gable", "attic", "desk"];
+    public static readonly string[] Mounts = ["eave", "wall", "gable", "chimney", "roof", "ground", "ballast", "attic", "desk"];
     public const int MostOutlets = 8;
+
+    /// <summary>Whether feet, inches and American parts are the usual ones.</summary>
+    public bool Us => Family == "us";
+
+    /// <summary>Whether the mount is fixed to an outer wall, so that a place in words gives its height.</summary>
+    public bool OnWall => Mount is "eave" or "wall" or "gable" or "ground";
 }
 
 /// <summary>Writes the shortest complete job of a kind: it plans as it stands, and what must be asked on site stands behind each line.</summary>
@@ -24,7 +30,7 @@ internal sealed class JobSketch(JobKindAsked asked)
     private static readonly int[] SplitterWays = [2, 3, 4, 6, 8];
 
     private readonly StringBuilder _text = new();
-    private readonly bool _us = asked.Family == "us";
+    private readonly bool _us = asked.Us;
 
     /// <summary>The job file.</summary>
     public string Text()
@@ -35,7 +41,8 @@ internal sealed class JobSketch(JobKindAsked asked)
         if (asked.Mount == "desk") return _text.ToString();
         Routing();
         Cabling();
-        Mounting();
+        foreach (var line in new MountSketch(asked).Lines()) Line(line);
+        Line("");
         Bonding();
         return _text.ToString();
     }
@@ -81,7 +88,8 @@ internal sealed class JobSketch(JobKindAsked asked)
     {
         Line(_us ? "siting:\n  place: 43.7000 N, 99.0500 W\n  ground: 1600 ft   # leave out where the firm has elevation tiles (terrain)"
             : "siting:\n  place: 56.3100 N, 14.2100 E\n  ground: 118 m   # leave out where the firm has elevation tiles (terrain)");
-        if (asked.Mount == "attic") Line($"  antenna-height: {(_us ? "20 ft" : "6 m")}\n  under-roof: tile   # which roof covers the antenna?");
+        if (MountSketch.AntennaHeight(asked) is { Length: > 0 } height) Line($"  antenna-height: {height}   # above the ground");
+        if (asked.Mount == "attic") Line("  under-roof: tile   # which roof covers the antenna?");
         if (!asked.HasFirm) Line("  surroundings: residential   # city, residential, rural");
         Line("  obstructions: {}   # trees and buildings toward the transmitters; {} says that you looked and found none");
         if (asked.Mount != "desk") Line("  power-lines: {}   # overhead wires; {} says that you looked and found none");
@@ -102,10 +110,15 @@ internal sealed class JobSketch(JobKindAsked asked)
     private void Routing()
     {
         Line("routing:");
-        Line(_us ? "  house: { width: 36 ft, depth: 28 ft, front: 180 deg true, eaves: 12 ft, ridge: 20 ft }   # a box; footprint for other forms"
-            : "  house: { width: 11 m, depth: 8 m, front: 180 deg true, eaves: 5 m, ridge: 8 m }   # a box; footprint for other forms");
+        var flat = asked.Mount == "ballast";
+        var heights = (_us, flat) switch
+        {
+            (true, false) => "eaves: 12 ft, ridge: 20 ft", (true, true) => "eaves: 12 ft, ridge: 12 ft 6 in, roof: flat",
+            (false, false) => "eaves: 5 m, ridge: 8 m", (false, true) => "eaves: 5 m, ridge: 5.2 m, roof: flat",
+        };
+        Line($"  house: {"{"} {(_us ? "width: 36 ft, depth: 28 ft" : "width: 11 m, depth: 8 m")}, front: 180 deg true, {heights} {"}"}   # a box; footprint for other forms");
         Line("  places:");
-        if (asked.Mount != "attic") Line("    bracket: " + asked.Mount switch
+        if (asked.OnWall) Line("    bracket: " + asked.Mount switch
         {
             "eave" => _us ? "west wall, 6 ft from the south corner, at the eaves" : "west wall, 2 m from the south corner, at the eaves",
             "gable" => _us ? "west gable, 17 ft up" : "west gable, 7 m up",
@@ -114,7 +127,7 @@ internal sealed class JobSketch(JobKindAsked asked)
         Line(_us ? "    entry: west wall, 3 ft from the south corner, 5 ft up   # where the cable goes in" :
             "    entry: west wall, 1 m from the south corner, 1.5 m up   # where the cable goes in");
         Line("    panel: { room: Utility room }   # where the splitter is");
-        if (asked.Mount == "attic") Line("    attic: { room: Attic }");
+        if (MountSketch.Place(asked) is { Length: > 0 } place) Line($"    mast: {"{"} room: {place} {"}"}   # where does the mast stand?");
         Line($"  entries: {"{"} entry: {"{"} through: wall{(asked.ExistingCable ? ", existing: yes" : "")} {"}"} {"}"}");
         Line("");
     }
@@ -126,7 +139,7 @@ internal sealed class JobSketch(JobKindAsked asked)
             Line(_us ? "  receiver: receiver-atsc\n  fly-cable: coax-6\n  cable: coax-6\n  outlet: outlet-f"
                 : "  receiver: receiver-dvb\n  fly-cable: coax-7mm-class-a\n  cable: coax-7mm-class-a\n  outlet: outlet-tv-iec");
         Line("  chain:");
-        Line($"    A1: {"{"} part: {(_us ? "antenna-vhf-uhf-combined" : "antenna-uhf-yagi-long")}{(asked.Mount == "attic" ? ", at: attic" : "")} {"}"}   # `installpacket parts` lists parts");
+        Line($"    A1: {"{"} part: {(_us ? "antenna-vhf-uhf-combined" : "antenna-uhf-yagi-long")}{(asked.OnWall ? "" : ", at: mast")} {"}"}   # `installpacket parts` lists parts");
         var outside = asked.Mount == "attic" ? "attic" : "outside, drip-loops: [entry]";
         Line($"    G1: {"{"} part: grounding-block, at: entry, from: A1, run: {"{"} length: {(_us ? "20 ft" : "6 m")}, way: {outside} {"}"} {"}"}");
         var old = asked.ExistingCable ? ", cable: coax-unknown, existing: yes" : ", way: wall";
@@ -140,27 +153,6 @@ internal sealed class JobSketch(JobKindAsked asked)
         for (var i = 1; i <= asked.Outlets; i++)
             Line(string.Create(CultureInfo.InvariantCulture,
                 $"    TV{i}: {"{"} outlet: Room {i}, from: {(asked.Outlets > 1 ? $"{from}.{i}" : from)}, run: {"{"} length: {(_us ? "40 ft" : "12 m")}{old} {"}"}{(asked.ExistingCable ? ", existing: yes" : "")} {"}"}"));
-        Line("");
-    }
-
-    private void Mounting()
-    {
-        var wind = asked.HasFirm ? "" : _us ? "\n  wind: { speed: 105 mph, exposure: B }   # from the official map; nobody guesses it\n  access: ladder"
-            : "\n  wind: { speed: 24 m/s, exposure: III }   # from the official map; nobody guesses it\n  access: ladder";
-        var (kind, part) = asked.Mount switch
-        {
-            "eave" => ("eave-bracket", "eave-bracket-one-plate"), "gable" => ("gable-bracket", "gable-bracket"), "attic" => ("attic", "wall-bracket"),
-            _ => ("wall-bracket", "wall-bracket"),
-        };
-        var spacing = asked.Mount == "eave" ? "" : $", spacing: {(_us ? "2 ft" : "600 mm")}";
-        Line("mounting:");
-        Line((asked.Mount == "attic" ? "" : "  at: bracket\n") + $"  kind: {kind}\n  part: {part}\n  mast: {(_us ? "mast-38" : "mast-50")}");
-        Line($"  mast-length: {(_us ? "5 ft" : "1.5 m")}\n  free-length: {(_us ? "30 in" : "800 mm")}{(spacing.Length > 0 ? "\n  " + spacing[2..] : "")}{wind}");
-        if (asked.Mount == "attic") Line($"  work-height: {(_us ? "8 ft" : "2.5 m")}");
-        Line("  on: sound framing, by the survey   # what is it fixed to?");
-        Line(_us ? $"  fixings: [{"{"} part: lag-screw-3-8, count: {(asked.Mount == "eave" ? 4 : 8)}, pilot: 1/4 in, into: sound framing {"}"}]   # what do they bite into?"
-            : $"  fixings: [{"{"} part: hex-wood-screw-8x90, count: {(asked.Mount == "eave" ? 4 : 8)}, pilot: 5.5 mm, into: sound framing {"}"}]   # what do they bite into?");
-        Line("  survey: { roof: unknown, asbestos: unknown, behind: unknown }   # what did you find?");
         Line("");
     }
 

@@ -1,4 +1,7 @@
-using InstallPacket.Plans;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using InstallPacket.Packets.Forms;
 
 namespace InstallPacket.Cli.Files;
 
@@ -6,10 +9,10 @@ namespace InstallPacket.Cli.Files;
 internal static class SchemaFiles
 {
     private const string Folder = "_shared/schema";
-    private const string Named = "# yaml-language-server: $schema=";
+    private const string Named = FormWriter.SchemaNamed;
 
     /// <summary>The first line of a job file.</summary>
-    public const string OfJob = Named + "../" + Folder + "/job.schema.json\n";
+    public const string OfJob = FormWriter.SchemaOfJob + "\n";
 
     /// <summary>The first line of a firm's file.</summary>
     public const string OfFirm = Named + "schema/firm.schema.json\n";
@@ -28,9 +31,17 @@ internal static class SchemaFiles
         Write(folder, "parts", JobSchema.Parts());
     }
 
+    // One line: an editor reads it, a person reads the page of keys.
+    private static string Text(System.Text.Json.Nodes.JsonObject schema)
+    {
+        using var bytes = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(bytes, new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) schema.WriteTo(writer);
+        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+    }
+
     private static void Write(string folder, string name, System.Text.Json.Nodes.JsonObject schema)
     {
-        var (path, text) = (Path.Combine(folder, name + ".schema.json"), PlanJson.Text(schema));
+        var (path, text) = (Path.Combine(folder, name + ".schema.json"), Text(schema));
         if (!File.Exists(path) || File.ReadAllText(path) != text) File.WriteAllText(path, text);
     }
 }

@@ -145,7 +145,8 @@ public sealed class JobSchema
     {
         QuantityKind or CurveKind or BearingKind or CoordinateKind or DateKind or PositionKind or WishKind or IntegerKind or NumberKind =>
             ScalarChecker.Expectation(kind),
-        IListKind { Item: QuantityKind or BearingKind or WishKind } => ScalarChecker.Expectation(kind),
+        IListKind { Item: QuantityKind or CurveKind or BearingKind or WishKind or PositionKind } => ScalarChecker.Expectation(kind),
+        IMapKind { Item: QuantityKind or CurveKind or PositionKind } m => "names, each with " + ScalarChecker.Expectation(m.Item),
         IShortKind s => Holds(s.Full),
         _ => null,
     };

@@ -124,7 +124,11 @@ public sealed record BearingKind : KeyKind<Bearing>;
 
 /// <summary>A point in the house: three lengths.</summary>
 /// <param name="Axes">Names of the lengths.</param>
-public sealed record PositionKind(params string[] Axes) : KeyKind<double[]>;
+public sealed record PositionKind(params string[] Axes) : KeyKind<double[]>
+{
+    /// <summary>What each of its lengths may be.</summary>
+    internal static QuantityKind Length { get; } = new(Calc.Quantities.Dimension.Length, -500, 500, "m");
+}
 
 /// <summary>The name of something that is defined elsewhere.</summary>
 /// <param name="Target">What is named.</param>

@@ -115,8 +115,7 @@ internal sealed class NodeChecker(FindingList findings, UnitFamily? units = null
             WrongShape(node, path, Expected.Of(kind, _choice));
             return null;
         }
-        var length = new QuantityKind(Calc.Quantities.Dimension.Length, -500, 500, "m");
-        var values = list.Items.Select((item, i) => Scalar(item, length, $"{path}[{kind.Axes[i]}]")).ToArray();
+        var values = list.Items.Select((item, i) => Scalar(item, PositionKind.Length, $"{path}[{kind.Axes[i]}]")).ToArray();
         return values.All(v => v is double) ? [.. values.Cast<double>()] : null;
     }
 

@@ -68,7 +68,7 @@ internal sealed partial class ScalarChecker(FindingList findings, UnitFamily? fa
         ReferenceKind r => r.Target == ReferenceTarget.Element ? "the name of an element" : "the name of a "
             + r.Target.ToString().ToLowerInvariant(),
         PathKind => "a file name in the job's own folder or in _shared/stations",
-        PositionKind p => "lengths in brackets: [" + string.Join(", ", p.Axes) + "]",
+        PositionKind p => "lengths in brackets: [" + string.Join(", ", p.Axes) + "], each " + Expectation(PositionKind.Length),
         IListKind l => "a list; each item is " + Expectation(l.Item),
         IMapKind m => $"a map of {m.What} names",
         GroupKind or TreeKind => "a group of keys",

@@ -10,6 +10,7 @@ internal sealed partial class HouseForms(FindingList findings)
 {
     private const string Section = "routing";
     private static readonly string[] Sides = ["north", "east", "south", "west", "front", "back", "left", "right"];
+    private static readonly string[] SomePoint = ["0 m", "0 m", "3 m"];
 
     /// <summary>Puts footprint, plan direction and wall points into the tree.</summary>
     public void Spell(TreeEditor tree)
@@ -30,7 +31,7 @@ internal sealed partial class HouseForms(FindingList findings)
     // The front lies along the lower edge of the plan, so that the plan is read as one walks up to the house.
     // A place that cannot be read is told itself; whatever stands there is not told again.
     private static YamlList Anywhere(YamlScalar words) =>
-        new(words.At, [.. new[] { "0 m", "0 m", "3 m" }.Select(v => words with { Value = v, Quoted = false })]);
+        new(words.At, [.. SomePoint.Select(v => words with { Value = v, Quoted = false })]);
 
     private static double? Box(TreeEditor tree)
     {
@@ -62,25 +63,30 @@ internal sealed partial class HouseForms(FindingList findings)
         if (walls is null) return Unclear(words, "no-house");
         // Nobody knows which wall looks where.
         if (tree.Find(Section, RoutingKeys.House.Name, HouseKeys.Front.Name) is not null) return null;
-        double? Bearing(string side) => Array.IndexOf(Sides, side) is var at && at < 4 ? at * 90
+        double Bearing(string side) => Array.IndexOf(Sides, side) is var at && at < 4 ? at * 90
             : (front ?? walls.PlanUpDeg + 180) + (side switch { "front" => 0, "back" => 180, "left" => 90, _ => 270 });
         var height = form.Groups["height"].Success ? words with { Value = form.Groups["height"].Value, Quoted = false }
             : tree.Find(Section, RoutingKeys.House.Name, form.Groups["edge"].Value == "ridge" ? HouseKeys.Ridge.Name : HouseKeys.Eaves.Name);
         if (height is null) return Unclear(words, "no-height");
-        if (walls.Facing(Bearing(form.Groups["side"].Value)!.Value) is not { } wall) return Unclear(words, "wall");
+        if (Wall(form, walls, Bearing) is not { } wall) return Unclear(words, "wall");
         double along;
         if (!form.Groups["along"].Success) along = wall.LengthM / 2;
         else
         {
             var reading = UnitText.Read(form.Groups["along"].Value, Dimension.Length);
             if (reading.Problem != UnitProblem.None) return Unclear(words, "form");
-            if (wall.StartsAt(Bearing(form.Groups["corner"].Value)!.Value) is not { } fromStart) return Unclear(words, "corner");
-            along = fromStart ? reading.Value : wall.LengthM - reading.Value;
+            var fromStart = form.Groups["end"].Success ? wall.StartsLeft == (form.Groups["end"].Value == "left")
+                : wall.StartsAt(Bearing(form.Groups["corner"].Value));
+            if (fromStart is null) return Unclear(words, "corner");
+            along = fromStart.Value ? reading.Value : wall.LengthM - reading.Value;
         }
         YamlScalar Value(string text) => words with { Value = text, Quoted = false };
         return new(words.At, [new(Value("wall"), Value(Text(wall.Number))), new(Value("along"), Value(Text(along) + " m")),
             new(Value("height"), height)]) { Named = words.At };
     }
+
+    private static HouseWall? Wall(Match form, HouseWalls walls, Func<string, double> bearing) => form.Groups["number"].Success
+        ? walls.Numbered(int.Parse(form.Groups["number"].Value, CultureInfo.InvariantCulture)) : walls.Facing(bearing(form.Groups["side"].Value));
 
     private YamlMap? Unclear(YamlScalar words, string way)
     {
@@ -112,6 +118,10 @@ internal sealed partial class HouseForms(FindingList findings)
 
     private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(?<side>north|east|south|west|front|back|left|right) (wall|gable)(, (?<along>[^,]+?) from the (?<corner>north|east|south|west|front|back|left|right) corner)?, (at the (?<edge>eaves|eave|ridge)|(?<height>[^,]+?) up)$")]
+    private const string Side = "north|east|south|west|front|back|left|right";
+
+    [GeneratedRegex($"^((?<side>{Side}) (wall|gable)|wall (?<number>[0-9]{{1,2}}))"
+        + $"(, (?<along>[^,]+?) from (the (?<corner>{Side}) corner|its (?<end>left|right) end))?, "
+        + "(at the (?<edge>eaves|eave|ridge)|(?<height>[^,]+?) up)$")]
     private static partial Regex Form();
 }

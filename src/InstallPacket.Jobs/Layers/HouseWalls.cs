@@ -5,7 +5,8 @@ namespace InstallPacket.Jobs.Layers;
 /// <param name="FacesDeg">True bearing to which its outer side looks [deg].</param>
 /// <param name="LengthM">Length [m].</param>
 /// <param name="AlongDeg">True bearing from its first corner to its second [deg].</param>
-internal sealed record HouseWall(int Number, double FacesDeg, double LengthM, double AlongDeg)
+/// <param name="StartsLeft">Whether its first corner is on the left of somebody who faces it from outside.</param>
+internal sealed record HouseWall(int Number, double FacesDeg, double LengthM, double AlongDeg, bool StartsLeft)
 {
     /// <summary>Whether its corner toward a bearing is the first one; null when neither lies clearly there.</summary>
     public bool? StartsAt(double bearingDeg) => HouseWalls.Apart(AlongDeg, bearingDeg) switch { < 80 => false, > 100 => true, _ => null };
@@ -38,11 +39,14 @@ internal sealed class HouseWalls
         return facing.Length == 1 ? facing[0] : null;
     }
 
+    /// <summary>The wall of a number; null when there is none.</summary>
+    public HouseWall? Numbered(int number) => _walls.FirstOrDefault(w => w.Number == number && w.LengthM > 0);
+
     private HouseWall Wall(int index, (double Right, double Up) a, (double Right, double Up) b, bool leftTurning)
     {
         var (right, up) = (b.Right - a.Right, b.Up - a.Up);
         var along = Turned(Math.Atan2(right, up) * 180 / Math.PI + PlanUpDeg);
-        return new(index + 1, Turned(along + (leftTurning ? 90 : -90)), Math.Sqrt(right * right + up * up), along);
+        return new(index + 1, Turned(along + (leftTurning ? 90 : -90)), Math.Sqrt(right * right + up * up), along, leftTurning);
     }
 
     private static double Turned(double deg) => ((deg % 360) + 360) % 360;

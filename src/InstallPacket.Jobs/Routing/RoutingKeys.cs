@@ -212,8 +212,8 @@ internal static class RoutingKeys
 
     public static readonly Key<IReadOnlyList<Entry<CheckedGroup>>> Places = Keys.Optional(
         "places", new MapKind<CheckedGroup>(new ShortKind<CheckedGroup>(PlaceKeys.Group, new TextKind(160)), "point", 0, 300),
-        "Places in words: on a wall, as `west wall, 6 ft from the south corner, 5 ft up` or `north gable, at the ridge`; or a room, where "
-        + "nobody measured.");
+        "Places in words: on a wall, as `west wall, 6 ft from the south corner, 5 ft up`, `north gable, at the ridge` or "
+        + "`wall 3, 6 ft from its left end, 5 ft up`; or a room, where nobody measured.");
 
     public static readonly Key<IReadOnlyList<Entry<CheckedGroup>>> WallPoints = Keys.Optional(
         "wall-points", new MapKind<CheckedGroup>(WallPointKeys.Group, "point", 0, 300),

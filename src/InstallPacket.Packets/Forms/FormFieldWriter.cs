@@ -11,10 +11,11 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     private const int LongText = 250;
 
     // Keys that hold a height above the ground, which angles or a shadow can give.
-    private static readonly string[] Heights = ["eaves", "ridge", "height"];
+    private static readonly string[] Heights = ["eaves", "ridge", "height", "antenna-height", "work-height"];
 
     // Words for the corner and the side of a place; those of the reader of places.
     private static readonly string[] Sides = ["front", "back", "left", "right", "north", "east", "south", "west"];
+    private static readonly string[] Corners = [.. Sides, "left-end", "right-end"];
 
     /// <summary>The name by which the script knows a control.</summary>
     public static string KindOf(FormQuestion question, Key? key) => question.Shape switch
@@ -25,7 +26,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
         FormShape.KitOrPart or FormShape.MountKit => "select",
         FormShape.List => "list",
         FormShape.ListOrNone => "list-or-none",
-        FormShape.YesNo => "choice",
+        FormShape.YesNo or FormShape.Gate or FormShape.HouseForm or FormShape.Corner => "choice",
         FormShape.Text => "text",
         FormShape.Key => key?.Kind switch
         {
@@ -58,8 +59,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
             case "quantity": Quantity(id, (QuantityKind)key!.Kind, Heights.Contains(key.Name)); break;
             case "bearing": Bearing(id); break;
             case "whole": Whole(id, (IntegerKind)key!.Kind); break;
-            case "choice" when question.Shape == FormShape.YesNo: Buttons(id, ["yes", "no"]); break;
-            case "choice": Buttons(id, ((IWordKind)key!.Kind).Words, key.Name); break;
+            case "choice": Buttons(id, Offered(question, key), key?.Name ?? question.Id); break;
             case "list-or-none": Buttons(id, ["some", "none"], "list-or-none"); break;
             case "ticks": Ticks(id, question); break;
             case "select": Select(id, question, key); break;
@@ -74,14 +74,24 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     /// <summary>A word of the catalogue as a person reads it.</summary>
     /// <param name="word">The word.</param>
     /// <param name="key">The key that holds it, where the word means something else there.</param>
-    public string Spoken(string word, string key = "") => words.Has($"form.words.{key}.{word}") ? words.Plain($"form.words.{key}.{word}")
+    public string Spoken(string word, string key = "") =>
+        words.Has($"form.words.{key}.{word}") ? words.Plain($"form.words.{key}.{word}")
         : words.Has("form.words." + word) ? words.Plain("form.words." + word) : word.Replace('-', ' ');
+
+    private static IReadOnlyList<string> Offered(FormQuestion question, Key? key) => question.Shape switch
+    {
+        FormShape.YesNo or FormShape.Gate => ["yes", "no"],
+        FormShape.HouseForm => ["box", "other"],
+        FormShape.Corner => ["outer", "inner"],
+        _ => ((IWordKind)key!.Kind).Words,
+    };
 
     private void Text(string id, string kind, Key? key)
     {
         var most = key?.Kind is TextKind text ? text.MaxCharacters : 80;
         if (kind == "date") page.Append($"<input type=\"date\" id=\"f-{id}\" aria-describedby=\"w-{id}\">\n");
-        else if (most > LongText) page.Append($"<textarea id=\"f-{id}\" rows=\"3\" maxlength=\"{most}\" aria-describedby=\"w-{id}\"></textarea>\n");
+        else if (most > LongText)
+            page.Append($"<textarea id=\"f-{id}\" rows=\"3\" maxlength=\"{most}\" aria-describedby=\"w-{id}\"></textarea>\n");
         else page.Append($"<input id=\"f-{id}\" maxlength=\"{most}\" autocomplete=\"off\" aria-describedby=\"w-{id}\">\n");
     }
 
@@ -106,27 +116,35 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
         page.Append($"<button type=\"button\" class=\"tool\" data-tool=\"bearing\">{Say("tools.bearing.deed")}</button>\n");
     }
 
-    private void Whole(string id, IntegerKind kind) => page.Append(CultureInfo.InvariantCulture,
-        $"<input id=\"f-{id}\" inputmode=\"numeric\" maxlength=\"6\" autocomplete=\"off\" aria-describedby=\"w-{id}\" data-min=\"{kind.Min}\" data-max=\"{kind.Max}\">\n");
+    private void Whole(string id, IntegerKind kind)
+    {
+        page.Append($"<input id=\"f-{id}\" inputmode=\"numeric\" maxlength=\"6\" autocomplete=\"off\" aria-describedby=\"w-{id}\"");
+        page.Append(CultureInfo.InvariantCulture, $" data-min=\"{kind.Min}\" data-max=\"{kind.Max}\">\n");
+    }
 
     private void Buttons(string id, IReadOnlyList<string> offered, string key = "")
     {
         page.Append("<div class=\"choices\">");
         foreach (var word in offered)
-            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"r-{id}\" value=\"{word}\">").Append($"<span>{HtmlText.Escape(Spoken(word, key))}</span></label>");
+            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"r-{id}\" value=\"{word}\">")
+                .Append($"<span>{HtmlText.Escape(Spoken(word, key))}</span></label>");
         page.Append("</div>\n");
     }
 
     private void Ticks(string id, FormQuestion question)
     {
         page.Append("<div class=\"ticks\">");
-        var offered = question.Shape == FormShape.MoreKits ? library.MoreKits.Select(k => (Value: k.Name, Name: k.Name, More: k.What))
-            : library.Stations.OrderBy(s => s.Site, StringComparer.Ordinal).ThenBy(s => s.Channel).Select(s => (Value: s.Id, Name: $"{s.ShowsAs} {s.Name}".Trim(),
-                More: $"{s.Site}, RF {s.Channel.ToString(CultureInfo.InvariantCulture)}"));
-        foreach (var (value, name, more) in offered)
-            page.Append($"<label class=\"tick\"><input type=\"checkbox\" name=\"r-{id}\" value=\"{HtmlText.Escape(value)}\">").Append($"<span>{HtmlText.Escape(name)}<small>{HtmlText.Escape(more)}</small></span></label>");
+        foreach (var (value, name, more) in question.Shape == FormShape.MoreKits ? KitTicks() : StationTicks())
+            page.Append($"<label class=\"tick\"><input type=\"checkbox\" name=\"r-{id}\" value=\"{HtmlText.Escape(value)}\">")
+                .Append($"<span>{HtmlText.Escape(name)}<small>{HtmlText.Escape(more)}</small></span></label>");
         page.Append("</div>\n");
     }
+
+    private IEnumerable<(string Value, string Name, string More)> KitTicks() => library.MoreKits.Select(k => (k.Name, k.Name, k.What));
+
+    private IEnumerable<(string Value, string Name, string More)> StationTicks() =>
+        library.Stations.OrderBy(s => s.Site, StringComparer.Ordinal).ThenBy(s => s.Channel).Select(s =>
+            (s.Id, $"{s.ShowsAs} {s.Name}".Trim(), $"{s.Site}, RF {s.Channel.ToString(CultureInfo.InvariantCulture)}"));
 
     private void Select(string id, FormQuestion question, Key? key)
     {
@@ -141,7 +159,8 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
     private void Parts(FormQuestion question, Key? key)
     {
         var kinds = question.Parts.Count > 0 ? question.Parts : key?.Kind is ReferenceKind part ? part.PartKinds : [];
-        var fit = library.Parts.Parts.Values.Where(p => kinds.Contains(p.Kind)).OrderBy(p => p.Id, StringComparer.Ordinal)
+        var fit = library.Parts.Parts.Values.Where(p => kinds.Contains(p.Kind))
+            .Where(p => !question.Rods || p is BondingPart { LengthM: not null }).OrderBy(p => p.Id, StringComparer.Ordinal)
             .Select(p => (p.Id, Name: string.IsNullOrEmpty(p.Name) ? p.Id : p.Name));
         if (question.Shape == FormShape.KitOrPart) Group(Say("parts"), fit.Select(p => ("part:" + p.Id, p.Name)));
         else foreach (var (value, name) in fit) Option(value, name);
@@ -154,11 +173,13 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
         page.Append("</optgroup>");
     }
 
-    private void Option(string value, string name) => page.Append($"<option value=\"{HtmlText.Escape(value)}\">{HtmlText.Escape(name)}</option>");
+    private void Option(string value, string name) =>
+        page.Append($"<option value=\"{HtmlText.Escape(value)}\">{HtmlText.Escape(name)}</option>");
 
     private void Coordinates(string id)
     {
-        page.Append($"<input id=\"f-{id}\" maxlength=\"60\" autocomplete=\"off\" placeholder=\"44.2900 N, 71.6100 W\" aria-describedby=\"w-{id}\">\n");
+        page.Append($"<input id=\"f-{id}\" maxlength=\"60\" autocomplete=\"off\" placeholder=\"44.2900 N, 71.6100 W\"");
+        page.Append($" aria-describedby=\"w-{id}\">\n");
         page.Append($"<button type=\"button\" class=\"locate\">{Say("locate")}</button>\n");
     }
 
@@ -167,7 +188,7 @@ internal sealed class FormFieldWriter(StringBuilder page, Words words, FormLibra
         var length = new QuantityKind(Dimension.Length, 0, 200, "m");
         Sub(id, "wall", Sides);
         Labelled(id, "along", length);
-        Sub(id, "corner", Sides);
+        Sub(id, "corner", Corners);
         page.Append($"<p class=\"sub\">{Say("place.how-high")}</p>");
         Buttons(id, ["eaves", "ridge", "measured"]);
         Labelled(id, "up", length);

@@ -22,7 +22,8 @@ public sealed record FormLibrary(FirmFile? Firm, IReadOnlyList<KitSummary> Kits,
     public bool IsUs => Firm?.Of("units") is { } units ? units == Word.Of(UnitFamily.Us) : Firm?.Of("code") is null or "us";
 
     /// <summary>The language of the page: the firm's, or that of its code family.</summary>
-    public string Language => Firm?.Of("language") ?? CodeDefaults.BuiltIn.FirstOrDefault(c => c.Id == Firm?.Of("code"))?.Language ?? "en-US";
+    public string Language => Firm?.Of("language")
+        ?? CodeDefaults.BuiltIn.FirstOrDefault(c => c.Id == Firm?.Of("code"))?.Language ?? "en-US";
 
     /// <summary>Kits that bring an antenna to which the rest of the chain is connected.</summary>
     internal IEnumerable<KitSummary> AntennaKits => Kits.Where(k => k.Feeds && k.Says("cabling", "chain") && Takes(k, KitHas.PlaceOnly));

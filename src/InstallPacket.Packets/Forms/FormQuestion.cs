@@ -35,6 +35,15 @@ internal enum FormShape
 
     /// <summary>A line of text that has no key of its own.</summary>
     Text,
+
+    /// <summary>Yes or no without a key: whether the questions behind it are asked.</summary>
+    Gate,
+
+    /// <summary>Whether the house is a box.</summary>
+    HouseForm,
+
+    /// <summary>Which way the wall turns at its end.</summary>
+    Corner,
 }
 
 /// <summary>A question of the survey form. What it holds, its range and its reason are those of its key.</summary>
@@ -51,10 +60,14 @@ internal sealed record FormQuestion(string Id, string Path)
     /// <summary>Whether "not known" is an answer.</summary>
     public bool MayBeUnknown { get; init; }
 
-    /// <summary>What must be answered elsewhere so that it is asked: terms <c>ID=a|b</c> or <c>ID!=a</c>, all of which hold; empty for always.</summary>
+    /// <summary>
+    /// What must be answered elsewhere so that it is asked: terms <c>ID=a|b</c> or <c>ID!=a</c>, all of which hold; empty for always.
+    /// </summary>
     public string When { get; init; } = "";
 
-    /// <summary>What must be answered elsewhere so that a packet cannot be planned without it; empty when <see cref="Needed"/> says it.</summary>
+    /// <summary>
+    /// What must be answered elsewhere so that a packet cannot be planned without it; empty when <see cref="Needed"/> says it.
+    /// </summary>
     public string NeededWhen { get; init; } = "";
 
     /// <summary>Whether its answer goes to the job under its key as it is; otherwise the script puts the answers together.</summary>
@@ -62,6 +75,9 @@ internal sealed record FormQuestion(string Id, string Path)
 
     /// <summary>The kinds of parts to choose from, where the key takes any.</summary>
     public IReadOnlyList<PartKind> Parts { get; init; } = [];
+
+    /// <summary>Whether of bonding parts only those with a length are offered, which are rods.</summary>
+    public bool Rods { get; init; }
 
     /// <summary>The questions of each thing of a list.</summary>
     public IReadOnlyList<FormQuestion> Each { get; init; } = [];

@@ -10,7 +10,11 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
 
     // What a firm says once and for all is not asked again at each house.
     private static readonly HashSet<string> FirmDecides =
-        ["code", "prepared-by.name", "bonding.conductor", "bonding.by", "cabling.outlet", "cabling.cable", "cabling.receiver", "cabling.fly-cable"];
+        ["code", "prepared-by.name", "bonding.conductor", "bonding.by", "cabling.outlet", "cabling.cable", "cabling.receiver",
+            "cabling.fly-cable"];
+
+    private static readonly string[] OfTheChain =
+        ["cabling.chain", "routing.places", "routing.runs", "routing.entries", "kits"];
 
     private static readonly Dictionary<string, Key> Catalogue = KeyCatalogue.AllKeys().ToDictionary(k => k.Path, k => k.Key);
 
@@ -26,9 +30,12 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
         var id = list.Length == 0 ? question.Id : $"{list}-{question.Id}{Number}";
         Open(question, id, key, needed: question.Needed && firm is null);
         var ask = Text($"ask.{(list.Length == 0 ? question.Id : list + "-" + question.Id)}");
-        fields.Append(question, key, id, ask + ((question.Needed && firm is null) || question.NeededWhen.Length > 0 ? "" : $" <em>{Text("optional")}</em>"), Why(question, key, firm));
+        var optional = question.Shape == FormShape.Gate || (question.Needed && firm is null) || question.NeededWhen.Length > 0
+            ? "" : $" <em>{Text("optional")}</em>";
+        fields.Append(question, key, id, ask + optional, Why(question, list, ask, key, firm));
         if (question.Shape is FormShape.List or FormShape.ListOrNone) Things(question);
-        if (question.MayBeUnknown) page.Append($"<button type=\"button\" class=\"unknown\" aria-pressed=\"false\">{Text("not-known")}</button>\n");
+        if (question.MayBeUnknown)
+            page.Append($"<button type=\"button\" class=\"unknown\" aria-pressed=\"false\">{Text("not-known")}</button>\n");
         page.Append("<p class=\"said\" aria-live=\"polite\"></p>\n</div>\n");
     }
 
@@ -45,24 +52,31 @@ internal sealed class FormQuestionWriter(StringBuilder page, Words words, FormFi
         if (question.Plain && question.Path.Length > 0) page.Append($" data-path=\"{question.Path}\"");
         if (needed) page.Append(" data-needed");
         // Answers of which the chain is made; a chain that this form did not write has no place for them.
-        if (!question.Plain && question.Path.Length > 0 && question.Path != "reception.want") page.Append(" data-chain");
+        if (!question.Plain && OfTheChain.Any(p => question.Path.StartsWith(p, StringComparison.Ordinal))) page.Append(" data-chain");
+        if (question.Shape == FormShape.Gate) page.Append(" data-gate");
+        if (key?.Kind is ListKind<CheckedGroup>) page.Append(" data-rows");
         if (question.NeededWhen.Length > 0) page.Append($" data-needed-when=\"{HtmlText.Escape(question.NeededWhen)}\"");
         if (question.When.Length > 0) page.Append($" data-when=\"{HtmlText.Escape(question.When)}\"");
         page.Append(">\n");
     }
 
-    private string Why(FormQuestion question, Key? key, string? firm)
+    private string Why(FormQuestion question, string list, string ask, Key? key, string? firm)
     {
         // A meaning that speaks of the file and not of the house has a text of its own; one of a word or two only says the question again.
-        var meaning = words.Has("form.why." + question.Id) ? words.Plain("form.why." + question.Id)
-            : key is null || key.Meaning.Split(' ').Length <= 3 ? "" : key.Meaning;
+        var said = "form.why." + (list.Length == 0 ? question.Id : list + "-" + question.Id);
+        var meaning = words.Has(said) ? words.Plain(said)
+            : key is null || key.Meaning.Split(' ').Length <= 3 || SaysAgain(key.Meaning, ask) ? "" : key.Meaning;
         var why = HtmlText.Escape(meaning.Replace("`", "", StringComparison.Ordinal));
         return firm is null ? why : $"{why} {Text("firm-says")} <strong>{HtmlText.Escape(fields.Spoken(firm))}</strong>";
     }
 
+    private static bool SaysAgain(string meaning, string ask) =>
+        meaning.TrimEnd('.').EndsWith(ask, StringComparison.OrdinalIgnoreCase) && meaning.Length - ask.Length <= "The .".Length;
+
     private void Things(FormQuestion question)
     {
-        page.Append($"<div class=\"things\"></div>\n<button type=\"button\" class=\"add\">{Text($"add.{question.Id}")}</button>\n<template>");
+        page.Append($"<div class=\"things\"></div>\n<button type=\"button\" class=\"add\">{Text($"add.{question.Id}")}</button>\n");
+        page.Append("<template>");
         page.Append($"<div class=\"thing\"><h2>{Text($"thing.{question.Id}")} <span class=\"nth\"></span></h2>\n");
         foreach (var each in question.Each) Append(each, question.Id);
         page.Append($"<button type=\"button\" class=\"remove\">{Text("remove")}</button></div></template>\n");

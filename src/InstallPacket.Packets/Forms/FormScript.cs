@@ -8,8 +8,8 @@ internal static class FormScript
 {
     private static readonly string[] Files =
         [
-            "values", "angles", "yaml-read", "yaml-write", "fields", "lists", "chain-write", "chain-read", "job-write", "job-read", "keep", "checks",
-            "tools", "page",
+            "values", "angles", "yaml-read", "yaml-write", "fields", "lists", "walls", "chain-write", "chain-read", "job-write", "job-read", "keep",
+            "checks", "tools", "page",
         ];
 
     /// <summary>The text between the tags.</summary>

@@ -3,7 +3,6 @@ namespace InstallPacket.Packets.Forms;
 /// <summary>The walk around the house: which keys are asked, in which order.</summary>
 internal static class FormSections
 {
-    private const string OwnMount = "mount-kit=";
     private const string AnyPanel = "inserter|splitter";
 
     /// <summary>The sections, in order.</summary>
@@ -26,14 +25,33 @@ internal static class FormSections
         new("stations", [new("want", "reception.want") { Shape = FormShape.Stations, Needed = true, Plain = false }]),
         new("house",
         [
-            new("width", "routing.house.width") { Needed = true },
-            new("depth", "routing.house.depth") { Needed = true },
+            new("house-form", "") { Shape = FormShape.HouseForm, Needed = true },
+            new("width", "routing.house.width") { Needed = true, When = "house-form=box" },
+            new("depth", "routing.house.depth") { Needed = true, When = "house-form=box" },
+            new("walls", "routing.house.footprint")
+            {
+                Shape = FormShape.List, Needed = true, Plain = false, When = "house-form=other",
+                Each =
+                [
+                    new("length", "routing.house.width") { Needed = true, Plain = false },
+                    new("corner", "") { Shape = FormShape.Corner, Needed = true, Plain = false },
+                ],
+            },
             new("front", "routing.house.front") { Needed = true },
             new("eaves", "routing.house.eaves") { Needed = true },
             new("ridge", "routing.house.ridge") { Needed = true },
             new("roof-form", "routing.house.roof") { MayBeUnknown = true },
             new("ridge-along", "routing.house.ridge-along") { When = "roof-form=gable" },
             new("wall", "routing.house.wall") { MayBeUnknown = true },
+            new("storeys", "routing.house.storeys")
+            {
+                Shape = FormShape.List,
+                Each =
+                [
+                    new("name", "") { Shape = FormShape.Text, Needed = true, Plain = false },
+                    new("floor", "routing.house.storeys.NAME.floor") { Needed = true },
+                ],
+            },
         ]),
         new("way",
         [
@@ -72,21 +90,16 @@ internal static class FormSections
             new("landmark-what", "siting.landmark.what") { MayBeUnknown = true },
             new("landmark-bearing", "siting.landmark.bearing") { MayBeUnknown = true, When = "landmark-what" },
         ]),
-        new("mount", Mount),
+        new("mount", FormMount.Questions),
         new("entry", [.. Entry, .. Run("down"), DripLoop]),
         new("inside", Inside),
-        new("bonding",
-        [
-            new("bond-to", "bonding.connection") { Needed = true },
-            new("bond-mast", "bonding.mast-length") { Needed = true },
-            new("bond-shield", "bonding.shield-length") { Needed = true },
-            new("bond-conductor", "bonding.conductor") { Needed = true },
-            new("bond-by", "bonding.by") { Needed = true },
-            new("bond-note", "bonding.note"),
-        ]),
+        new("bonding", FormBonding.Questions),
         new("hazards",
         [
             new("access", "mounting.access") { Needed = true },
+            new("work-height", "mounting.work-height") { NeededWhen = FormMount.OffTheWall },
+            new("fall-protection", "mounting.fall-protection"),
+            new("ladder-load", "mounting.ladder-load"),
             new("roof", "mounting.survey.roof") { Needed = true },
             new("asbestos", "mounting.survey.asbestos") { Needed = true },
             new("behind", "mounting.survey.behind") { Needed = true },
@@ -107,53 +120,18 @@ internal static class FormSections
         ]),
     ];
 
-    private static IReadOnlyList<FormQuestion> Mount =>
-    [
-        new("antenna", "cabling.chain.NAME.part") { Shape = FormShape.KitOrPart, Needed = true, Plain = false, Parts = [PartKind.Antenna] },
-        new("amplifier", "cabling.chain.NAME.part") { When = "antenna=part:*", Plain = false, Parts = [PartKind.Amplifier] },
-        new("amplifier-lead", "routing.runs.NAME.length") { When = "antenna=part:*;amplifier", Needed = true, Plain = false },
-        new("mount-at", "routing.places") { Shape = FormShape.WallPlace, Needed = true, Plain = false },
-        new("mount-kit", "kits") { Shape = FormShape.MountKit, Plain = false },
-        new("mount-kind", "mounting.kind") { Needed = true, When = OwnMount },
-        new("mount-part", "mounting.part") { Needed = true, When = OwnMount },
-        new("mast", "mounting.mast") { Needed = true, When = OwnMount },
-        new("mast-length", "mounting.mast-length") { Needed = true, When = OwnMount },
-        new("free-length", "mounting.free-length") { Needed = true, When = OwnMount },
-        new("mount-on", "mounting.on") { Needed = true, When = OwnMount },
-        new("fixings", "mounting.fixings")
-        {
-            Shape = FormShape.List, Needed = true, When = OwnMount,
-            Each =
-            [
-                new("part", "mounting.fixings.part") { Needed = true },
-                new("count", "mounting.fixings.count") { Needed = true },
-                new("into", "mounting.fixings.into") { Needed = true },
-                new("pilot", "mounting.fixings.pilot"),
-                new("timber", "mounting.fixings.timber") { MayBeUnknown = true },
-                new("gap", "mounting.fixings.gap"),
-            ],
-        },
-        new("chimney-side", "mounting.chimney.side") { Needed = true, When = "mount-kind=chimney-lashing" },
-        new("chimney-height", "mounting.chimney.height") { Needed = true, When = "mount-kind=chimney-lashing" },
-        new("chimney-straps", "mounting.chimney.strap-spacing") { Needed = true, When = "mount-kind=chimney-lashing" },
-        new("chimney-state", "mounting.chimney.state") { Needed = true, When = "mount-kind=chimney-lashing" },
-        new("chimney-allowed", "mounting.chimney.allowed") { Needed = true, When = "mount-kind=chimney-lashing" },
-        new("wind-speed", "mounting.wind.speed") { MayBeUnknown = true },
-        new("wind-exposure", "mounting.wind.exposure") { MayBeUnknown = true },
-        new("wind-crest", "mounting.wind.crest"),
-        new("more-kits", "kits") { Shape = FormShape.MoreKits, Plain = false },
-    ];
-
     private static IReadOnlyList<FormQuestion> Entry =>
     [
-        new("entry-at", "routing.places") { Shape = FormShape.WallPlace, Needed = true, Plain = false },
-        new("block", "cabling.chain.NAME.part") { Needed = true, Plain = false, Parts = [PartKind.GroundingBlock, PartKind.SurgeProtector] },
         new("entry-through", "routing.entries.NAME.through") { Needed = true, Plain = false },
+        new("entry-at", "routing.places") { Shape = FormShape.WallPlace, Needed = true, Plain = false, When = "entry-through!=roof" },
+        new("entry-where", "routing.places.NAME.room") { Needed = true, Plain = false, When = "entry-through=roof" },
+        new("block", "cabling.chain.NAME.part")
+            { Needed = true, Plain = false, Parts = [PartKind.GroundingBlock, PartKind.SurgeProtector] },
         new("entry-existing", "routing.entries.NAME.existing") { Needed = true, Plain = false },
     ];
 
-    private static FormQuestion DripLoop =>
-        new("drip-loop", "routing.runs.NAME.drip-loops") { Shape = FormShape.YesNo, Needed = true, When = "down-existing=no", Plain = false };
+    private static FormQuestion DripLoop => new("drip-loop", "routing.runs.NAME.drip-loops")
+        { Shape = FormShape.YesNo, Needed = true, When = "down-existing=no", Plain = false };
 
     private static IReadOnlyList<FormQuestion> Inside =>
     [
@@ -165,6 +143,8 @@ internal static class FormSections
         {
             Shape = FormShape.List, Needed = true, Plain = false,
             Each = [new("room", "cabling.chain.NAME.outlet") { Needed = true, Plain = false },
+                new("on-wall", "") { Shape = FormShape.Gate },
+                new("at", "routing.places") { Shape = FormShape.WallPlace, Needed = true, Plain = false, When = "on-wall=yes" },
                 new("existing", "cabling.chain.NAME.existing") { Needed = true, Plain = false }, .. Run("run")],
         },
         new("outlet-part", "cabling.outlet") { Needed = true },

@@ -28,9 +28,11 @@ internal static class FormToolWriter
     private static void Tool(StringBuilder page, Words words, string tool, (string Way, string[] Fields)[] ways, bool us)
     {
         string Say(string id) => HtmlText.Escape(words.Plain($"form.tools.{tool}.{id}"));
-        page.Append($"<dialog class=\"tools\" id=\"tool-{tool}\" aria-labelledby=\"tool-{tool}-title\"><h2 id=\"tool-{tool}-title\">{Say("deed")}</h2><div class=\"choices\">");
+        page.Append($"<dialog class=\"tools\" id=\"tool-{tool}\" aria-labelledby=\"tool-{tool}-title\">");
+        page.Append($"<h2 id=\"tool-{tool}-title\">{Say("deed")}</h2><div class=\"choices\">");
         foreach (var (way, _) in ways)
-            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"tool-{tool}\" value=\"{way}\"><span>{Say("ways." + way)}</span></label>");
+            page.Append($"<label class=\"choice\"><input type=\"radio\" name=\"tool-{tool}\" value=\"{way}\">")
+                .Append($"<span>{Say("ways." + way)}</span></label>");
         page.Append("</div>\n");
         foreach (var field in ways.SelectMany(w => w.Fields).Distinct())
         {

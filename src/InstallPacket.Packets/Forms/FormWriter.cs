@@ -6,6 +6,12 @@ namespace InstallPacket.Packets.Forms;
 /// <summary>Writes the survey form: one page that needs no network and no other file.</summary>
 public static class FormWriter
 {
+    /// <summary>How the first line of a file begins that names its schema to an editor.</summary>
+    public const string SchemaNamed = "# yaml-language-server: $schema=";
+
+    /// <summary>The first line of a job file, where the program writes the schemas beside the jobs.</summary>
+    public const string SchemaOfJob = SchemaNamed + "../_shared/schema/job.schema.json";
+
     private const string StyleFile = "style/form.css";
 
     /// <summary>Writes the page.</summary>
@@ -37,7 +43,8 @@ public static class FormWriter
         page.Append($"<!doctype html>\n<html lang=\"{HtmlText.Escape(words.Language)}\">\n<head>\n<meta charset=\"utf-8\">\n");
         page.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; ");
         page.Append($"script-src '{FormScript.Hash}'; base-uri 'none'; form-action 'none'\">\n");
-        page.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta name=\"color-scheme\" content=\"light dark\">\n");
+        page.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+        page.Append("<meta name=\"color-scheme\" content=\"light dark\">\n");
         page.Append($"<title>{Say(words, "title")}</title>\n<style>\n");
         page.Append(Encoding.UTF8.GetString(style).ReplaceLineEndings("\n").Replace("</", "<\\/", StringComparison.Ordinal));
         page.Append("</style>\n</head>\n<body>\n");
@@ -46,13 +53,15 @@ public static class FormWriter
     private static void AppendTop(StringBuilder page, Words words)
     {
         page.Append($"<noscript><p class=\"alarm\">{Say(words, "no-script")}</p></noscript>\n");
-        page.Append("<header class=\"bar top\"><p class=\"where\" id=\"where\"></p><p class=\"count\" id=\"count\" aria-live=\"polite\"></p>");
+        page.Append("<header class=\"bar top\"><p class=\"where\" id=\"where\"></p>");
+        page.Append("<p class=\"count\" id=\"count\" aria-live=\"polite\"></p>");
         page.Append("<div class=\"strip\" id=\"strip\" aria-hidden=\"true\"></div></header>\n");
     }
 
     private static void AppendSection(StringBuilder page, Words words, FormSection section, FormQuestionWriter questions)
     {
-        page.Append($"<section id=\"s-{section.Id}\" data-section=\"{section.Id}\">\n<h1 tabindex=\"-1\">{Say(words, $"sections.{section.Id}.title")}</h1>\n");
+        page.Append($"<section id=\"s-{section.Id}\" data-section=\"{section.Id}\">\n");
+        page.Append($"<h1 tabindex=\"-1\">{Say(words, $"sections.{section.Id}.title")}</h1>\n");
         page.Append($"<p class=\"lead\">{Say(words, $"sections.{section.Id}.lead")}</p>\n");
         foreach (var question in section.Questions) questions.Append(question, "");
         page.Append("</section>\n");
@@ -64,12 +73,17 @@ public static class FormWriter
         page.Append($"<p class=\"lead\">{Say(words, "sections.check.lead")}</p>\n<div id=\"findings\"></div>\n<div class=\"deeds\">");
         foreach (var deed in new[] { "save", "send", "copy" })
             page.Append($"<button type=\"button\" id=\"{deed}\">{Say(words, "deeds." + deed)}</button>");
-        page.Append($"</div>\n<p class=\"said\" id=\"done\" aria-live=\"polite\"></p>\n<label class=\"ask\" for=\"job\">{Say(words, "job-text")}</label>\n");
+        page.Append($"</div>\n<p class=\"said\" id=\"done\" aria-live=\"polite\"></p>\n");
+        page.Append($"<label class=\"ask\" for=\"job\">{Say(words, "job-text")}</label>\n");
         page.Append("<textarea id=\"job\" readonly rows=\"14\" spellcheck=\"false\"></textarea>\n");
-        page.Append($"<details id=\"opening\"><summary>{Say(words, "open.title")}</summary>\n<p class=\"why\">{Say(words, "open.why")}</p>\n");
-        page.Append($"<label class=\"file\">{Say(words, "open.file")}<input type=\"file\" id=\"open-file\" accept=\".yaml,.yml,.txt,text/plain\"></label>\n");
-        page.Append($"<label class=\"ask\" for=\"open-text\">{Say(words, "open.text")}</label><textarea id=\"open-text\" rows=\"6\" spellcheck=\"false\"></textarea>\n");
-        page.Append($"<button type=\"button\" id=\"open\">{Say(words, "open.deed")}</button><p class=\"said\" id=\"opened\" aria-live=\"polite\"></p></details>\n");
+        page.Append($"<details id=\"opening\"><summary>{Say(words, "open.title")}</summary>\n");
+        page.Append($"<p class=\"why\">{Say(words, "open.why")}</p>\n");
+        page.Append($"<label class=\"file\">{Say(words, "open.file")}");
+        page.Append($"<input type=\"file\" id=\"open-file\" accept=\".yaml,.yml,.txt,text/plain\"></label>\n");
+        page.Append($"<label class=\"ask\" for=\"open-text\">{Say(words, "open.text")}</label>");
+        page.Append($"<textarea id=\"open-text\" rows=\"6\" spellcheck=\"false\"></textarea>\n");
+        page.Append($"<button type=\"button\" id=\"open\">{Say(words, "open.deed")}</button>");
+        page.Append($"<p class=\"said\" id=\"opened\" aria-live=\"polite\"></p></details>\n");
         page.Append($"<details><summary>{Say(words, "forget.title")}</summary><p class=\"why\">{Say(words, "forget.why")}</p>");
         page.Append($"<button type=\"button\" class=\"danger\" id=\"forget\">{Say(words, "forget.deed")}</button></details>\n</section>\n");
     }
@@ -87,10 +101,12 @@ public static class FormWriter
     private static string Data(FormLibrary library, Words words)
     {
         var said = new JsonObject();
-        foreach (var id in words.Ids.Where(i => i.StartsWith("form.said.", StringComparison.Ordinal))) said[id["form.said.".Length..]] = words.Plain(id);
+        foreach (var id in words.Ids.Where(i => i.StartsWith("form.said.", StringComparison.Ordinal)))
+            said[id["form.said.".Length..]] = words.Plain(id);
         var data = new JsonObject
         {
             ["said"] = said, ["firm"] = library.Firm?.Name, ["units"] = FormUnits.Table(), ["us"] = library.IsUs,
+            ["schema"] = SchemaOfJob,
             ["parts"] = new JsonObject(library.Parts.Parts.Values.OrderBy(p => p.Id, StringComparer.Ordinal)
                 .Select(p => KeyValuePair.Create(p.Id, (JsonNode?)Word.Of(p.Kind)))),
             ["takes"] = new JsonObject(library.Kits.Select(k => KeyValuePair.Create(k.Name, (JsonNode?)new JsonArray([.. k.Takes

@@ -46,6 +46,15 @@ public sealed class Browser : IAsyncLifetime
     /// <summary>A page that is opened once, for tests that ask its functions and touch no field.</summary>
     internal Task<Phone> Shared(string firm) => _shared.GetOrAdd(firm, f => new(() => Open(f))).Value;
 
+    /// <summary>A job that the form exported builds as it is, and nothing in it stops the work.</summary>
+    internal void AssertBuilds(string id, string job)
+    {
+        Shop.Write($"jobs/{id}/job.yaml", job);
+        var run = Workshop.Run("build", id, "--jobs", Shop.Jobs, "--out", Path.Combine(Shop.Root, "out"), "--strict");
+        Assert.True(run.Code == 0, $"{job}\n{run.Output}\n{run.Errors}");
+        Assert.True(File.Exists(Path.Combine(Shop.Root, "out", id, "crew.html")), run.Output);
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (_browser is not null) await _browser.CloseAsync();

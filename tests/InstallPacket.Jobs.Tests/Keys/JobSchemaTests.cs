@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Json.Schema;
 
 namespace InstallPacket.Jobs.Tests.Keys;
@@ -30,6 +31,40 @@ public class JobSchemaTests
             Assert.Contains(Findings(job), f => f.Id == "unknown-key");
         }
     }
+
+    // A pattern holds the unit; the range stands in words.
+    [Theory]
+    [InlineData("job", 150)]
+    [InlineData("firm", 150)]
+    [InlineData("kit", 150)]
+    [InlineData("parts", 100)]
+    public void Range_of_each_quantity_stands_in_words_at_its_key(string file, int least)
+    {
+        var schema = file switch { "job" => JobSchema.Tree(), "firm" => JobSchema.Firm(), "kit" => JobSchema.Kit(), _ => JobSchema.Parts() };
+        var found = Described(schema, file).ToArray();
+        Assert.True(found.Length >= least, $"only {found.Length} quantities");
+        var silent = found.Where(f => !Regex.IsMatch(f.Description, @" a value from -?[0-9.]+(E[+-]?[0-9]+)? to -?[0-9.]+(E[+-]?[0-9]+)? .+ in "));
+        var said = string.Join('\n', silent.Select(f => $"{f.Path}: {f.Description}"));
+        Assert.True(said.Length == 0, said);
+    }
+
+    // Each property that is a quantity, or a list or a map of quantities, with what is said of it.
+    private static IEnumerable<(string Path, string Description)> Described(JsonNode? node, string path)
+    {
+        if (node is JsonArray list) return list.SelectMany((n, i) => Described(n, $"{path}[{i}]"));
+        if (node is not JsonObject map) return [];
+        var properties = map["properties"] as JsonObject ?? [];
+        var own = properties.Where(p => p.Value is JsonObject key && HoldsQuantity(key))
+            .Select(p => ($"{path}.{p.Key}", (string?)p.Value!["description"] ?? ""));
+        return own.Concat(map.Where(m => m.Key != "$defs").SelectMany(m => Described(m.Value, $"{path}.{m.Key}")));
+    }
+
+    private static bool HoldsQuantity(JsonObject key) => (string?)key["$ref"] is { } form ? Dimensions.Contains(form["#/$defs/".Length..])
+        : new[] { key["items"], key["additionalProperties"] }.OfType<JsonObject>().Any(HoldsQuantity)
+            || (key["anyOf"] is JsonArray ways && ways.OfType<JsonObject>().Any(HoldsQuantity));
+
+    private static readonly HashSet<string> Dimensions = [.. Enum.GetValues<Calc.Quantities.Dimension>().Select(Word.Of)
+        .SelectMany(d => new[] { d, d + "-signed" })];
 
     // What a job needs may come from the firm's file or a kit, which the schema does not see.
     [Theory]

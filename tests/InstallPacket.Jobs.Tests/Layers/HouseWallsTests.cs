@@ -42,4 +42,13 @@ public class HouseWallsTests
         Assert.True(west.StartsAt(0));
         Assert.Null(west.StartsAt(270));
     }
+
+    // Somebody who faces the front of a house from outside has its first corner on the left when the footprint goes round to the left.
+    [Fact]
+    public void A_wall_has_a_number_and_two_ends()
+    {
+        Assert.True(new HouseWalls(Box, 0).Numbered(3)!.StartsLeft);
+        Assert.False(new HouseWalls([.. Box.Reverse()], 0).Numbered(3)!.StartsLeft);
+        Assert.Null(new HouseWalls(Box, 0).Numbered(5));
+    }
 }

@@ -2,6 +2,8 @@
 const entryOf = (node, key) => node?.map?.find(e => e.key === key);
 const nodeAt = (tree, path) => path.split(".").reduce((node, key) => entryOf(node, key)?.node, tree);
 
+const textOf = (node, key) => entryOf(node, key)?.node.text;
+
 // The text of a key, which then counts as read.
 function take(node, key) {
   const entry = entryOf(node, key);
@@ -25,7 +27,7 @@ function takeRun(element, id, scope = document) {
   fit(run === undefined || run.map);
   if (!run) return;
   fit(entryOf(run, "length"));
-  for (const [key, name] of [["cable", "cable"], ["length", "length"], ["way", "way"], ["new-connectors", "connectors"]]) plain(`${id}-${name}`, take(run, key), scope);
+  for (const key of ["cable", "length", "way", "new-connectors"]) plain(`${id}-${key.replace("new-", "")}`, take(run, key), scope);
   plain(`${id}-existing`, take(run, "existing") || "no", scope);
 }
 
@@ -36,13 +38,17 @@ function takeKits(tree, names, mountName) {
     const more = [...(question("more-kits")?.querySelectorAll(".ticks input") ?? [])];
     if (offered(antenna, `kit:${kit}`)) { plain("antenna", `kit:${take(entry.node, "kit")}`); names.root = entry.key; }
     else if (held && offered(input(held), kit)) { plain("mount-kit", take(entry.node, "kit")); names.mountKit = entry.key; }
-    else if (entry.key === kit && entry.node.map.length === 1 && more.some(b => b.value === kit)) { write(question("more-kits"), [kit]); entry.used = true; continue; }
-    else continue;
+    else if (entry.node.map?.length === 1 && more.some(b => b.value === kit && !b.checked)) {
+      writeTicks(question("more-kits"), [kit]);
+      names[`kit ${kit}`] = entry.key;
+      entry.used = true;
+      continue;
+    } else continue;
     for (const key of data.takes[kit]) { fit(entryOf(entry.node, key)?.node.text === mountName); take(entry.node, key); }
   }
 }
 
-function takeHead(elements, names) {
+function takeHead(tree, elements, names) {
   const fed = elements.filter(([, node]) => entryOf(node, "from"));
   const heads = elements.filter(([, node]) => !entryOf(node, "from"));
   fit(heads.length === (names.root ? 0 : 1));
@@ -51,7 +57,8 @@ function takeHead(elements, names) {
   names.antenna = name;
   fit(data.parts[entryOf(node, "part")?.node.text] === "antenna");
   plain("antenna", `part:${take(node, "part")}`);
-  const amplifier = fed.find(([, n]) => entryOf(n, "from").node.text === name && data.parts[entryOf(n, "part")?.node.text] === "amplifier");
+  if (nodeAt(tree, `routing.places.${names.mount}.room`) && entryOf(node, "at")?.node.text === names.mount) take(node, "at");
+  const amplifier = fed.find(([, n]) => textOf(n, "from") === name && data.parts[textOf(n, "part")] === "amplifier");
   if (!amplifier) return [fed, name];
   const run = entryOf(amplifier[1], "run")?.node;
   fit(run?.map && entryOf(run, "length") && take(run, "way") === "outside" && take(amplifier[1], "at") === names.mount);
@@ -64,7 +71,7 @@ function takeHead(elements, names) {
 
 // The element of a kind that is fed by another; it is taken out of the list.
 function takeFed(elements, from, kind) {
-  const at = elements.findIndex(([, n]) => entryOf(n, "from")?.node.text === from && kind.includes(data.parts[entryOf(n, "part")?.node.text]));
+  const at = elements.findIndex(([, n]) => textOf(n, "from") === from && kind.includes(data.parts[textOf(n, "part")]));
   if (at < 0) return null;
   const [[name, node]] = elements.splice(at, 1);
   take(node, "from");
@@ -80,19 +87,31 @@ function takePanel(tree, elements, names, from) {
     takeRun(first[1], "panel");
   }
   if (inserter) { names.inserter = inserter[0]; plain("inserter", take(inserter[1], "part")); }
-  if (splitter) { names.splitter = splitter[0]; plain("splitter", take(splitter[1], "part")); fit(splitter === first || !entryOf(splitter[1], "run")); }
+  if (splitter) {
+    names.splitter = splitter[0];
+    plain("splitter", take(splitter[1], "part"));
+    fit(splitter === first || !entryOf(splitter[1], "run"));
+  }
   return splitter?.[0] ?? inserter?.[0] ?? from;
 }
 
-function takeOutlets(elements, feeder, shared) {
+function takeOutlets(tree, elements, feeder, shared) {
   elements.forEach(([name, node], i) => {
     fit(entryOf(node, "outlet") && take(node, "from") === (shared ? `${feeder}.${i + 1}` : feeder));
     const thing = addThing(question("outlets"));
     thing.dataset.name = name;
     plain("room", take(node, "outlet"), thing);
+    takeOutletPlace(tree, name, node, thing);
     plain("existing", take(node, "existing") || "no", thing);
     takeRun(node, "run", thing);
   });
+}
+
+function takeOutletPlace(tree, name, node, thing) {
+  const places = nodeAt(tree, "routing.places"), at = name.toLowerCase();
+  if (textOf(node, "at") !== at || textOf(places, at) === undefined) return;
+  take(node, "at");
+  plain("at", take(places, at), thing);
 }
 
 function takeBlock(tree, elements, names, root) {
@@ -104,25 +123,39 @@ function takeBlock(tree, elements, names, root) {
   fit(!drips || drips.node.list?.length === 1 && drips.node.list[0].text === names.entry);
   if (drips) drips.used = true;
   if (answer("down-existing") === "no") plain("drip-loop", drips ? "yes" : "no");
-  plain("entry-at", take(nodeAt(tree, "routing.places"), names.entry));
+  takePlace(tree, "entry", names.entry);
   const entry = nodeAt(tree, `routing.entries.${names.entry}`);
   plain("entry-through", take(entry, "through"));
   plain("entry-existing", entry ? take(entry, "existing") || "no" : "");
 }
 
+// A place on a wall, or where nobody measured.
+function takePlace(tree, id, name) {
+  const places = nodeAt(tree, "routing.places");
+  plain(`${id}-at`, take(places, name));
+  plain(`${id}-where`, take(entryOf(places, name)?.node, "room"));
+}
+
+// Where the antenna stands, as mount, kit or antenna say it.
+function mountPlace(tree) {
+  const root = nodeAt(tree, "cabling.chain")?.map?.find(e => e.node.map && !entryOf(e.node, "from"));
+  const kit = nodeAt(tree, "kits")?.map?.find(e => textOf(e.node, "at"));
+  return textOf(nodeAt(tree, "mounting"), "at") ?? textOf(root?.node, "at") ?? textOf(kit?.node, "at") ?? "mount";
+}
+
 function readChain(tree) {
-  const names = { mount: nodeAt(tree, "mounting.at")?.text ?? "mount" };
+  const names = { mount: mountPlace(tree) };
   takeKits(tree, names, names.mount);
   const chain = nodeAt(tree, "cabling.chain")?.map ?? [];
   if (chain.length > 0 || names.root) {
     fit(chain.every(e => e.node.map));
-    const [elements, root] = takeHead(chain.map(e => [e.key, e.node]), names);
+    const [elements, root] = takeHead(tree, chain.map(e => [e.key, e.node]), names);
     if (elements.length > 0) {
       takeBlock(tree, elements, names, root);
-      takeOutlets(elements, takePanel(tree, elements, names, names.block), Boolean(names.splitter));
+      takeOutlets(tree, elements, takePanel(tree, elements, names, names.block), Boolean(names.splitter));
     }
   }
   take(nodeAt(tree, "mounting"), "at");
-  plain("mount-at", take(nodeAt(tree, "routing.places"), names.mount));
+  takePlace(tree, "mount", names.mount);
   kept.names = Object.fromEntries(Object.entries(names).filter(([, name]) => name));
 }

@@ -1,5 +1,8 @@
 // The chain from the antenna to the outlets, the places that it needs, and the kits.
-const usualNames = { root: "top", antenna: "A1", amplifier: "P1", mountKit: "held", mount: "mount", entry: "box", panel: "panel", block: "G1", inserter: "I1", splitter: "S1" };
+const usualNames = {
+  root: "top", antenna: "A1", amplifier: "P1", mountKit: "held", mount: "mount", entry: "box", panel: "panel", block: "G1", inserter: "I1",
+  splitter: "S1",
+};
 
 function runOf(id, scope = document) {
   const run = new Map(), get = name => answer(`${id}-${name}`, scope);
@@ -23,7 +26,7 @@ function writeHead(job, names) {
     for (const take of data.takes[id] ?? []) put(job, ["kits", names.root, take], names.mount);
     return names.root;
   }
-  element(job, names.antenna, { part: id });
+  element(job, names.antenna, { part: id, at: answer("mount-where") && names.mount });
   if (!answer("amplifier")) return names.antenna;
   const lead = new Map([["length", answer("amplifier-lead")], ["way", "outside"]]);
   element(job, names.amplifier, { part: answer("amplifier"), at: names.mount, from: names.antenna, run: lead });
@@ -31,7 +34,10 @@ function writeHead(job, names) {
 }
 
 function writePlaces(job, names) {
-  for (const [id, name] of [["mount-at", names.mount], ["entry-at", names.entry]]) if (answer(id)) put(job, ["routing", "places", name], answer(id));
+  for (const [id, name] of [["mount", names.mount], ["entry", names.entry]]) {
+    if (answer(`${id}-at`)) put(job, ["routing", "places", name], answer(`${id}-at`));
+    if (answer(`${id}-where`)) put(job, ["routing", "places", name, "room"], answer(`${id}-where`));
+  }
   if (answer("mount-at")) put(job, "mounting.at", names.mount);
   if (answer("panel-room")) put(job, ["routing", "places", names.panel, "room"], answer("panel-room"));
   if (answer("entry-through")) put(job, ["routing", "entries", names.entry, "through"], answer("entry-through"));
@@ -53,7 +59,24 @@ function writeKits(job, names) {
     put(job, ["kits", names.mountKit, "kit"], answer("mount-kit"));
     for (const take of data.takes[answer("mount-kit")] ?? []) put(job, ["kits", names.mountKit, take], names.mount);
   }
-  for (const kit of (question("more-kits") && read(question("more-kits"))?.words) ?? []) put(job, ["kits", kit, "kit"], kit);
+  const more = question("more-kits") && read(question("more-kits"))?.words;
+  for (const kit of more ?? []) put(job, ["kits", names[`kit ${kit}`] ?? kit, "kit"], kit);
+}
+
+// The place of an outlet is called like the outlet.
+function writeOutlets(job, feeder, shared) {
+  const all = things(question("outlets")), taken = new Set(all.map(t => t.dataset.name).filter(Boolean));
+  all.forEach((thing, i) => {
+    let number = i + 1;
+    while (!thing.dataset.name && taken.has(`TV${number}`)) number++;
+    const name = thing.dataset.name || `TV${number}`, at = answer("at", thing);
+    taken.add(name);
+    if (at) put(job, ["routing", "places", name.toLowerCase()], at);
+    element(job, name, {
+      outlet: answer("room", thing), at: at && name.toLowerCase(), from: shared ? `${feeder}.${i + 1}` : feeder,
+      existing: answer("existing", thing) === "yes" && "yes", run: runOf("run", thing),
+    });
+  });
 }
 
 function writeChain(job) {
@@ -66,12 +89,5 @@ function writeChain(job) {
   if (answer("drip-loop") === "yes") down.set("drip-loops", [names.entry]);
   if (answer("block")) element(job, names.block, { part: answer("block"), at: names.entry, from: root, run: down });
   const feeder = writePanel(job, names, answer("block") ? names.block : root), shared = answer("splitter") !== "";
-  const taken = new Set(things(question("outlets")).map(t => t.dataset.name).filter(Boolean));
-  things(question("outlets")).forEach((thing, i) => {
-    let number = i + 1;
-    while (!thing.dataset.name && taken.has(`TV${number}`)) number++;
-    const name = thing.dataset.name || `TV${number}`;
-    taken.add(name);
-    element(job, name, { outlet: answer("room", thing), from: shared ? `${feeder}.${i + 1}` : feeder, existing: answer("existing", thing) === "yes" && "yes", run: runOf("run", thing) });
-  });
+  writeOutlets(job, feeder, shared);
 }

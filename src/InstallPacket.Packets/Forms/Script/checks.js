@@ -9,8 +9,10 @@ function metres(id, scope) {
   return answered?.value ?? NaN;
 }
 
-// Checks between answers: the question at which it shows, whether it cannot be, and when.
+// Checks between answers: the question at which it shows, whether it cannot be, and when; an object holds the values to say.
 const between = [
+  ["walls", true, "walls-turn", wrongTurns],
+  ["walls", true, "walls-open", wrongGap],
   ["ridge", true, "ridge-low", () => metres("ridge") < metres("eaves")],
   ["free-length", true, "mast-short", () => metres("free-length") >= metres("mast-length")],
   ["wires", false, "wires-unseen", () => !chosen(question("wires")) && answer("mount-at") !== ""],
@@ -24,7 +26,7 @@ function stateOf(q) {
   if (answered?.unknown) return { kind: "unknown", said: say(isNeeded(q) ? "unknown-needed" : "unknown") };
   if (answered?.problem) return { kind: "wrong", said: `${say("wrong")} ${say(answered.problem, answered.values)}` };
   const found = scopeOf(q) === document && between.find(([id, , , holds]) => id === q.dataset.q && holds());
-  if (found) return { kind: found[1] ? "wrong" : "look", said: `${say(found[1] ? "wrong" : "look")} ${say(found[2])}` };
+  if (found) return { kind: found[1] ? "wrong" : "look", said: `${say(found[1] ? "wrong" : "look")} ${say(found[2], found[3]())}` };
   if (answered?.kept) return { kind: "look", said: say("stays", { text: answered.text }) };
   const counted = q.querySelector(":scope > .things") && (q.dataset.kind === "list" || answered?.text === "some");
   if (isNeeded(q) && (answered === null || (counted && things(q).length === 0))) return { kind: "missing", said: "" };
@@ -41,15 +43,18 @@ function showQuestion(q) {
     list.hidden = !open;
     q.querySelector(":scope > .add").hidden = !open;
   }
+  if (q.dataset.q === "walls") drawWalls(q);
   if (q.dataset.kind === "place") q.querySelector(".up").hidden = chosen(q) !== "measured";
   if (line.textContent !== (state.said ?? "")) line.textContent = state.said ?? "";
   return state.kind;
 }
 
-const everyAsked = section => [...section.querySelectorAll(".q")].filter(q => !q.parentElement.closest(".q[hidden]") && !q.closest(".things[hidden]"));
+const everyAsked = section =>
+  [...section.querySelectorAll(".q")].filter(q => !q.parentElement.closest(".q[hidden]") && !q.closest(".things[hidden]"));
 
 // Shows or hides each question and says what is to be said; gives what is found in each section.
 function review() {
+  offerWalls();
   return sections().map(section => {
     const found = { section, wrong: [], look: [], missing: [], unknown: [], good: [], open: [] };
     for (const q of section.querySelectorAll(".q")) showQuestion(q);
@@ -81,7 +86,8 @@ function listFindings(all, into, go) {
     if (found.length === 0) continue;
     into.appendChild(document.createElement("h2")).textContent = say(`list-${kind}`, { count: found.length });
     for (const q of found) {
-      const button = into.appendChild(Object.assign(document.createElement("button"), { type: "button", className: `go ${kind}`, textContent: nameOf(q) }));
+      const button = into.appendChild(document.createElement("button"));
+      Object.assign(button, { type: "button", className: `go ${kind}`, textContent: nameOf(q) });
       button.addEventListener("click", () => go(q));
     }
   }

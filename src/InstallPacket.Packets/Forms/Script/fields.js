@@ -5,7 +5,8 @@ const input = q => q.querySelector("input, textarea, select");
 const chosen = q => [...q.querySelectorAll(":scope > fieldset .choices input")].find(r => r.checked)?.value ?? "";
 const choose = (q, word) => [...q.querySelectorAll(":scope > fieldset .choices input")].forEach(r => { r.checked = r.value === word; });
 const part = (q, name) => q.querySelector(`select.${name}, .${name} input`);
-const placeForm = /^(\w+) (?:wall|gable)(?:, ([^,]+?) from the (\w+) corner)?, (?:at the (eaves|eave|ridge)|([^,]+?) up)$/;
+const placeForm = new RegExp("^(?:(\\w+) (?:wall|gable)|wall (\\d+))(?:, ([^,]+?) from (?:the (\\w+) corner|its (left|right) end))?, "
+  + "(?:at the (eaves|eave|ridge)|([^,]+?) up)$");
 
 function readMeasure(field) {
   if (!field.value.trim()) return null;
@@ -26,23 +27,38 @@ function readBearing(q) {
   return q.dataset.q === "front" && north !== "true" ? { problem: "true-only" } : { text: `${degrees} deg ${north}` };
 }
 
+function writeBearing(q, text) {
+  const [degrees, , north] = text.split(" ");
+  writeInput(q, degrees);
+  choose(q, north);
+}
+
 function readPlace(q) {
   const [wall, corner, high] = [part(q, "wall").value, part(q, "corner").value, chosen(q)];
   const [along, up] = [readMeasure(part(q, "along")), readMeasure(part(q, "up"))];
   if (!wall && !corner && !high && !along && !up) return null;
   if (along?.problem || up?.problem) return along?.problem ? along : up;
-  const axis = side => ["front", "back", "north", "south"].indexOf(side) >= 0;
   if (!wall || !high || (high === "measured" && !up) || (along !== null) !== (corner !== "")) return { problem: "place-unfinished" };
-  if (corner && ["front", "back", "left", "right"].includes(wall) === ["front", "back", "left", "right"].includes(corner) && axis(wall) === axis(corner))
-    return { problem: "corner-unfit" };
-  return { text: `${wall} wall${along ? `, ${along.text} from the ${corner} corner` : ""}, ${high === "measured" ? `${up.text} up` : `at the ${high}`}` };
+  if (corner && !cornerFits(wall, corner)) return { problem: "corner-unfit" };
+  const [number, end] = [wall.split("-")[1], corner.split("-")[1]];
+  const from = along ? `, ${along.text} from ${end ? `its ${corner.split("-")[0]} end` : `the ${corner} corner`}` : "";
+  return { text: `${number ? `wall ${number}` : `${wall} wall`}${from}, ${high === "measured" ? `${up.text} up` : `at the ${high}`}` };
+}
+
+// A wall by its number has two ends; the corner of a wall that faces north is not its north corner.
+function cornerFits(wall, corner) {
+  if (corner.endsWith("-end")) return true;
+  const own = side => ["front", "back", "left", "right"].includes(side), axis = side => ["front", "back", "north", "south"].includes(side);
+  return !wall.startsWith("wall-") && (own(wall) !== own(corner) || axis(wall) !== axis(corner));
 }
 
 function writePlace(q, text) {
   const m = placeForm.exec(text);
   if (!m) return;
-  const [, wall, along, corner, edge, up] = m;
-  [part(q, "wall").value, part(q, "along").value, part(q, "corner").value, part(q, "up").value] = [wall, along ?? "", corner ?? "", up ?? ""];
+  const [, side, number, along, corner, end, edge, up] = m, wall = part(q, "wall");
+  if (number && ![...wall.options].some(o => o.value === `wall-${number}`)) addWall(wall, number);
+  wall.value = number ? `wall-${number}` : side;
+  [part(q, "along").value, part(q, "corner").value, part(q, "up").value] = [along ?? "", end ? `${end}-end` : corner ?? "", up ?? ""];
   choose(q, edge ? (edge === "ridge" ? "ridge" : "eaves") : "measured");
 }
 
@@ -50,7 +66,8 @@ function readWhole(q) {
   const written = input(q).value.trim();
   if (!written) return null;
   const { min, max } = input(q).dataset;
-  return /^\d+$/.test(written) && Number(written) >= min && Number(written) <= max ? { text: String(Number(written)) } : { problem: "whole", values: { min, max } };
+  const good = /^\d+$/.test(written) && Number(written) >= min && Number(written) <= max;
+  return good ? { text: String(Number(written)) } : { problem: "whole", values: { min, max } };
 }
 
 const written = text => text ? { text } : null;
@@ -85,7 +102,7 @@ const kinds = {
   date: { read: q => written(input(q).value), write: writeInput },
   quantity: { read: q => readMeasure(input(q)), write: writeInput },
   whole: { read: readWhole, write: writeInput },
-  bearing: { read: readBearing, write: (q, text) => { const [degrees, , north] = text.split(" "); writeInput(q, degrees); choose(q, north); } },
+  bearing: { read: readBearing, write: writeBearing },
   choice: { read: q => written(chosen(q)), write: choose },
   select: { read: q => written(input(q).value), write: writeSelect },
   place: { read: readPlace, write: writePlace },
@@ -149,7 +166,10 @@ function isAsked(q) {
 }
 
 // A house that the file draws corner by corner is no box.
-const inPlace = { width: "routing.house.footprint", depth: "routing.house.footprint", front: "routing.plan-up" };
+const inPlace = { "house-form": "routing.house.footprint", front: "routing.plan-up" };
 const isReplaced = q => kept.entries.some(e => e.path.join(".") === inPlace[q.dataset.q]);
 
-const isNeeded = q => !isReplaced(q) && (q.dataset.needed !== undefined || (q.dataset.neededWhen !== undefined && allHold(q.dataset.neededWhen, scopeOf(q))));
+function isNeeded(q) {
+  const { needed, neededWhen } = q.dataset;
+  return !isReplaced(q) && (needed !== undefined || (neededWhen !== undefined && allHold(neededWhen, scopeOf(q))));
+}

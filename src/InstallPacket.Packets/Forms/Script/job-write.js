@@ -1,5 +1,5 @@
 // The answers as a job file.
-const unknownWord = "# Not known: ", photoWord = "# Photo: ";
+const unknownWord = "# Not known: ", photoWord = "# Photo: ", schemaWord = "# yaml-language-server:";
 const lastKey = q => q.dataset.path.split(".").at(-1);
 
 // Where an answer stands in the job, for people and for opening it again.
@@ -9,6 +9,9 @@ function labelOf(q, thingName) {
   return list ? `${list.dataset.path ?? list.dataset.q}.${thingName}.${own}` : own;
 }
 
+const namedBy = list => list.dataset.q === "wires" ? "what" : "name";
+const isNumbered = list => list.dataset.rows !== undefined || !list.dataset.path;
+
 function thingTree(thing) {
   const tree = new Map();
   for (const q of questionsIn(thing)) if (q.dataset.path && isAsked(q) && read(q)?.text) tree.set(lastKey(q), read(q).text);
@@ -16,12 +19,13 @@ function thingTree(thing) {
 }
 
 function writeList(job, q) {
-  if (q.dataset.kind === "list-or-none" && chosen(q) !== "some") return chosen(q) === "none" ? put(job, q.dataset.path, new Map()) : undefined;
-  if (q.dataset.q === "fixings") {
+  const none = q.dataset.kind === "list-or-none" && chosen(q) !== "some";
+  if (none) return chosen(q) === "none" ? put(job, q.dataset.path, new Map()) : undefined;
+  if (q.dataset.rows !== undefined) {
     const items = things(q).map(thingTree).filter(t => t.size > 0);
     return items.length ? put(job, q.dataset.path, items) : undefined;
   }
-  for (const [thing, name] of named(q, q.dataset.q === "wires" ? "what" : "name")) {
+  for (const [thing, name] of named(q, namedBy(q))) {
     const tree = thingTree(thing);
     if (tree.size > 0) put(job, [...q.dataset.path.split("."), name], tree);
   }
@@ -29,6 +33,7 @@ function writeList(job, q) {
 
 function writeAnswers(job) {
   for (const q of questionsIn(document)) {
+    if (q.dataset.q === "walls" && footprint()) put(job, "routing.house.footprint", footprint());
     if (!q.dataset.path || !isAsked(q)) continue;
     const answered = read(q);
     if (q.querySelector(":scope > .things")) writeList(job, q);
@@ -40,8 +45,8 @@ function writeAnswers(job) {
 
 function unknowns() {
   const of = (scope, name) => questionsIn(scope).filter(q => isAsked(q) && isUnknown(q)).map(q => labelOf(q, name));
-  const inThings = lists().filter(isAsked).flatMap(list => (list.dataset.q === "fixings" || list.dataset.q === "outlets" ? things(list).map((t, i) => [t, i + 1])
-    : named(list, list.dataset.q === "wires" ? "what" : "name")).flatMap(([thing, name]) => of(thing, name)));
+  const inThings = lists().filter(isAsked).flatMap(list => (isNumbered(list) ? things(list).map((t, i) => [t, i + 1]) : named(list, namedBy(list)))
+    .flatMap(([thing, name]) => of(thing, name)));
   return [...of(document), ...inThings];
 }
 
@@ -57,5 +62,5 @@ function jobText() {
   writeAnswers(job);
   writeChain(job);
   for (const { path, lines } of kept.entries) put(job, path, { lines });
-  return writeYaml(job, [...ownRemarks(), ...kept.remarks]);
+  return `${kept.schema || data.schema}\n${writeYaml(job, [...ownRemarks(), ...kept.remarks])}`;
 }

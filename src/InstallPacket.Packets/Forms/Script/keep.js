@@ -4,7 +4,8 @@ const fieldName = field => field.type === "radio" || field.type === "checkbox" ?
 const answerFields = () => [...document.querySelectorAll("main .q input, main .q select, main .q textarea")];
 
 function snapshot() {
-  const values = answerFields().filter(f => f.type === "radio" || f.type === "checkbox" ? f.checked : f.value !== "").map(f => [fieldName(f), f.value]);
+  const answered = f => f.type === "radio" || f.type === "checkbox" ? f.checked : f.value !== "";
+  const values = answerFields().filter(answered).map(f => [fieldName(f), f.value]);
   const everyQuestion = [...document.querySelectorAll("main .q")];
   return {
     values: Object.fromEntries(values), kept,
@@ -20,6 +21,7 @@ function restore(state) {
     const thing = addThing(q, number);
     if (name) thing.dataset.name = name;
   }
+  offerWalls();
   for (const field of answerFields()) {
     const value = state.values[fieldName(field)];
     if (value === undefined) continue;

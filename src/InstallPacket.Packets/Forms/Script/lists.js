@@ -18,7 +18,8 @@ const lists = () => questionsIn(document).filter(q => q.querySelector(":scope > 
 
 // A name as the job file takes it: letters without accents, digits and hyphens, each only once.
 function slug(text, taken) {
-  const base = text.normalize("NFD").replace(/[\u0300-\u036f]/g, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "").slice(0, 36) || "one";
+  const plainText = text.normalize("NFD").replace(/[\u0300-\u036f]/g, "").toLowerCase();
+  const base = plainText.replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "").slice(0, 36) || "one";
   let name = base;
   for (let i = 2; taken.has(name); i++) name = `${base}-${i}`;
   taken.add(name);

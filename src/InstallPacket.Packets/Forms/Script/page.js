@@ -18,7 +18,8 @@ function show(number, focus = true) {
 function refresh() {
   const all = review(), section = sections()[shown];
   at("where").textContent = section.querySelector("h1").textContent;
-  at("count").textContent = say("count", { number: shown + 1, all: all.length }) + (section.id === "s-check" ? "" : ` · ${sectionState(all[shown])[1]}`);
+  const state = section.id === "s-check" ? "" : ` · ${sectionState(all[shown])[1]}`;
+  at("count").textContent = say("count", { number: shown + 1, all: all.length }) + state;
   at("strip").replaceChildren(...all.map((found, i) => {
     const cell = document.createElement("i");
     cell.className = found.section.id === "s-check" ? "" : sectionState(found)[0];
@@ -116,9 +117,10 @@ const fileName = () => "job.yaml";
 const done = text => { at("done").textContent = text; };
 
 function save() {
-  const link = Object.assign(document.createElement("a"), { download: fileName(), href: URL.createObjectURL(new Blob([jobText()], { type: "application/yaml" })) });
+  const href = URL.createObjectURL(new Blob([jobText()], { type: "application/yaml" }));
+  const link = Object.assign(document.createElement("a"), { download: fileName(), href });
   link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  setTimeout(() => URL.revokeObjectURL(href), 60000);
   done(say("saved"));
 }
 
@@ -178,4 +180,7 @@ const recalled = recall();
 show(0, false);
 if (!recalled) at("kept").textContent = say("recall-fails");
 // For tests and for the console of a browser.
-window.surveyForm = { heightFromFoot, heightFromEye, heightFromStep, heightFromShadow, trueFromDeclination, trueFromMark, readQuantity, readCoordinates, inUnit, readYaml, jobText, openJob, slug, scalar };
+window.surveyForm = {
+  heightFromFoot, heightFromEye, heightFromStep, heightFromShadow, trueFromDeclination, trueFromMark, readQuantity, readCoordinates, inUnit, readYaml,
+  jobText, openJob, slug, scalar, keptPaths: () => kept.entries.map(e => e.path.join(".")),
+};

@@ -2,7 +2,8 @@
 const toolWays = {
   height: {
     foot: v => heightFromFoot(v.distance, v.top, v.foot), eye: v => heightFromEye(v.eye, v.distance, v.top),
-    step: v => v.near > v.far ? heightFromStep(v.eye, v.step, v.near, v.far) : NaN, shadow: v => heightFromShadow(v.stick, v["stick-shadow"], v.shadow),
+    step: v => v.near > v.far ? heightFromStep(v.eye, v.step, v.near, v.far) : NaN,
+    shadow: v => heightFromShadow(v.stick, v["stick-shadow"], v.shadow),
   },
   bearing: {
     declination: v => trueFromDeclination(v.reading, v.declination), mark: v => trueFromMark(v.reading, v["mark-reading"], v["mark-true"]),
@@ -36,7 +37,8 @@ function showTool(dialog) {
   else if (found.tool === "bearing") line.textContent = say("tool-bearing", { degrees: round(found.result, 1) });
   else {
     const spread = found.way === "step" ? stepSpread(found.values.eye, found.values.step, found.values.near, found.values.far) : 0;
-    line.textContent = say(spread > 0.15 * found.result ? "tool-height-far" : "tool-height", { height: inUnit(found.result, "length", data.us ? "ft" : "m") });
+    const height = inUnit(found.result, "length", data.us ? "ft" : "m");
+    line.textContent = say(spread > 0.15 * found.result ? "tool-height-far" : "tool-height", { height });
   }
 }
 

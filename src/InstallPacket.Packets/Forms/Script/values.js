@@ -10,7 +10,8 @@ function say(id, values = {}) {
 // A decimal comma, typographic signs and marks of feet and inches become what a job file writes.
 function tidy(text) {
   return text.trim().replace(/\u2212/g, "-").replace(/(\d),(\d)/g, "$1.$2").replace(/[\u00a0\u202f]/g, " ")
-    .replace(/\s*(?:''|["\u2033\u201d])/g, " in").replace(/\s*['\u2032\u2019]/g, " ft ").replace(/(\d)([a-z])/gi, "$1 $2").replace(/\s+/g, " ").trim();
+    .replace(/\s*(?:''|["\u2033\u201d])/g, " in").replace(/\s*['\u2032\u2019]/g, " ft ")
+    .replace(/(\d)([a-z])/gi, "$1 $2").replace(/\s+/g, " ").trim();
 }
 
 const numberForm = /^([+-]?)(?:(\d+(?:\.\d+)?)(?:[ -](\d+)\/(\d+))?|(\d+)\/(\d+))(?= |$)/;

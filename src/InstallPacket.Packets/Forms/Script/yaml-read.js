@@ -19,10 +19,12 @@ function blockMap(lines) {
     const m = keyForm.exec(line);
     if (!m || indentOf(line) !== indent) throw new Error(line.trim());
     const from = i;
-    while (i < lines.length && (isBlank(lines[i]) || indentOf(lines[i]) > indent || (indentOf(lines[i]) === indent && lines[i].trimStart().startsWith("- ")))) i++;
+    const belongs = l => isBlank(l) || indentOf(l) > indent || (indentOf(l) === indent && l.trimStart().startsWith("- "));
+    while (i < lines.length && belongs(lines[i])) i++;
     while (i > from && (isBlank(lines[i - 1]) || (isComment(lines[i - 1]) && indentOf(lines[i - 1]) <= indent))) i--;
     const [value, remark] = splitRemark(m[3] ?? "");
-    map.push({ key: unquoted(m[2]), node: valueOf(value, lines.slice(from, i)), lines: [line, ...lines.slice(from, i)].map(l => l.slice(Math.min(indent, indentOf(l)))), comments, remark });
+    const body = lines.slice(from, i), own = [line, ...body].map(l => l.slice(Math.min(indent, indentOf(l))));
+    map.push({ key: unquoted(m[2]), node: valueOf(value, body), lines: own, comments, remark });
     comments = [];
   }
   return { map, tail: comments };

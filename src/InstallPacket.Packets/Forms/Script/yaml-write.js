@@ -38,7 +38,10 @@ function entryLines(key, node, indent, top) {
   return [`${pad}${key}:`, ...[...node].flatMap(([k, v]) => entryLines(k, v, indent + 2, false))];
 }
 
-const topOrder = ["format", "title", "date", "firm", "code", "prepared-by", "customer", "siting", "reception", "routing", "kits", "cabling", "mounting", "bonding", "handover"];
+const topOrder = [
+  "format", "title", "date", "firm", "code", "prepared-by", "customer", "siting", "reception", "routing", "kits", "cabling", "mounting", "bonding",
+  "handover",
+];
 
 function writeYaml(tree, comments) {
   const rank = key => topOrder.includes(key) ? topOrder.indexOf(key) : topOrder.length;
