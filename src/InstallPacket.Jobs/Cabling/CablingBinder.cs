@@ -19,7 +19,7 @@ internal sealed class CablingBinder(PartLibrary parts)
         };
     }
 
-    private static InternetService Service(CheckedGroup g) => new(
+    private static ServiceEntry Service(CheckedGroup g) => new(
         g.Get(ServiceKeys.Kind), g.Get(ServiceKeys.Over), g.Maybe(ServiceKeys.At)?.Value, g.Maybe(ServiceKeys.Feeds)?.Value,
         g.Items(ServiceKeys.Connected), g.Maybe(ServiceKeys.CutOff)?.Value, g.Maybe(ServiceKeys.OpenPorts)?.Value, g.At);
 

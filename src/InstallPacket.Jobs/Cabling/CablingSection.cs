@@ -13,7 +13,7 @@ public sealed record CablingSection(
     public IReadOnlyList<Sourced<SharedService>> AlsoCarries { get; init; } = [];
 
     /// <summary>The entry of an internet service; null when the job says nothing here.</summary>
-    public InternetService? Internet { get; init; }
+    public ServiceEntry? Internet { get; init; }
 
     /// <summary>Where <c>chain</c> is written.</summary>
     public SourceSpan ChainAt { get; init; } = At;

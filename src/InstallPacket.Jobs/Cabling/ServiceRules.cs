@@ -14,7 +14,7 @@ internal static class ServiceRules
         foreach (var run in service.CutOff ?? []) CheckThere(job, run, findings);
     }
 
-    private static void CheckConnected(Job job, InternetService service, Sourced<string> run, FindingList findings)
+    private static void CheckConnected(Job job, ServiceEntry service, Sourced<string> run, FindingList findings)
     {
         CheckThere(job, run, findings);
         if (service.CutOff?.Any(r => r.Value == run.Value) == true)

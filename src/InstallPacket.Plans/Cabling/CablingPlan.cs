@@ -145,7 +145,7 @@ public sealed record ServicePlan(ServiceUnit Kind, ServiceLine Over, string Poin
     IReadOnlyList<string> CutOff, int OpenPorts)
 {
     /// <summary>The plan; null without a service.</summary>
-    internal static ServicePlan? Of(InternetService? service)
+    internal static ServicePlan? Of(ServiceEntry? service)
     {
         if (service is null or { Unit: ServiceUnit.None }) return null;
         var coax = service.Over == ServiceLine.Coax;

@@ -35,6 +35,6 @@ public enum ServiceLine
 /// <param name="CutOff">Runs that come off it, because the antenna takes them over; null when the survey does not say.</param>
 /// <param name="OpenPorts">Ports of its splitter that stay open then; null when the job does not say.</param>
 /// <param name="At">Where it is written.</param>
-public sealed record InternetService(
+public sealed record ServiceEntry(
     ServiceUnit Unit, ServiceLine Over, string? Point, string? Feeds, IReadOnlyList<Sourced<string>> Connected,
     IReadOnlyList<Sourced<string>>? CutOff, int? OpenPorts, SourceSpan At);
