@@ -23,7 +23,11 @@ internal static class DemoJobs
     {
         var files = new MemoryJobFiles();
         foreach (var file in Directory.GetFiles(Path.Combine(Folder, "_shared"), "*", SearchOption.AllDirectories))
-            files.With(Path.GetRelativePath(Folder, file).Replace('\\', '/'), File.ReadAllText(file));
+        {
+            var path = Path.GetRelativePath(Folder, file).Replace('\\', '/');
+            if (path.EndsWith(".png", StringComparison.Ordinal)) files.WithPicture(path, File.ReadAllBytes(file));
+            else files.With(path, File.ReadAllText(file));
+        }
         return files;
     }
 

@@ -6,17 +6,27 @@ namespace InstallPacket.Jobs.Tests;
 internal sealed class MemoryJobFiles : IJobFiles
 {
     private readonly SortedDictionary<string, string> _files;
+    private readonly Dictionary<string, byte[]> _pictures = new(StringComparer.Ordinal);
 
     public MemoryJobFiles() => _files = new(StringComparer.Ordinal);
 
     /// <summary>The same files, to be changed.</summary>
-    public MemoryJobFiles(MemoryJobFiles other) => _files = new(other._files, StringComparer.Ordinal);
+    public MemoryJobFiles(MemoryJobFiles other) =>
+        (_files, _pictures) = (new(other._files, StringComparer.Ordinal), new(other._pictures, StringComparer.Ordinal));
 
     public MemoryJobFiles With(string path, string text)
     {
         _files[path] = text.ReplaceLineEndings("\n");
         return this;
     }
+
+    public MemoryJobFiles WithPicture(string path, byte[] bytes)
+    {
+        _pictures[path] = bytes;
+        return this;
+    }
+
+    public Stream? Open(string path) => _pictures.TryGetValue(path, out var bytes) ? new MemoryStream(bytes) : null;
 
     public JobFile Read(string path, int maxBytes)
     {

@@ -76,7 +76,9 @@ internal sealed class DemoJobs : IJobFiles
         return reading.Job ?? throw new InvalidOperationException(string.Join("\n", reading.Findings));
     }
 
-    private static bool IsTile(string path) => path.Contains("/terrain/", StringComparison.Ordinal) && !path.EndsWith(".cs", StringComparison.Ordinal);
+    // Tiles, and the marks of firms: no text.
+    private static bool IsTile(string path) => (path.Contains("/terrain/", StringComparison.Ordinal) && !path.EndsWith(".cs", StringComparison.Ordinal))
+        || path.EndsWith(".png", StringComparison.Ordinal);
 
     private static string Find()
     {

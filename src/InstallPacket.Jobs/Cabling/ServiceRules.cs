@@ -6,7 +6,7 @@ internal static class ServiceRules
     public static void Check(Job job, FindingList findings)
     {
         if (job.Cabling.Internet is not { } service) return;
-        if (job.Handover.InternetSaid is { } said && said.Value != job.Internet)
+        if (job.Handover.InternetSaid is { } said && said.Value != job.Internet && said.Value != InternetKind.None)
             findings.Add(Severity.Stop, "internet-contradicted", said.At, ("said", Word.Of(said.Value)), ("kind", Word.Of(service.Unit)),
                 ("over", Word.Of(service.Over)));
         if (service.Over != ServiceLine.Coax || service.Unit == ServiceUnit.None) return;

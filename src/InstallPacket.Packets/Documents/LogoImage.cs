@@ -7,8 +7,8 @@ namespace InstallPacket.Packets.Documents;
 /// <param name="Words">What is read out in its place.</param>
 public sealed record LogoImage(byte[] Png, double WidthMm, double HeightMm, string Words)
 {
-    private const double MostWidthMm = 60;
-    private const double MostHeightMm = 18;
+    private const double MostWidthMm = 40;
+    private const double MostHeightMm = 12;
 
     /// <summary>The mark of who prepared a job; null without one.</summary>
     /// <param name="firm">Who.</param>

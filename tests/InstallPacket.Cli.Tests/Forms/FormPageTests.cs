@@ -119,7 +119,7 @@ public class FormPageTests(Browser browser)
     }
 
     [Theory]
-    [InlineData("sugar-lane", "fernleigh", 2)]
+    [InlineData("sugar-lane", "fernleigh", 3)]
     [InlineData("alder-lane", "fernleigh", 9)]
     [InlineData("pine-corner", "fernleigh", 8)]
     [InlineData("brook-terrace", "lindmark", 8)]

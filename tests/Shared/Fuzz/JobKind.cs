@@ -20,7 +20,7 @@ internal class JobKind : FuzzKind
 
     public override int Share => 100;
 
-    public override int InTests => 40;
+    public override int InTests => 60;
 
     public override void Dispose()
     {
