@@ -9,7 +9,7 @@ namespace InstallPacket.Packets.Tests;
 /// <summary>No edit changes a page or a figure of a packet without a difference between the plans, which <c>changes</c> lists.</summary>
 public partial class PrintedChangeTests
 {
-    private const int Iterations = 40;
+    private const int Iterations = 24;
     private static readonly string[] Ids = [.. JobReader.JobIds(DemoJobs.Load())];
     private static readonly PacketBuilder Builder = new(Sample.Theme);
     private static readonly string[] PartFiles = [.. DemoJobs.Load().List("_shared/parts").Where(p => p.EndsWith(".yaml", StringComparison.Ordinal))];

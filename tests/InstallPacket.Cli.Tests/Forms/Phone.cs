@@ -39,7 +39,8 @@ internal sealed class Phone
         await _page.FocusAsync(selector);
         await _page.EvaluateFunctionAsync("s => document.querySelector(s).select?.()", selector);
         await _page.Keyboard.PressAsync("Backspace");
-        await _page.TypeAsync(selector, text);
+        // As pasted: one change of the field, not one for each letter.
+        await _page.Keyboard.SendCharacterAsync(text);
     }
 
     /// <summary>Taps one of the buttons of a question.</summary>
