@@ -5,7 +5,7 @@ using UglyToad.PdfPig;
 
 namespace InstallPacket.Cli.Tests;
 
-/// <summary>The mark of a firm stands on the pages of the customer and nowhere else, and what is hidden in its file stays behind.</summary>
+/// <summary>The logo of a firm stands on the pages of the customer and nowhere else, and what is hidden in its file stays behind.</summary>
 public class LogoTests
 {
     private static byte[] Mark => File.ReadAllBytes(Path.Combine(DemoJobs.Checkout, "jobs/_shared/fernleigh.png"));

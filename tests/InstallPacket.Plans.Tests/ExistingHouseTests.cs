@@ -63,7 +63,7 @@ public class ExistingHouseTests
     [Fact]
     public void Test_of_cable_of_known_kind_expects_one_figure_and_of_cable_that_states_none_nothing()
     {
-        var known = DemoPlans.Of(Id, DemoJobs.Load().With(Id + "/job.yaml", "{ cable: coax-unknown, length: 60 ft", "{ cable: coax-6, length: 60 ft"))
+        var known = DemoPlans.Of(Id, DemoJobs.Load().With(Id + "/job.yaml", "{ length: 60 ft", "{ cable: coax-6, length: 60 ft"))
             .Routing.Runs.Single(r => r.Id == "TV2");
         Assert.Equal(129.75 * known.LengthM / 1000, known.LoopMostOhm!.Value, 9);
         Assert.Equal(known.LoopMostOhm, known.LoopLeastOhm);

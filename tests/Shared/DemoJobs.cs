@@ -76,7 +76,7 @@ internal sealed class DemoJobs : IJobFiles
         return reading.Job ?? throw new InvalidOperationException(string.Join("\n", reading.Findings));
     }
 
-    // Tiles, and the marks of firms: no text.
+    // Tiles, and the logos of firms: no text.
     private static bool IsTile(string path) => (path.Contains("/terrain/", StringComparison.Ordinal) && !path.EndsWith(".cs", StringComparison.Ordinal))
         || path.EndsWith(".png", StringComparison.Ordinal);
 

@@ -82,7 +82,10 @@ internal static class CablingKeys
         "fly-cable", new ReferenceKind(ReferenceTarget.Part, PartKind.Cable), "The cable of the leads from outlet to receiver.");
 
     public static readonly Key<string> Cable = Keys.Optional(
-        "cable", new ReferenceKind(ReferenceTarget.Part, PartKind.Cable), "The cable of runs that do not say theirs.");
+        "cable", new ReferenceKind(ReferenceTarget.Part, PartKind.Cable), "The cable of new runs that do not say theirs.");
+
+    public static readonly Key<string> OldCable = Keys.Optional(
+        "old-cable", new ReferenceKind(ReferenceTarget.Part, PartKind.Cable), "The cable of existing runs that do not say theirs.");
 
     public static readonly Key<string> Outlet = Keys.Optional(
         "outlet", new ReferenceKind(ReferenceTarget.Part, PartKind.Outlet), "The part of elements that say only `outlet`.");

@@ -16,7 +16,7 @@ internal static class PartyKeys
     public static readonly Key<string> Licence = Keys.Optional("licence", new TextKind(80), "Firm: licence or registration, as the customer may check it.");
 
     public static readonly Key<string> Logo = Keys.Optional("logo", new TextKind(80),
-        "Firm: its mark for the customer's pages, a PNG file below `_shared` of at most 256 KiB and 2000 points a side.");
+        "Firm: its logo for the customer's pages, a PNG file below `_shared` of at most 256 KiB and 2000 points a side.");
 
     public static readonly Key<string> Note = Keys.Optional("note", new TextKind(300), "Anything to know.");
 

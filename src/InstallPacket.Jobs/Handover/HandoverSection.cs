@@ -9,7 +9,7 @@ public sealed record Party(string Name, string? Address, string? Phone, string? 
     /// <summary>Licence or registration of a firm, or null.</summary>
     public string? Licence { get; init; }
 
-    /// <summary>Mark of a firm, or null.</summary>
+    /// <summary>Logo of a firm, or null.</summary>
     public LogoPicture? Logo { get; init; }
 }
 

@@ -5,7 +5,7 @@ using InstallPacket.Calc.Checksums;
 
 namespace InstallPacket.Jobs.Handover;
 
-/// <summary>The mark of a firm: a sound PNG file within bounds.</summary>
+/// <summary>The logo of a firm: a sound PNG file within bounds.</summary>
 /// <param name="File">Path below the jobs folder.</param>
 /// <param name="Sha256">Hash of its bytes.</param>
 /// <param name="WidthPx">Points of a row.</param>

@@ -65,9 +65,14 @@ internal sealed class ChainForms(FindingList findings)
 
     private static void Cables(TreeEditor tree)
     {
-        if (tree.Find(Cabling, CablingKeys.Cable.Name) is not { } cable || tree.Find(Routing, RoutingKeys.Runs.Name) is not YamlMap runs) return;
+        if (tree.Find(Routing, RoutingKeys.Runs.Name) is not YamlMap runs) return;
         foreach (var (name, run) in runs.Entries)
-            if (run is YamlMap) tree.AddIfAbsent(cable, Routing, RoutingKeys.Runs.Name, name.Value, RunKeys.Cable.Name);
+        {
+            // What lies in the wall already is not what the firm lays.
+            var usual = TreeEditor.Below(run, RunKeys.Existing.Name) is YamlScalar { Value: "yes" } ? CablingKeys.OldCable : CablingKeys.Cable;
+            if (run is YamlMap && tree.Find(Cabling, usual.Name) is { } cable)
+                tree.AddIfAbsent(cable, Routing, RoutingKeys.Runs.Name, name.Value, RunKeys.Cable.Name);
+        }
     }
 
     // A run of known length leads from part to part, and an existing one that does not say otherwise lies in the wall.

@@ -28,11 +28,11 @@ internal sealed partial class HouseForms(FindingList findings)
         if (tree.Find(Section, RoutingKeys.Places.Name) is YamlMap { Entries.Count: 0 }) tree.Remove(Section, RoutingKeys.Places.Name);
     }
 
-    // The front lies along the lower edge of the plan, so that the plan is read as one walks up to the house.
     // A place that cannot be read is told itself; whatever stands there is not told again.
     private static YamlList Anywhere(YamlScalar words) =>
         new(words.At, [.. SomePoint.Select(v => words with { Value = v, Quoted = false })]);
 
+    // The front lies along the lower edge of the plan, so that the plan is read as one walks up to the house.
     private static double? Box(TreeEditor tree)
     {
         if (tree.Find(Section, RoutingKeys.House.Name) is not YamlMap house) return null;

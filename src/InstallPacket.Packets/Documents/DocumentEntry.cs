@@ -36,7 +36,7 @@ public enum DocumentUse
 public sealed record DocumentEntry(string Id, string Title, string? Reader, string Template, IReadOnlyList<DocumentFormat> Formats,
     DocumentUse For = DocumentUse.All)
 {
-    /// <summary>Whether the mark of the firm stands on it.</summary>
+    /// <summary>Whether the firm's logo stands on it.</summary>
     public bool Logo { get; init; }
 
     /// <summary>Whether the packet of a job has it.</summary>

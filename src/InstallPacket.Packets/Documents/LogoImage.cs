@@ -1,6 +1,6 @@
 namespace InstallPacket.Packets.Documents;
 
-/// <summary>The mark of a firm as a page shows it.</summary>
+/// <summary>The logo of a firm as a page shows it.</summary>
 /// <param name="Png">A PNG file of true colour or with a palette, eight bits, opaque.</param>
 /// <param name="WidthMm">Width on paper [mm].</param>
 /// <param name="HeightMm">Height on paper [mm].</param>
@@ -10,7 +10,7 @@ public sealed record LogoImage(byte[] Png, double WidthMm, double HeightMm, stri
     private const double MostWidthMm = 40;
     private const double MostHeightMm = 12;
 
-    /// <summary>The mark of who prepared a job; null without one.</summary>
+    /// <summary>The logo of who prepared a job; null without one.</summary>
     /// <param name="firm">Who.</param>
     /// <exception cref="DocumentException">The picture cannot be unpacked.</exception>
     public static LogoImage? Of(Party firm)

@@ -25,7 +25,7 @@ public sealed record PacketDocument(
     public IReadOnlyDictionary<string, IReadOnlyList<string?>> RowLinks { get; init; } = ReadOnlyDictionary<string,
         IReadOnlyList<string?>>.Empty;
 
-    /// <summary>Mark of the firm over its first words, or null.</summary>
+    /// <summary>Logo of the firm over its first words, or null.</summary>
     public LogoImage? Logo { get; init; }
 
     /// <summary>BCP 47 language tag.</summary>

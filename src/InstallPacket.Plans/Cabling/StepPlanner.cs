@@ -29,7 +29,7 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, bool kept = true
 
     // The outlets share their runs: what a cable loses is asked for again and again.
     private readonly Dictionary<(string Cable, string Id, double FrequencyMHz, double Celsius), Term> _losses = [];
-    private readonly Dictionary<(string Run, double FrequencyMHz, double Celsius), ChainStep> _runSteps = [];
+    private readonly Dictionary<(string Element, string Run, double FrequencyMHz, double Celsius), ChainStep> _runSteps = [];
     private readonly Dictionary<(string Element, int Output, double FrequencyMHz), ChainStep> _partSteps = [];
     private readonly Dictionary<string, RunPlan> _runs = routing.Runs.ToDictionary(r => r.Id, StringComparer.Ordinal);
     private readonly Dictionary<string, CablePart> _cables = job.Routing.Runs.ToDictionary(r => r.Id, r => r.Cable, StringComparer.Ordinal);
@@ -86,8 +86,8 @@ internal sealed class StepPlanner(Job job, RoutingPlan routing, bool kept = true
 
     private ChainStep RunStep(Element e, string run, double frequencyMHz, double celsius)
     {
-        if (!_runSteps.TryGetValue((run, frequencyMHz, celsius), out var step))
-            _runSteps.Add((run, frequencyMHz, celsius), step = Lossy($"run {run}", e, RunLoss(run, frequencyMHz, celsius)));
+        if (!_runSteps.TryGetValue((e.Id, run, frequencyMHz, celsius), out var step))
+            _runSteps.Add((e.Id, run, frequencyMHz, celsius), step = Lossy($"run {run}", e, RunLoss(run, frequencyMHz, celsius)));
         return step;
     }
 

@@ -41,6 +41,8 @@ public class HastyJobTests
         Assert.Contains("  receiver: receiver-atsc  # built in\n", full, StringComparison.Ordinal);
         Assert.Contains("      part: outlet-f  # built in\n", full, StringComparison.Ordinal);
         Assert.Contains("      cable: coax-6  # built in\n", full, StringComparison.Ordinal);
+        // The old run to O1 is not what the firm would lay.
+        Assert.Contains("      cable: coax-unknown  # built in\n", full, StringComparison.Ordinal);
         Assert.DoesNotContain("receiver", JobInFull.Of(new MemoryJobFiles().With("job/job.yaml", Job), "job", new FindingList()), StringComparison.Ordinal);
     }
 }
