@@ -34,9 +34,10 @@ internal sealed class CommandLine(ITerminal to, string? installed = null)
         var output = new Option<string>("--out") { Description = "The folder for the packets.", DefaultValueFactory = _ => "out" };
         var strict = new Option<bool>("--strict") { Description = "Fail when a job is stopped." };
         var force = new Option<bool>("--force") { Description = "Write every packet anew, also where nothing changed." };
-        var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, _theme, output, strict, force };
-        command.SetAction(r =>
-            new BuildCommand(_terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict), r.GetValue(force)).Run());
+        var pictures = new Option<bool>("--pictures") { Description = "Write each figure also as a PNG picture, to send by message." };
+        var command = new Command("build", "Writes the packets of all jobs.") { _only, _jobs, _theme, output, strict, force, pictures };
+        command.SetAction(r => new BuildCommand(_terminal, Options(r), r.GetValue(_theme), r.GetValue(output)!, r.GetValue(strict),
+            r.GetValue(force), r.GetValue(pictures)).Run());
         return command;
     }
 

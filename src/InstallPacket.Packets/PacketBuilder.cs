@@ -10,7 +10,8 @@ namespace InstallPacket.Packets;
 
 /// <summary>Plan to packet: every file of a packet, in memory.</summary>
 /// <param name="theme">The theme.</param>
-public sealed class PacketBuilder(Theme theme)
+/// <param name="pictures">Each figure also as a PNG file, to send by message.</param>
+public sealed class PacketBuilder(Theme theme, bool pictures = false)
 {
     private const double PngDpi = 160;
     private readonly FontTextMeasure _measure = new(theme.Fonts);
@@ -112,7 +113,7 @@ public sealed class PacketBuilder(Theme theme)
     private void AddFigure(List<OutputFile> files, Drawing figure)
     {
         files.Add(new($"figures/{figure.Id}.svg", Utf8(SvgPainter.PaintFile(figure))));
-        files.Add(new($"figures/{figure.Id}.png", PngPainter.Paint(figure, theme.Fonts, PngDpi)));
+        if (pictures) files.Add(new($"figures/{figure.Id}.png", PngPainter.Paint(figure, theme.Fonts, PngDpi)));
     }
 
     // One renderer for each way of printing, so that templates are parsed once.

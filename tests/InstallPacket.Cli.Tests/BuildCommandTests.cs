@@ -30,11 +30,22 @@ public class BuildCommandTests
         string[] promised =
         [
             "index.html", "crew.html", "crew.pdf", "crew.md", "customer.html", "customer.pdf", "customer.md", "workings.html", "workings.md", "plan.json", "cut-list.csv",
-            "materials.csv", "van-list.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/aim-card.png", "figures/horizon-strip.svg",
+            "materials.csv", "van-list.csv", "findings.json", "findings.sarif", "figures/aim-card.svg", "figures/horizon-strip.svg",
             "figures/route-sketch.svg", "figures/chain-diagram.svg", "figures/level-ladder.svg",
         ];
         foreach (var job in new[] { "alder-lane", "far-meadow", "brook-terrace", "mill-yard", "pine-corner", "quay-loft" })
             Assert.All(promised, f => Assert.True(new FileInfo(Path.Combine(shop.Out, job, f)).Length > 0, $"{job}/{f}"));
+    }
+
+    [Fact]
+    public void Figures_are_written_as_pictures_where_asked()
+    {
+        using var shop = Workshop.WithPackets();
+        var drawn = Directory.GetFiles(Path.Combine(shop.Out, "quay-loft", "figures")).Select(Path.GetFileName).ToArray();
+        Assert.All(drawn, f => Assert.EndsWith(".svg", f, StringComparison.Ordinal));
+        Assert.DoesNotContain("(unchanged)", shop.Build("quay-loft", "--pictures").Output, StringComparison.Ordinal);
+        Assert.All(drawn, f => Assert.True(File.Exists(Path.Combine(shop.Out, "quay-loft", "figures", Path.ChangeExtension(f, ".png")!))));
+        Assert.Contains("(unchanged)", shop.Build("quay-loft", "--pictures").Output, StringComparison.Ordinal);
     }
 
     [Fact]

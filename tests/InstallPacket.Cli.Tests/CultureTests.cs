@@ -32,7 +32,7 @@ public class CultureTests
     {
         var jobs = DemoJobs.Load();
         var plan = Planner.Plan(jobs.Job(id), jobs.Parts(), null, []);
-        return new(new PacketBuilder(theme).Build(plan).ToDictionary(f => f.Path, f => Convert.ToHexStringLower(
+        return new(new PacketBuilder(theme, pictures: true).Build(plan).ToDictionary(f => f.Path, f => Convert.ToHexStringLower(
             System.Security.Cryptography.SHA256.HashData(f.Bytes))), StringComparer.Ordinal);
     }
 }

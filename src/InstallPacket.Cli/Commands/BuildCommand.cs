@@ -4,7 +4,7 @@ namespace InstallPacket.Cli.Commands;
 
 /// <summary><c>build</c>: reads, plans and writes the packets of all jobs.</summary>
 internal sealed class BuildCommand(ITerminal terminal, JobOptions options, string? themeFolder, string outFolder, bool strict,
-    bool force = false)
+    bool force = false, bool pictures = false)
 {
     // As long as a run under way in the same folder is waited for.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
@@ -17,8 +17,8 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
         var theme = Theme.FromFolder(InstalledData.Theme, themeFolder);
         using var output = OutputFolder.Open(outFolder, Patience);
         var tiles = new TileHashes(files, output.TileStore);
-        var inputs = new InputHash(files, theme, tiles);
-        var packet = new PacketBuild(new PacketBuilder(theme), output, inputs);
+        var inputs = new InputHash(files, theme, tiles, pictures);
+        var packet = new PacketBuild(new PacketBuilder(theme, pictures), output, inputs);
         var (shared, results) = PlannedJob.Each(files, options.Only, id => Unchanged(id, inputs, output), packet.Run);
         Report(files, shared, results);
         tiles.Save();

@@ -7,13 +7,13 @@ namespace InstallPacket.Cli.Files;
 
 /// <summary>
 /// One hash over everything that a packet is made from: program, theme, shared data, the job's own files. Of a shared parts file only what
-/// it says
-/// counts, so that a remark in it rebuilds nothing, unless a finding of the packet names a line of it.
+/// it says counts, so that a remark in it rebuilds nothing, unless a finding of the packet names a line of it.
 /// </summary>
 /// <param name="files">The author's files.</param>
 /// <param name="theme">The theme.</param>
 /// <param name="tiles">Hashes of elevation tiles.</param>
-internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
+/// <param name="pictures">Figures as PNG files, too.</param>
+internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles, bool pictures)
 {
     private const string Firm = "_shared/firm.yaml";
     private readonly byte[] _common = Common(files, theme, tiles);
@@ -25,6 +25,7 @@ internal sealed class InputHash(IJobFiles files, Theme theme, TileHashes tiles)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         hash.AppendData(_common);
+        AppendText(hash, "pictures", pictures ? "png" : "");
         Append(hash, files, tiles, files.List(jobId));
         Append(hash, files, tiles, placed);
         return Convert.ToHexStringLower(hash.GetHashAndReset());
