@@ -14,7 +14,7 @@ internal sealed class BuildCommand(ITerminal terminal, JobOptions options, strin
         var files = options.Files();
         if (options.Problem(files) is { Length: > 0 } problem) return Refuse(problem);
         if (themeFolder is not null && !Directory.Exists(themeFolder)) return Refuse($"there is no folder {themeFolder}");
-        var theme = Theme.FromFolder(InstalledData.Theme, themeFolder);
+        var theme = InstalledData.ThemeUnder(themeFolder);
         using var output = OutputFolder.Open(outFolder, Patience);
         var tiles = new TileHashes(files, output.TileStore);
         var inputs = new InputHash(files, theme, tiles, pictures);

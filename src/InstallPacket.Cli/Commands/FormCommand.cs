@@ -26,7 +26,7 @@ internal sealed class FormCommand(ITerminal terminal, JobOptions options, string
         var library = FormLibrary.Read(files, said, findings);
         options.Printer(files).Print(terminal.Error, findings.Sorted);
         if (findings.AnyStop) return ExitCode.JobFailed;
-        var page = FormWriter.Write(library, Theme.FromFolder(InstalledData.Theme, theme));
+        var page = FormWriter.Write(library, InstalledData.ThemeUnder(theme));
         File.WriteAllBytes(output, Encoding.UTF8.GetBytes(page));
         terminal.Out.WriteLine($"{output} is written. Put it on the phone and open it in the browser; it needs no network.");
         return ExitCode.Done;

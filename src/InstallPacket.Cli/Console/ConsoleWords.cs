@@ -18,7 +18,7 @@ internal readonly record struct JobUnits(UnitFamily Family, LevelUnit LevelUnit)
 internal static class ConsoleWords
 {
     private const string Language = "en-US";
-    private static readonly Lazy<Words> English = new(() => new WordsShelf(ThemeFolder.Read(InstalledData.Theme)).Words(Language));
+    private static readonly Lazy<Words> English = new(() => new WordsShelf(InstalledData.ThemeFiles).Words(Language));
     private static readonly ConcurrentDictionary<JobUnits, JobWords> Known = new();
 
     /// <summary>What a finding says.</summary>

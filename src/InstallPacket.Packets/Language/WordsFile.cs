@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using System.Text;
 using InstallPacket.Jobs;
 
@@ -8,6 +9,9 @@ namespace InstallPacket.Packets.Language;
 internal sealed class WordsFile
 {
     private const string BasedOnKey = "based-on";
+
+    // The console and the packets speak from the same built-in files: each is parsed once as long as its bytes are held.
+    private static readonly ConditionalWeakTable<byte[], WordsFile> Known = [];
 
     private WordsFile(string? basedOn, IReadOnlyDictionary<string, WordText> texts) => (BasedOn, Texts) = (basedOn, texts);
 
@@ -21,6 +25,14 @@ internal sealed class WordsFile
     /// <param name="bytes">Its content.</param>
     /// <exception cref="WordsException">It is no map of texts.</exception>
     public static WordsFile Read(string path, byte[] bytes)
+    {
+        if (Known.TryGetValue(bytes, out var known)) return known;
+        var file = Parse(path, bytes);
+        Known.AddOrUpdate(bytes, file);
+        return file;
+    }
+
+    private static WordsFile Parse(string path, byte[] bytes)
     {
         var map = YamlMapOf(path, bytes);
         var texts = new Dictionary<string, WordText>(StringComparer.Ordinal);

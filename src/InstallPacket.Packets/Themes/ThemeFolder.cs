@@ -21,8 +21,19 @@ public static class ThemeFolder
     {
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
         Add(files, builtInFolder, own: false);
-        if (overlayFolder is not null) Add(files, overlayFolder, own: true);
-        return files;
+        return overlayFolder is null ? files : Over(files, overlayFolder);
+    }
+
+    /// <summary>Lays an own theme over files already read.</summary>
+    /// <param name="files">The built-in theme.</param>
+    /// <param name="overlayFolder">A firm's own theme.</param>
+    /// <returns>Bytes by relative path with forward slashes.</returns>
+    /// <exception cref="DirectoryNotFoundException">The folder does not exist.</exception>
+    public static IReadOnlyDictionary<string, byte[]> Over(IReadOnlyDictionary<string, byte[]> files, string overlayFolder)
+    {
+        var both = new SortedDictionary<string, byte[]>(files.ToDictionary(f => f.Key, f => f.Value), StringComparer.Ordinal);
+        Add(both, overlayFolder, own: true);
+        return both;
     }
 
     private static void Add(SortedDictionary<string, byte[]> files, string folder, bool own)

@@ -31,7 +31,7 @@ internal abstract class SpokenKind : FuzzKind
         Damage(random);
         try
         {
-            var theme = Theme.FromFolder(InstalledData.Theme, Scene.Theme);
+            var theme = InstalledData.ThemeUnder(Scene.Theme);
             new PacketBuilder(theme).Said(plan);
             return ExitCode.Done;
         }
