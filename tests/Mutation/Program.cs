@@ -13,13 +13,21 @@ var program = new TestProgram(Path.Combine(tests, "bin/Debug/net10.0"), Path.Com
 var code = new ProjectCode(folder, program.Folder);
 var place = Path.Combine(program.Folder, code.Name + ".dll");
 
+// The packets of the demo jobs and the bad jobs in the tests of the program take part where asked.
+var packets = Option("packets", "no") == "yes"
+    ? new TestProgram(Path.GetFullPath("tests/InstallPacket.Cli.Tests/bin/Debug/net10.0"), Path.GetFullPath("tests/InstallPacket.Cli.Tests/obj/mutation"))
+    : null;
+string[] packetTests = ["-class", "*.GoldenTests", "-class", "*.BadJobTests"];
+var before = Option("again", "") is { Length: > 0 } log ? File.ReadAllLines(log).Where(l => l.StartsWith("Survived", StringComparison.Ordinal)).ToArray() : null;
+
 var below = Option("below", "").Split(',', StringSplitOptions.RemoveEmptyEntries);
 var all = code.Mutants().Where(m => below.Length == 0 || below.Any(b => m.Path.StartsWith(b, StringComparison.Ordinal))).ToArray();
 var seed = int.Parse(Option("seed", "1"), CultureInfo.InvariantCulture);
 var most = int.Parse(Option("sample", "0"), CultureInfo.InvariantCulture) is var asked and > 0 ? asked : all.Length;
 var until = TimeSpan.FromMinutes(double.Parse(Option("minutes", "600"), CultureInfo.InvariantCulture));
 var order = new Random(seed);
-var sample = all.Select(m => (Mutant: m, Key: order.Next())).OrderBy(m => m.Key).Take(most).Select(m => m.Mutant).ToArray();
+var sample = all.Select(m => (Mutant: m, Key: order.Next())).OrderBy(m => m.Key).Take(most).Select(m => m.Mutant)
+    .Where(m => before is null || before.Any(l => l.EndsWith($" {m}", StringComparison.Ordinal))).ToArray();
 Console.WriteLine($"{all.Length} mutants of {code.Name}, {sample.Length} in the sample of seed {seed}");
 
 // The tests of the mutant's own word of the trade and the reference sets come first: most mutants die there.
@@ -38,7 +46,15 @@ Outcome Judge(Mutant m)
     if (!code.Compile(m, place)) return Outcome.NotCompiled;
     var near = program.Run(limit, Classes("-class", m));
     if (near != Outcome.Survived || nearOnly) return near;
-    return program.Run(limit, Classes("-class-", m));
+    // What survived an earlier run has seen the other tests of its project.
+    var rest = before is null ? program.Run(limit, Classes("-class-", m)) : near;
+    return rest == Outcome.Survived && packets is not null ? InPackets() : rest;
+}
+
+Outcome InPackets()
+{
+    File.Copy(place, Path.Combine(packets!.Folder, code.Name + ".dll"), true);
+    return packets.Run(TimeSpan.FromMinutes(5), packetTests) == Outcome.Survived ? Outcome.Survived : Outcome.InPackets;
 }
 
 watch.Restart();

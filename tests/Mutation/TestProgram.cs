@@ -2,7 +2,8 @@ using System.Diagnostics;
 
 namespace InstallPacket.Mutation;
 
-internal enum Outcome { Killed, Survived, Timeout, NotCompiled }
+/// <summary>What became of a mutant; <c>InPackets</c>: its own project's tests let it pass, those of the packets and bad jobs did not.</summary>
+internal enum Outcome { Killed, InPackets, Survived, Timeout, NotCompiled }
 
 /// <summary>The tests' program, copied within the checkout so that its own build stays as it is.</summary>
 internal sealed class TestProgram
