@@ -28,6 +28,31 @@ public static class DcFeed
         Method = v => ConstantCurrentV(v[0], v[1], v[2]),
     };
 
+    /// <summary>The current on cable that several loads share.</summary>
+    public static readonly Formula CurrentSumFormula = new(
+        "dc-current-sum",
+        "Current of several amplifiers on one cable, one after the other",
+        "I = I0 + Ii",
+        new("I", "A", "current so far"), [new("I0", "A", "current of those before"), new("Ii", "A", "current of this amplifier")],
+        "project-notes", "currents add where cables join", Provenance.Derived)
+    {
+        Method = v => CurrentA([v[0], v[1]]),
+    };
+
+    /// <summary>The voltage behind a steered port.</summary>
+    public static readonly Formula SteeredPortFormula = new(
+        "dc-steered-port",
+        "Voltage behind a steered port",
+        "V = V0 - Vd",
+        new("V", "V", "voltage behind the diode"), [new("V0", "V", "voltage before it"), new("Vd", "V", "drop of the diode")],
+        "project-notes", "one silicon diode", Provenance.Derived)
+    {
+        Method = v => SteeredV(v[0], 1, v[1]),
+    };
+
+    /// <summary>Drop of the diode of a steered port [V]: recalled, the bad end of 0.6 to 0.7 V of a silicon diode.</summary>
+    public const double DiodeV = 0.7;
+
     /// <summary>The voltage at a load of constant power.</summary>
     public static readonly Formula ConstantPowerFormula = new(
         "dc-feed-power",
@@ -56,6 +81,28 @@ public static class DcFeed
     /// <param name="loopOhm">Loop resistance [ohm].</param>
     /// <returns>Voltage at the load [V]; at or below 0 the feed cannot work.</returns>
     public static double ConstantCurrentV(double supplyV, double currentA, double loopOhm) => supplyV - currentA * loopOhm;
+
+    /// <summary>The current on a cable that feeds several loads.</summary>
+    /// <param name="loadsA">Current of each load [A].</param>
+    /// <returns>Their sum [A].</returns>
+    public static double CurrentA(IReadOnlyList<double> loadsA)
+    {
+        ArgumentNullException.ThrowIfNull(loadsA);
+        var sum = 0.0;
+        foreach (var load in loadsA) sum += load;
+        return sum;
+    }
+
+    /// <summary>The voltage behind steered ports in a row.</summary>
+    /// <param name="beforeV">Voltage before them [V].</param>
+    /// <param name="ports">How many, not negative; outside throws.</param>
+    /// <param name="diodeV">Drop of one diode [V].</param>
+    /// <returns>Voltage behind them [V].</returns>
+    public static double SteeredV(double beforeV, int ports, double diodeV = DiodeV)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(ports);
+        return beforeV - ports * diodeV;
+    }
 
     /// <summary>The voltage at a load that draws a constant power.</summary>
     /// <param name="supplyV">Supply [V].</param>

@@ -12,6 +12,7 @@ public abstract record ChainPart : Part
         ToMHz = g.Maybe(ChainKeys.To)?.Value;
         ReturnLossDb = g.Maybe(ChainKeys.ReturnLoss)?.Value;
         PowerPass = g.Get(ChainKeys.PassesPower);
+        SaysNoPower = g.Wrote(ChainKeys.PassesPower) && PowerPass == PowerPass.No;
         ShortsPower = g.Get(ChainKeys.ShortsPower);
         FixesWith = g.Maybe(ChainKeys.FixesWith) is { } fixing ? new DeviceFixing(fixing.Value) : null;
     }
@@ -28,6 +29,12 @@ public abstract record ChainPart : Part
     /// <summary>Which outputs let the amplifier's supply through.</summary>
     public PowerPass PowerPass { get; init; }
 
+    /// <summary>Whether its sheet says that it blocks the supply; silence is no promise.</summary>
+    public bool SaysNoPower { get; init; }
+
+    /// <summary>Whether the supply goes through a diode on its way to the antenna, and out of no other port.</summary>
+    public bool SteersPower => PowerPass == PowerPass.Steered;
+
     /// <summary>Whether it is a short for direct current.</summary>
     public bool ShortsPower { get; init; }
 
@@ -42,11 +49,14 @@ public abstract record ChainPart : Part
 
     /// <summary>Whether an output lets the amplifier's supply through.</summary>
     /// <param name="output">Output, counted from 1.</param>
-    public bool PassesPower(int output) => PowerPass switch
+    /// <param name="input">Input toward which it goes, counted from 1.</param>
+    public bool PassesPower(int output, int input = 1) => PowerPass switch
     {
-        PowerPass.Yes => true,
+        PowerPass.Yes or PowerPass.Steered => true,
         PowerPass.No => false,
         PowerPass.Output1 => output == 1,
+        PowerPass.Input1 => input == 1,
+        PowerPass.Input2 => input == 2,
     };
 
     /// <summary>The loss to an output [dB]; null when the part does not state it.</summary>
@@ -107,10 +117,12 @@ public static class ChainKeys
     public static readonly Key<FrequencyCurve> ReturnLoss = Keys.Optional(
         "return-loss", new CurveKind(Dimension.Ratio, 0, 60, "dB"), "How far below the signal its reflection stays.");
 
-    /// <summary>Whether the part lets the amplifier's supply through: on every output, on none, or on its first output only.</summary>
+    /// <summary>Which ports let the amplifier's supply through.</summary>
     public static readonly Key<PowerPass> PassesPower = Keys.Default(
         "passes-power", new WordKind<PowerPass>(),
-        "Whether the part lets the amplifier's supply through: on every output, on none, or on its first output only.", "no");
+        "Whether the part lets the amplifier's supply through: on every output, on none, or on its first output only; a combiner toward "
+        + "both inputs or toward one. `steered`: on every port through a diode, which takes 0.7 V and lets current flow toward the antenna only.",
+        "no");
 
     /// <summary>Whether the part is a short for direct current, as some baluns are.</summary>
     public static readonly Key<bool> ShortsPower = Keys.Default(

@@ -111,7 +111,7 @@ public enum SoldBy
     Length,
 }
 
-/// <summary>Which outputs let an amplifier's supply through.</summary>
+/// <summary>Which ports let an amplifier's supply through.</summary>
 public enum PowerPass
 {
     /// <summary>All.</summary>
@@ -122,6 +122,15 @@ public enum PowerPass
 
     /// <summary>The first one only.</summary>
     Output1,
+
+    /// <summary>Of a combiner with one output: toward its first input only.</summary>
+    Input1,
+
+    /// <summary>Of a combiner with one output: toward its second input only.</summary>
+    Input2,
+
+    /// <summary>All, each through a diode: current flows toward the antenna and never out of another port.</summary>
+    Steered,
 }
 
 /// <summary>What a conductor or a rod is made of.</summary>

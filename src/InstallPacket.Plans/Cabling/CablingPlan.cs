@@ -169,6 +169,18 @@ public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV,
 {
     /// <summary>Whether cable of unknown kind lies on the way: then the resistance is the most that it may be, and the voltage the least.</summary>
     public bool OldCable { get; init; }
+
+    /// <summary>Other amplifiers on the same inserter, whose currents share the cable as far as it is common.</summary>
+    public IReadOnlyList<string> Others { get; init; } = [];
+
+    /// <summary>Current of all amplifiers on the inserter; null when one of them does not state it.</summary>
+    public double? TotalMa { get; init; }
+
+    /// <summary>Largest current of the inserter; null when unknown.</summary>
+    public double? LargestMa { get; init; }
+
+    /// <summary>Steered ports on the way, each with the drop of one diode.</summary>
+    public int SteeredPorts { get; init; }
 }
 
 /// <summary>A station that nobody asked for.</summary>

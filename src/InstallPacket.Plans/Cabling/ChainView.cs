@@ -46,6 +46,15 @@ internal sealed class ChainView(CablingSection cabling)
     /// <summary>What an element feeds.</summary>
     public IEnumerable<Element> FedBy(Element e) => cabling.Chain.Where(c => c.From == e.Id || c.Second == e.Id);
 
+    /// <summary>What an element feeds, with the output of its own and the input of the other; a combiner has two.</summary>
+    public IEnumerable<(Element Element, int Port, int Input)> Feeds(Element e) =>
+        cabling.Chain.Where(c => c.From == e.Id).Select(c => (c, c.FromPort, 1))
+            .Concat(cabling.Chain.Where(c => c.Second == e.Id).Select(c => (c, c.SecondPort, 2)));
+
+    /// <summary>What feeds an input of an element, with its output; null where nothing does.</summary>
+    public (Element Element, int Port)? Feeding(Element e, int input) => (input == 1 ? e.From : e.Second) is { } from
+        ? (_byId[from], input == 1 ? e.FromPort : e.SecondPort) : null;
+
     /// <summary>All elements in the order of the signal: each before what it feeds; antennas one after the other.</summary>
     public IReadOnlyList<Element> InOrder()
     {

@@ -1,31 +1,33 @@
-using InstallPacket.Calc.Cabling;
-using InstallPacket.Calc.Quantities;
-
 namespace InstallPacket.Plans.Cabling;
 
-/// <summary>Follows direct current from each power inserter toward the antenna, as a graph: which ports pass, what drops, who gets
-/// it.</summary>
+/// <summary>Follows direct current from each power inserter as a net: which ports pass, what adds up, what drops, who gets it.</summary>
 internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing, Workings work, FindingList findings)
 {
     // Without a figure of the maker an amplifier is trusted to a tenth below its nominal voltage (common practice).
     private const double LeastShare = 0.9;
 
+    private readonly FeedNet[] _nets =
+        [.. job.Cabling.Chain.Where(e => e.Part is PowerInserterPart).Select(e => new FeedNet(chain, e))];
+
     public IReadOnlyList<FeedPlan> Plan()
     {
-        var feeds = job.Cabling.Chain.Where(e => e.Part is AmplifierPart
-            && e.Part.SupplyV is not null).Select(Feed).OfType<FeedPlan>().ToArray();
-        foreach (var inserter in job.Cabling.Chain.Where(e => e.Part is PowerInserterPart)) CheckInserter(inserter);
+        var feeds = job.Cabling.Chain.Where(IsFed).Select(Feed).OfType<FeedPlan>().ToArray();
+        foreach (var net in _nets) CheckNet(net);
         return feeds;
     }
 
+    private static bool IsFed(Element e) => e.Part is AmplifierPart && e.Part.SupplyV is not null;
+
+    private bool HasSupply(Element amplifier) => _nets.Any(n => n.Amplifiers.Any(a => a.Element == amplifier));
+
     private FeedPlan? Feed(Element amplifier)
     {
-        var (reached, blocked) = Search(amplifier);
-        if (reached.Count > 1)
-            findings.Add(Severity.Stop, "two-supplies", reached[1][^1].At, ("amplifier", amplifier.Id), ("one", reached[0][^1].Id),
-                ("other", reached[1][^1].Id));
-        if (reached.Count > 0) return Calculate(amplifier, reached[0]);
-        if (blocked is { } at)
+        var nets = _nets.Where(n => n.Amplifiers.Any(a => a.Element == amplifier)).ToArray();
+        if (nets.Length > 1)
+            findings.Add(Severity.Stop, "two-supplies", nets[1].Inserter.At, ("amplifier", amplifier.Id), ("one", nets[0].Inserter.Id),
+                ("other", nets[1].Inserter.Id));
+        if (nets.Length > 0) return Calculate(nets[0], nets[0].Amplifiers.First(a => a.Element == amplifier));
+        if (Blocking(amplifier, amplifier) is { } at)
             findings.Add(Severity.Stop, "power-blocked", at.At, ("amplifier", amplifier.Id), ("element", at.Id), ("part", at.Part.Name));
         else
             findings.Add(Severity.Stop, "power-missing", amplifier.At, ("amplifier", amplifier.Id),
@@ -33,90 +35,74 @@ internal sealed class FeedPlanner(Job job, ChainView chain, RoutingPlan routing,
         return null;
     }
 
-    // All ways down from the amplifier that end at an inserter; and the first part that keeps an inserter off.
-    private (List<IReadOnlyList<Element>> Reached, Element? Blocked) Search(Element amplifier)
+    // The first part down the line that keeps an inserter off an amplifier.
+    private Element? Blocking(Element amplifier, Element at, int input = 1)
     {
-        var reached = new List<IReadOnlyList<Element>>();
-        Element? blocked = null;
-        Visit(amplifier, [amplifier]);
-        return (reached, blocked);
-
-        void Visit(Element at, Element[] way)
+        foreach (var (next, port, into) in chain.Feeds(at).OrderBy(f => f.Port))
         {
-            foreach (var next in chain.FedBy(at).OrderBy(e => e.FromPort))
-            {
-                if (at != amplifier && !at.Part.PassesPower(next.FromPort))
-                {
-                    if (HoldsInserter(next)) blocked ??= at;
-                }
-                else if (next.Part is PowerInserterPart) reached.Add([.. way, next]);
-                else Visit(next, [.. way, next]);
-            }
+            var passes = at == amplifier || at.Part.PassesPower(port, input);
+            if (!passes && HoldsInserter(next)) return at;
+            if (passes && Blocking(amplifier, next, into) is { } further) return further;
         }
+        return null;
     }
 
     private bool HoldsInserter(Element e) => e.Part is PowerInserterPart || chain.FedBy(e).Any(HoldsInserter);
 
-    private FeedPlan Calculate(Element amplifier, IReadOnlyList<Element> way)
+    private FeedPlan Calculate(FeedNet net, FeedNode at)
     {
-        var (inserter, nominal) = (way[^1], amplifier.Part.SupplyV!.Value);
-        var (part, source) = ((AmplifierPart)amplifier.Part, (PowerInserterPart)inserter.Part);
-        var supply = inserter.Part.SupplyV ?? nominal;
+        var (amplifier, inserter, nominal) = (at.Element, net.Inserter, at.Element.Part.SupplyV!.Value);
+        var (part, source, sums) = ((AmplifierPart)amplifier.Part, (PowerInserterPart)inserter.Part, new FeedSums(job, net, routing, work));
+        var supply = source.SupplyV ?? nominal;
         if (Math.Abs(supply - nominal) > 0.5)
             findings.Add(Severity.Stop, "supply-mismatch", inserter.At, ("inserter", inserter.Id), ("supply_v", supply),
-                ("amplifier", amplifier.Id),
-                ("needs_v", nominal));
-        if (part.DrawsMa is { } draws && source.LargestCurrentMa is { } most && draws > most)
-            findings.Add(Severity.Stop, "supply-overloaded", inserter.At, ("amplifier", amplifier.Id), ("draws_ma", draws),
-                ("inserter", inserter.Id),
-                ("most_ma", most), ("source", source.ProvenanceOf(PowerInserterPartKeys.LargestCurrent)));
-        var ohm = LoopOhm(amplifier, way);
-        double? arrives = ohm is { } r && part.DrawsMa is { } ma
-            ? work.Apply(DcFeed.ConstantCurrentFormula, amplifier.Id, inserter.Part.Figure(PartKeys.Supply, supply),
-                amplifier.Part.Figure(AmplifierPartKeys.Draws, ma).In(0.001),
-                Term.Plan($"cabling.feeds[{amplifier.Id}].loop_ohm", r)).Number : null;
-        var least = part.LeastSupplyV ?? LeastShare * nominal;
-        if (arrives is { } v && v < least)
-            findings.Add(Severity.Stop, "supply-low", part.LeastSupplyV is null ? "unstated" : "stated", amplifier.At, ("arrives_v", v),
-                ("amplifier", amplifier.Id),
-                ("supply_v", supply), ("loop_ohm", ohm), ("least_v", least), ("nominal_v", nominal), ("part", amplifier.Part.Id),
-                ("source", part.ProvenanceOf(AmplifierPartKeys.LeastSupply)));
-        return new FeedPlan(amplifier.Id, inserter.Id, supply, part.DrawsMa, ohm, arrives, least, [.. way.Select(e => e.Id)])
+                ("amplifier", amplifier.Id), ("needs_v", nominal));
+        var feed = new FeedPlan(amplifier.Id, inserter.Id, supply, part.DrawsMa, sums.WayOhm(at), sums.VoltageV(at)?.Number,
+            part.LeastSupplyV ?? LeastShare * nominal, [.. at.Path.Reverse().Select(n => n.Element.Id)])
         {
-            OldCable = way.Any(e => job.Routing.Runs.Any(r => r.Id == e.Run && r.Cable.LoopLeastOhmPerKm < r.Cable.LoopMostOhmPerKm)),
+            OldCable = sums.OldCable(at),
+            Others = [.. net.Amplifiers.Where(a => a != at).Select(a => a.Element.Id)],
+            TotalMa = 1000 * sums.CurrentA(net.Amplifiers[0].Path[0])?.Number,
+            LargestMa = source.LargestCurrentMa,
+            SteeredPorts = at.Path.Count(n => n.Steered),
         };
+        if (feed.ArrivesV < feed.LeastV)
+            findings.Add(Severity.Stop, "supply-low", part.LeastSupplyV is null ? "unstated" : "stated", amplifier.At,
+                ("arrives_v", feed.ArrivesV), ("amplifier", amplifier.Id), ("supply_v", supply), ("loop_ohm", feed.LoopOhm),
+                ("others", feed.Others), ("steered", feed.SteeredPorts), ("least_v", feed.LeastV), ("nominal_v", nominal),
+                ("part", part.Id), ("source", part.ProvenanceOf(AmplifierPartKeys.LeastSupply)));
+        return feed;
     }
 
-    // Unknown as soon as one cable on the way does not say its resistance; the most of a cable of unknown kind.
-    private double? LoopOhm(Element amplifier, IReadOnlyList<Element> way)
+    private void CheckNet(FeedNet net)
     {
-        var sum = 0.0;
-        foreach (var e in way.Skip(1).Where(e => e.Run is not null))
-        {
-            var (run, cable) = (routing.Runs.First(r => r.Id == e.Run), job.Routing.Runs.First(r => r.Id == e.Run).Cable);
-            if (cable.LoopMostOhmPerKm is not { } perKm) return null;
-            sum += CableLoop.Ohm(work, $"run {run.Id}, supply of {amplifier.Id}", cable, cable.LoopMostKey, perKm, run.Id, run.LengthM);
-        }
-        return sum;
-    }
-
-    // The inserter sends its current toward the antenna. What it meets there first must want it.
-    private void CheckInserter(Element inserter)
-    {
-        var way = chain.PathTo(inserter);
-        for (var i = way.Count - 2; i >= 0; i--)
-        {
-            var e = way[i];
-            if (e.Part is AmplifierPart && e.Part.SupplyV is not null) return;
-            if (e.Part.ShortsPower)
-            {
-                findings.Add(Severity.Stop, "supply-shorted", inserter.At, ("inserter", inserter.Id), ("element", e.Id),
-                    ("part", e.Part.Name));
-                return;
-            }
-            if (!e.Part.PassesPower(way[i + 1].FromPort)) break;
-        }
-        if (!way.Any(e => e.Part is AmplifierPart && e.Part.SupplyV is not null))
+        var inserter = net.Inserter;
+        foreach (var e in net.Shorts.Select(n => n.Element))
+            findings.Add(Severity.Stop, "supply-shorted", inserter.At, ("inserter", inserter.Id), ("element", e.Id), ("part", e.Part.Name));
+        foreach (var node in net.Outlets)
+            findings.Add(Severity.Stop, "supply-at-outlet", inserter.At, ("inserter", inserter.Id), ("outlet", node.Element.Id),
+                ("serves", node.Element.Serves ?? node.Element.Id), ("through", node.Before!.Element.Id), ("part", node.Element.Part.Id));
+        if (net.Amplifiers.Count == 0 && net.Shorts.Count == 0 && !Before(inserter).Any(e => IsFed(e) && !HasSupply(e)))
             findings.Add(Severity.Stop, "supply-unused", inserter.At, ("inserter", inserter.Id));
+        CheckCurrent(net);
+    }
+
+    // All that lies toward the antennas.
+    private IEnumerable<Element> Before(Element e) => new[] { chain.Feeding(e, 1), chain.Feeding(e, 2) }
+        .OfType<(Element Element, int Port)>().SelectMany(f => Before(f.Element).Prepend(f.Element));
+
+    // Several amplifiers add up; of one alone the supply that belongs to it is taken to be enough where nobody states its rating.
+    private void CheckCurrent(FeedNet net)
+    {
+        var (source, amplifiers) = ((PowerInserterPart)net.Inserter.Part, net.Amplifiers.Select(a => a.Element).ToArray());
+        var draws = amplifiers.Select(a => ((AmplifierPart)a.Part).DrawsMa).ToArray();
+        string[] names = [.. amplifiers.Select(a => a.Id)];
+        if (source.LargestCurrentMa is { } most && draws.Sum() is { } sum && sum > most)
+            findings.Add(Severity.Stop, "supply-overloaded", net.Inserter.At, ("amplifiers", names), ("draws_ma", sum),
+                ("inserter", net.Inserter.Id), ("most_ma", most), ("source", source.ProvenanceOf(PowerInserterPartKeys.LargestCurrent)));
+        else if (amplifiers.Length > 1 && (source.LargestCurrentMa is null || draws.Contains(null)))
+            findings.Add(Severity.Caution, "supply-sum-unknown", net.Inserter.At, ("inserter", net.Inserter.Id), ("amplifiers", names),
+                ("rating", source.LargestCurrentMa is null ? source.Id : ""),
+                ("parts", amplifiers.Where((_, i) => draws[i] is null).Select(a => a.Part.Id).Distinct().ToArray()));
     }
 }

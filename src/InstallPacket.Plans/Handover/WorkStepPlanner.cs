@@ -157,8 +157,12 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
     private void Power()
     {
         Begin("power");
-        foreach (var f in cabling.Feeds) Add("supply",
-            new WorkStep(0, "", "") { Subject = f.Inserter, Name = f.Amplifier, ExpectV = f.ArrivesV, Figure = "chain-diagram" });
+        // One plug a supply, one test an amplifier.
+        foreach (var feeds in cabling.Feeds.GroupBy(f => f.Inserter, StringComparer.Ordinal))
+            foreach (var (i, f) in feeds.Index()) Add(i == 0 ? "supply" : "supply-test",
+                new WorkStep(0, "", "") { Subject = f.Inserter, Name = f.Amplifier, ExpectV = f.ArrivesV, Figure = "chain-diagram" });
+        foreach (var e in job.Cabling.Chain.Where(e => e.Part is AmplifierPart { SupplyV: null })) Add("plug-in",
+            new WorkStep(0, "", "") { Subject = e.Id, Name = e.Part.Name, Figure = "chain-diagram" });
     }
 
     private void Measure()

@@ -63,6 +63,23 @@ public static class ChainSets
         },
         new()
         {
+            Name = "One inserter for several amplifiers", File = "cabling/inserter_budget_check.csv", Source = "project-notes", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last printed digit; the branches of the three amplifiers are worked back from their voltage at 12 V",
+            Formulas = ["dc-current-sum", "dc-feed", "dc-steered-port"], Rows = 5, Comparisons = 30, Check = Inserter,
+        },
+        new()
+        {
+            Name = "Drop over cable of different build", File = "cabling/loop_resistance_check.csv", Source = "project-notes", Worth = Worth.Derived,
+            Tolerance = "0.06 mV: the resistance is printed to 0.001 ohm; half a unit of the last printed digit of the voltage",
+            Formulas = ["dc-feed"], Rows = 16, Comparisons = 32,
+            Check = r =>
+            [
+                r.Within("drop_mV_at_100mA", 1000 * (12 - DcFeed.ConstantCurrentV(12, 0.1, r.Value("loop_ohm"))), 0.06, "mV"),
+                r.Printed("volts_left_of_12", DcFeed.ConstantCurrentV(12, 0.1, r.Value("loop_ohm")), "V"),
+            ],
+        },
+        new()
+        {
             Name = "Feed at constant power", File = "cabling/dc_feed_constant_power_checks.csv", Source = "project-notes", Worth = Worth.Derived,
             Tolerance = "half a unit of the last printed digit; no solution where the reference has none", Formulas = ["dc-feed-power"], Rows = 5, Comparisons = 5, Check = ConstantPower,
         },
@@ -149,6 +166,26 @@ public static class ChainSets
         var external = 10 * Math.Log10(r.Value("antenna_temperature_K") / 290);
         var system = SystemNoise.FigureDb(external, r.Value("NF_dB"));
         yield return r.Within("C_over_N_dB", CarrierToNoise.Db(-75, Noise6MHz + system), 0.001, "dB");
+    }
+
+    // The pack names the circuits in words; as numbers they stand beside it.
+    private static IEnumerable<Comparison> Inserter(ReferenceRow r)
+    {
+        var circuit = CsvText.Rows(ReferenceFile.Text("cabling/inserter_budget_circuits.csv")).Single(c => c["case"] == r.Text("case"));
+        double Number(string column) => double.Parse(circuit[column], CultureInfo.InvariantCulture);
+        double[] List(string column) => [.. circuit[column].Split(' ').Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
+        var (supply, draws, branches) = (r.Value("supply_v"), List("draws_ma").Select(ma => ma / 1000).ToArray(), List("branches_ohm"));
+        var total = DcFeed.CurrentA(draws);
+        var joint = DcFeed.ConstantCurrentV(supply, total, DcFeed.LoopOhm(Number("common_ohm_per_km"), 0, Number("common_m")));
+        var rated = total * 1000 <= r.Value("inserter_rating_ma");
+        var printed = r.Text("volts_at_each_amplifier").Split(' ').Select(t => double.Parse(t, CultureInfo.InvariantCulture)).ToArray();
+        return
+        [
+            r.Printed("total_ma", total * 1000, "mA"), r.Printed("volts_at_branch_point", joint, "V"), r.Printed("watts", supply * total, "W"),
+            r.Expect("within the rating", r.Text("rating") == "within" ? 1 : 0, rated ? 1 : 0, 0, ""),
+            .. draws.Select((ma, i) => r.Expect($"volts {i + 1}", printed[i],
+                DcFeed.ConstantCurrentV(DcFeed.SteeredV(joint, (int)Number("steered_ports")), ma, branches[i]), 0.0005000001, "V")),
+        ];
     }
 
     private static IEnumerable<Comparison> ConstantCurrent(ReferenceRow r)

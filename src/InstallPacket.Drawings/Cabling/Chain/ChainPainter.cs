@@ -7,7 +7,9 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
 {
     private const double SizeMm = ChainSize.SizeMm;
 
-    private readonly HashSet<string> _supplied = [.. plan.Cabling.Feeds.SelectMany(f => f.Way.Skip(1))];
+    // By both ends: a combiner has two lines that lead to it, and the supply may leave by one of them.
+    private readonly HashSet<(string From, string To)> _supplied =
+        [.. plan.Cabling.Feeds.SelectMany(f => f.Way.Zip(f.Way.Skip(1)))];
 
     /// <summary>A line that carries the signal alone.</summary>
     public static Pen Signal { get; } = new(Ink.Line, 0.45);
@@ -26,7 +28,7 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
 
     private void Link(ChainLink link)
     {
-        var pen = _supplied.Contains(link.To.Id) ? Supply : Signal;
+        var pen = Supplied(link.To) ? Supply : Signal;
         canvas.Line(link.To.Run is { Existing: true } ? pen with { Dash = Dash.Dashed } : pen, [.. link.Points]);
         if (link.To.Run is not { } run) return;
         var (middle, y) = ((link.Points[^2].X + link.Points[^1].X) / 2, link.Points[^1].Y);
@@ -38,6 +40,10 @@ internal sealed class ChainPainter(SheetCanvas canvas, SheetPlan plan, ChainSett
         canvas.Text(new(new(middle, y - 1.1), run.Id, SizeMm, Anchor: Anchor.Middle, Strong: true));
         canvas.Text(new(new(middle, y + 3.1), ChainSize.Length(run, plan), SizeMm, Anchor: Anchor.Middle));
     }
+
+    private bool Supplied(ChainNode to) => to.Into.Length > 0
+        ? _supplied.Contains((plan.Cabling.Elements.First(e => e.Id == to.Into).Second, to.Into))
+        : to.Element is { } e && _supplied.Contains((e.From, e.Id));
 
     private void InOneLine(RunPlan run, double middle, double y)
     {
