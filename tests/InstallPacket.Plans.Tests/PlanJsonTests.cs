@@ -11,7 +11,7 @@ public class PlanJsonTests
     private static readonly string[] Counts = ["number", "piece_number", "point_number", "count", "blocks", "clips", "from_port", "rf_channel", "left_out", "route_factor", "clear_share", "use_share", "fixed", "left", "added_cost", "offset_channels", "format", "line", "column", "packs", "pack_count", "bring_count", "crew", "first", "bends", "coils", "clamps", "place_factor", "per_year", "corners", "supports", "cables", "fixings", "piece_count",
         "all_fixings", "sharing", "end_share",
         // Counts and shares that findings name.
-        "holes", "stations", "outlets", "same", "turns", "channels", "unpriced", "parts", "open", "outputs", "diameters", "brackets", "usual", "places", "needed", "piece", "second",
+        "holes", "stations", "outlets", "same", "turns", "channels", "unpriced", "parts", "open", "outputs", "diameters", "brackets", "usual", "places", "needed", "piece", "second", "steered_ports", "steered", "pairs",
         "value", "bending_share", "push_share"];
 
     [Theory]

@@ -45,7 +45,7 @@ internal sealed class CablingBinder(PartLibrary parts)
                 SecondAt = g.Place(ElementKeys.Second),
             Aim = g.Maybe(ElementKeys.Aim), FromAt = g.Place(ElementKeys.From), RunAt = g.Place(ElementKeys.Run),
                 SettingAt = g.Place(ElementKeys.Setting), Existing = g.Get(ElementKeys.Existing),
-            FixedWith = FixedWith(g),
+            FixedWith = FixedWith(g), Dwelling = g.Maybe(ElementKeys.Dwelling)?.Value,
         };
     }
 }

@@ -37,6 +37,10 @@ internal static class ElementKeys
 
     public static readonly Key<string> Serves = Keys.Optional("serves", new TextKind(60), "Outlet: the room or the set that it serves.");
 
+    public static readonly Key<string> Dwelling = Keys.Optional(
+        "dwelling", new TextKind(60),
+        "Outlet: the dwelling that it belongs to. Outlets of different dwellings are kept farther apart; without it all belong to one.");
+
     public static readonly Key<string> Outlet = Keys.Optional(
         "outlet", new TextKind(60), "An outlet in one word: the room or the set that it serves; its part is `cabling.outlet`.");
 

@@ -34,6 +34,9 @@ public sealed record Element(
     string Id, ChainPart Part, string Point, string? From, int FromPort, string? Run, Gain? Setting, string? Serves, Length FlyLead,
         SourceSpan At)
 {
+    /// <summary>The dwelling of an outlet; null when the job does not say.</summary>
+    public string? Dwelling { get; init; }
+
     /// <summary>Where <c>from</c> is written.</summary>
     public SourceSpan FromAt { get; init; } = At;
 

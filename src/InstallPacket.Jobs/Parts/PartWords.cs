@@ -82,6 +82,9 @@ public enum PartRole
     /// <summary>Ends an open output.</summary>
     Terminator,
 
+    /// <summary>Joins two F sockets that are screwed together.</summary>
+    Coupler,
+
     /// <summary>Ties cable to a mast.</summary>
     Tie,
 

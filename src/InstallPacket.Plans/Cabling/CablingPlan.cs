@@ -26,6 +26,9 @@ public sealed record CablingPlan(
     /// <summary>The entry of an internet service; null when there is none or the job does not describe it.</summary>
     public ServicePlan? Service { get; init; }
 
+    /// <summary>The two outlets that are kept least from each other: in different dwellings, and in one.</summary>
+    public IReadOnlyList<IsolationPlan> Isolation { get; init; } = [];
+
     /// <summary>One ladder an outlet, the one with the smallest margin first.</summary>
     public IReadOnlyList<LadderPlan> Ladders { get; init; } = [];
 
@@ -182,6 +185,18 @@ public sealed record FeedPlan(string Amplifier, string Inserter, double SupplyV,
     /// <summary>Steered ports on the way, each with the drop of one diode.</summary>
     public int SteeredPorts { get; init; }
 }
+
+/// <summary>The two outlets that are kept least from each other.</summary>
+/// <param name="Between"><c>dwellings</c>: they lie in different ones; <c>outlets</c>: in the same.</param>
+/// <param name="One">One outlet.</param>
+/// <param name="Other">The other.</param>
+/// <param name="IsolationDb">Isolation at the wanted channel where it is least, cold cable.</param>
+/// <param name="RangeDb">What cable of unknown kind may lose less; taken off already.</param>
+/// <param name="LeastDb">What the code family asks for.</param>
+/// <param name="Document">Where it is written.</param>
+/// <param name="Provenance">How that is known.</param>
+public sealed record IsolationPlan(string Between, string One, string Other, double IsolationDb, double RangeDb, double LeastDb, string Document,
+    string Provenance);
 
 /// <summary>A station that nobody asked for.</summary>
 /// <param name="Station">The station.</param>

@@ -28,6 +28,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
         var ladders = new LadderPlanner(job, reception, _chain, _steps, _loads, Work).Plan(outlets);
         var feeds = new FeedPlanner(job, _chain, routing, Work, Findings).Plan();
         new PortRules(job, _chain, Findings).Check();
+        var isolation = new IsolationRules(job, code, reception, _chain, _steps, Findings).Check();
         new TreeRules(job, reception, _chain, _steps, Work, Findings).Check();
         return new CablingPlan(
             job.Cabling.ColdC, job.Cabling.HotC, receiver.Name, receiver.LargestLevel?.Dbm, [.. _chain.InOrder().Select(Element)], outlets,
@@ -36,6 +37,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
             NotWanted = NotWanted(),
             Service = ServicePlan.Of(job.Cabling.Internet),
             Ladders = ladders,
+            Isolation = isolation,
             Feeds = feeds,
             Amplifiers = [.. _chain.InOrder().Where(e => e.Part is AmplifierPart).Select(Amplifier).OfType<AmplifierPlan>()],
         };
@@ -130,6 +132,6 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
     {
         Second = e.Second ?? "", SecondRun = e.SecondRun ?? "", Existing = e.Existing,
         Fixing = e.FixedWith is { } with ? new(with.Part.Id, with.Part.Name, with.Count) : null,
-        OpenPorts = e.Part.Outputs > 1 ? [.. Enumerable.Range(1, e.Part.Outputs).Except(_chain.FedBy(e).Select(f => f.FromPort))] : [],
+        OpenPorts = OpenOutputs.Of(e, _chain),
     };
 }

@@ -10,6 +10,7 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
 
     public void Check()
     {
+        new ProtectorRules(job, chain, findings).Check();
         foreach (var service in job.Cabling.AlsoCarries) CheckService(service);
         CheckExisting();
         CheckKinds();
@@ -19,7 +20,6 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
     private void CheckService(Sourced<SharedService> service)
     {
         var services = job.Cabling.AlsoCarries.Select(s => s.Value).ToArray();
-        var amplifier = job.Cabling.Chain.FirstOrDefault(e => e.Part is AmplifierPart);
         switch (service.Value)
         {
             case SharedService.Operator:
@@ -28,8 +28,8 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
             case SharedService.Moca when services.Contains(SharedService.Satellite):
                 findings.Add(Severity.Stop, "moca-satellite", service.At);
                 break;
-            case SharedService.Moca when amplifier is not null && !chain.FedBy(amplifier).Any(e => e.Part is FilterPart):
-                findings.Add(Severity.Caution, "moca-amplifier", service.At, ("amplifier", amplifier.Id));
+            case SharedService.Moca:
+                new MocaRules(job, chain, findings).Check(service.At);
                 break;
             case SharedService.Satellite:
                 findings.Add(Severity.Caution, "satellite-diplexer", service.At);

@@ -118,6 +118,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         if (mast) Add(bonding.MastExisting ? "bond-mast-existing" : "bond-mast", Piece("bonding of the mast"));
         if (shield) Add(bonding.ShieldExisting ? "bond-shield-existing" : "bond-shield",
             Piece("bonding of the shield") with { Subject = bonding.BlockElement });
+        foreach (var e in job.Cabling.Chain.Where(e => e is { Part: SurgeProtectorPart, Existing: false }))
+            if (ProtectorRules.BlockOf(e, job.Cabling) is { } block) Add("bond-surge", new WorkStep(0, "", "") { Subject = e.Id, Name = block.Id, Figure = "chain-diagram" });
         if (!old || (mast && !bonding.MastExisting) || (shield && !bonding.ShieldExisting)) Add("bond-check", Shown("bonding-sketch"));
     }
 
@@ -140,6 +142,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
             new WorkStep(0, "", "") { Subject = e.Id, Count = e.OpenPorts.Count });
         foreach (var e in cabling.Elements.Where(e => e is { Kind: PartKind.Outlet, Existing: false })) Add("outlet",
             new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves });
+        foreach (var e in cabling.Elements.Where(e => e.OpenPorts.Count > 0 && e.Kind == PartKind.Outlet)) Add("loop-end",
+            new WorkStep(0, "", "") { Subject = e.Id, Name = e.Serves, Count = e.OpenPorts.Count });
     }
 
     // Only what the antenna takes over comes off; the provider's cable, power, ground and splitter input stay as they are.

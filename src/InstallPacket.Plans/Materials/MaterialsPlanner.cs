@@ -21,6 +21,7 @@ internal sealed class MaterialsPlanner(
         foreach (var run in routing.Runs.Where(r => r is { Existing: true, NewConnectors: true })) AddConnectors(run);
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is OutletPart)) AddFlyLead(e);
         AddTerminators();
+        AddCouplers();
         AddMount(job.Mounting);
         AddBonding(job.Bonding);
         foreach (var x in job.Extras) Add(x.Part, x.Count, 0, x.For);
@@ -102,8 +103,16 @@ internal sealed class MaterialsPlanner(
         if (parts.Of(PartRole.Terminator) is not { } terminator) return;
         if (ServicePlan.Of(job.Cabling.Internet) is { OpenPorts: > 0 } service) Add(terminator, service.OpenPorts, 0, "service entry");
         var chain = new ChainView(job.Cabling);
-        foreach (var e in job.Cabling.Chain.Where(e => e.Part.Outputs > 1))
-            if (e.Part.Outputs - chain.FedBy(e).Count() is > 0 and var open) Add(terminator, open, 0, e.Id);
+        foreach (var e in job.Cabling.Chain)
+            if (OpenOutputs.Of(e, chain).Count is > 0 and var open) Add(terminator, open, 0, e.Id);
+    }
+
+    // Two F sockets that are screwed together take an adapter of two plugs.
+    private void AddCouplers()
+    {
+        if (parts.Of(PartRole.Coupler) is not { } coupler) return;
+        foreach (var e in job.Cabling.Chain.Where(e => e is { Part: SurgeProtectorPart, Existing: false } && ProtectorRules.BlockOf(e, job.Cabling) is not null))
+            Add(coupler, 1, 0, e.Id);
     }
 
     private void Add(Part part, int count, double lengthM, string what)

@@ -80,6 +80,11 @@ public static class ChainSets
         },
         new()
         {
+            Name = "Isolation between outlets", File = "cabling/isolation_check.csv", Source = "project-notes", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last printed digit", Formulas = ["outlet-isolation"], Rows = 4, Comparisons = 12, Check = Isolation,
+        },
+        new()
+        {
             Name = "Feed at constant power", File = "cabling/dc_feed_constant_power_checks.csv", Source = "project-notes", Worth = Worth.Derived,
             Tolerance = "half a unit of the last printed digit; no solution where the reference has none", Formulas = ["dc-feed-power"], Rows = 5, Comparisons = 5, Check = ConstantPower,
         },
@@ -166,6 +171,17 @@ public static class ChainSets
         var external = 10 * Math.Log10(r.Value("antenna_temperature_K") / 290);
         var system = SystemNoise.FigureDb(external, r.Value("NF_dB"));
         yield return r.Within("C_over_N_dB", CarrierToNoise.Db(-75, Noise6MHz + system), 0.001, "dB");
+    }
+
+    private static IEnumerable<Comparison> Isolation(ReferenceRow r)
+    {
+        var db = OutletIsolation.Db(r.Value("splitter_isolation_db"), r.Value("branch1_loss_db"), r.Value("branch2_loss_db"));
+        double Meets(string column) => r.Text(column).StartsWith("meets", StringComparison.Ordinal) ? 1 : 0;
+        return
+        [
+            r.Printed("outlet_to_outlet_db", db, "dB"), r.Expect("22 dB in one home", Meets("same_home"), db >= 22 ? 1 : 0, 0, ""),
+            r.Expect("42 dB between users", Meets("different_users"), db >= 42 ? 1 : 0, 0, ""),
+        ];
     }
 
     // The pack names the circuits in words; as numbers they stand beside it.
