@@ -10,6 +10,7 @@ internal sealed class TreeRules(Job job, ReceptionPlan reception, ChainView chai
 
     public void Check()
     {
+        new AntennaRules(job, reception, chain, findings).Check();
         new ProtectorRules(job, chain, findings).Check();
         foreach (var service in job.Cabling.AlsoCarries) CheckService(service);
         CheckExisting();

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Sources;
 
 namespace InstallPacket.Plans.Codes;
@@ -85,14 +86,21 @@ public abstract class CodeFamily
     public CodeLimit ConduitFill(int cables) => LimitOf(FormattableString.Invariant($"conduit-fill-{cables}"))
         ?? Limit("conduit-fill-more");
 
-    /// <summary>The level that an outlet should have for a mode; for a mode without a row, the most demanding row of its system. Null when
-    /// the family asks for nothing.</summary>
+    /// <summary>The level that an outlet should have for a mode. For a mode without a row that of the most demanding row of its system, moved
+    /// by the C/N that the mode needs more or less; that row as it is where either C/N is not known. Null when the family asks for
+    /// nothing.</summary>
     /// <param name="system">Transmission system.</param>
     /// <param name="mode">Modulation and code rate.</param>
     public OutletWindow? Outlet(string system, string mode)
     {
         var rows = _outlets.Value.Where(o => o.System == system).ToArray();
-        return rows.FirstOrDefault(o => o.Mode == mode || o.Mode.Length == 0) ?? rows.MaxBy(o => o.LeastDbuv);
+        if (rows.FirstOrDefault(o => o.Mode == mode || o.Mode.Length == 0) is { } own) return own;
+        if (rows.MaxBy(o => o.LeastDbuv) is not { } row || OutletMinimum.Ratios(system, mode, row.Mode) is not { } ratios)
+            return rows.MaxBy(o => o.LeastDbuv);
+        return row with
+        {
+            Mode = mode, MovedFrom = row.Mode, LeastDbuv = OutletMinimum.DbuV(row.LeastDbuv, ratios.RequiredDb, ratios.ListedDb),
+        };
     }
 
     /// <summary>A number of bonding; null where the family asks for nothing.</summary>

@@ -9,4 +9,9 @@ namespace InstallPacket.Plans.Codes;
 /// <param name="Edition">Which edition.</param>
 /// <param name="Provenance">How it is known.</param>
 public sealed record OutletWindow(string System, string Mode, double LeastDbuv, double LargestDbuv, string Document, string Edition,
-    string Provenance);
+    string Provenance)
+{
+    /// <summary>Empty where the document has a row for the mode or for any; else the row from which the level was moved by the C/N that
+    /// the mode needs more.</summary>
+    public string MovedFrom { get; init; } = "";
+}

@@ -85,6 +85,17 @@ public static class ChainSets
         },
         new()
         {
+            Name = "Least level at an outlet by mode", File = "cabling/outlet_minimum_by_mode.csv", Source = "project-notes", Worth = Worth.Derived,
+            Tolerance = "half a unit of the last printed digit", Formulas = ["outlet-minimum-by-mode"], Rows = 10, Comparisons = 20,
+            Check = r =>
+            [
+                r.Printed("outlet_minimum_scaled_from_EN60728_dbuv", OutletMinimum.DbuV(39, r.Value("cn_ricean_db"), 15.4), "dBuV"),
+                // The ratios that the plan takes are those of the row.
+                r.Printed("cn_ricean_db", OutletMinimum.Ratios(r.Text("system"), r.Text("mode"), "64QAM 2/3")?.RequiredDb ?? double.NaN, "dB"),
+            ],
+        },
+        new()
+        {
             Name = "Feed at constant power", File = "cabling/dc_feed_constant_power_checks.csv", Source = "project-notes", Worth = Worth.Derived,
             Tolerance = "half a unit of the last printed digit; no solution where the reference has none", Formulas = ["dc-feed-power"], Rows = 5, Comparisons = 5, Check = ConstantPower,
         },
