@@ -92,7 +92,7 @@ public class BuildCommandTests
         using var shop = Workshop.WithPackets();
         Assert.Contains("alder-lane     planned    3 cautions, 2 notes  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
         shop.Edit("jobs/alder-lane/job.yaml", "Dog in the yard.", "No dog.");
-        Assert.DoesNotContain("alder-lane     planned    1 caution, 2 notes  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("alder-lane     planned    3 cautions, 2 notes  (unchanged)", shop.Build().Output, StringComparison.Ordinal);
         Assert.Contains("No dog.", shop.Read("out/alder-lane/crew.md"), StringComparison.Ordinal);
     }
 
