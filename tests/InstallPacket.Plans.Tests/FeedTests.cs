@@ -103,4 +103,33 @@ public class FeedTests
         Assert.Equal(Of("output-1").Cabling.Feeds[0].ArrivesV!.Value - 0.7, Of("steered").Cabling.Feeds[0].ArrivesV!.Value, 9);
         Assert.False(Of("steered").Has("supply-at-outlet") || Of("output-1").Has("supply-at-outlet"));
     }
+
+    [Fact]
+    public void Inserter_that_passes_power_lets_it_out_toward_the_house()
+    {
+        var plan = DemoPlans.House("alder-lane", DemoJobs.Load()
+            .With(Passives, "    outputs: 4\n", "    outputs: 4\n    passes-power: output-1\n")
+            .With(Passives, "    largest-current: 200 mA\n    passes-power: no\n", "    largest-current: 200 mA\n    passes-power: yes\n"));
+        // A splitter that passes power on its first output only.
+        Assert.Equal("O1", plan.Finding("supply-at-outlet").Values["outlet"]);
+    }
+
+    [Fact]
+    public void Outlet_that_says_that_it_blocks_keeps_the_supply_from_the_television()
+    {
+        static Plan Of(string outlet) => DemoPlans.House("alder-lane", DemoJobs.Load()
+            .With(Passives, "    outputs: 4\n", "    outputs: 4\n    passes-power: yes\n")
+            .With(Passives, "    largest-current: 200 mA\n    passes-power: no\n", "    largest-current: 200 mA\n    passes-power: yes\n")
+            .With(Passives, "    name: Wall plate with one F socket\n", "    name: Wall plate with one F socket\n" + outlet));
+        Assert.Equal(4, Of("").Findings.Count(f => f.Id == "supply-at-outlet"));
+        Assert.False(Of("    passes-power: no\n").Has("supply-at-outlet"));
+    }
+
+    [Fact]
+    public void Antenna_that_is_a_short_stops_a_supply_that_reaches_it_past_the_amplifier_of_the_other_branch()
+    {
+        var jobs = Joined("    B2: { part: masthead-amplifier-16, at: mast-low, from: A2 }\n", "A1", "B2")
+            .With("_shared/parts/antennas.yaml", "  antenna-uhf-yagi-long:\n    kind: antenna\n", "  antenna-uhf-yagi-long:\n    kind: antenna\n    shorts-power: yes\n");
+        Assert.Equal("A1", DemoPlans.House("alder-lane", jobs).Finding("supply-shorted").Values["element"]);
+    }
 }

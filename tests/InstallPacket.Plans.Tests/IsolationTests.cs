@@ -42,4 +42,15 @@ public class IsolationTests
         Assert.Equal("L1", Assert.Single(plan.Handover.Steps, s => s.Id == "loop-end").Subject);
         Assert.False(DemoPlans.House("mill-yard").Has("loop-open"));
     }
+
+    [Fact]
+    public void Amplifier_in_a_branch_takes_its_gain_from_the_isolation()
+    {
+        static IsolationPlan Of(string before) => DemoPlans.Of("mill-yard", DemoJobs.Load()
+            .With(Job, "    U1: { part: outlet-loop-14, at: upper-1, from: S1.1, run: R3,", before)).Cabling.Isolation.Single(i => i.Between == "dwellings");
+        var plain = DemoPlans.Of("mill-yard").Cabling.Isolation.Single(i => i.Between == "dwellings");
+        var raised = Of("    D2: { part: indoor-amplifier-15, at: attic-board, from: S1.1 }\n    U1: { part: outlet-loop-14, at: upper-1, from: D2, run: R3,");
+        Assert.True(raised.IsolationDb < plain.IsolationDb - 5);
+        Assert.Contains(raised.One, new[] { "U1", "L1" });
+    }
 }

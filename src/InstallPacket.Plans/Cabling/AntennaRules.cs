@@ -15,7 +15,8 @@ internal sealed class AntennaRules(Job job, ReceptionPlan reception, ChainView c
         if (!reception.Wanted.Any()) return;
         var serving = reception.Wanted.Select(s => chain.AntennaFor(s.FrequencyMhz).Id).ToHashSet(StringComparer.Ordinal);
         foreach (var e in chain.Antennas.Where(e => !serving.Contains(e.Id)))
-            findings.Add(Severity.Caution, "antenna-idle", e.At, ("antenna", e.Id), ("part", e.Part.Id), ("serving", serving.Order(StringComparer.Ordinal)));
+            findings.Add(Severity.Caution, "antenna-idle", e.At, ("antenna", e.Id), ("part", e.Part.Id),
+                ("serving", serving.Order(StringComparer.Ordinal)));
     }
 
     // Where both inputs and the antennas on both are open to the same frequencies, a channel comes in twice.

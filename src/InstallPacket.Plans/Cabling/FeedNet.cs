@@ -24,7 +24,10 @@ internal sealed class FeedNet
     {
         (_chain, Inserter) = (chain, inserter);
         _seen.Add(inserter.Id);
-        Up(new(inserter, null, null), 1);
+        var start = new FeedNode(inserter, null, null);
+        Up(start, 1);
+        // One that passes power lets its own supply out toward the house as well.
+        if (inserter.Part.PassesPower(1) && !inserter.Part.SteersPower) Out(start, from: 0);
     }
 
     /// <summary>The inserter.</summary>
@@ -47,7 +50,9 @@ internal sealed class FeedNet
         var next = new FeedNode(e, node, input == 1 ? node.Element.Run : node.Element.SecondRun);
         if (e.Part is AmplifierPart && e.Part.SupplyV is not null) Amplifiers.Add(next);
         else if (e.Part.ShortsPower) Shorts.Add(next); // and what stands behind it is planned as if it were not there
-        foreach (var further in new[] { 1, 2 }.Where(i => e.Part.PassesPower(port, i))) Up(next, further);
+        // The socket of an outlet that passes power everywhere has it too.
+        if (e.Part is OutletPart { PowerPass: PowerPass.Yes }) Outlets.Add(next);
+        foreach (var further in Enumerable.Range(1, 2).Where(i => e.Part.PassesPower(port, i))) Up(next, further);
         if (e.Part.PassesPower(port) && !e.Part.SteersPower) Out(next, port);
     }
 
@@ -71,7 +76,7 @@ internal sealed class FeedNet
         else if (e.Part is not (AmplifierPart or PowerInserterPart) && !e.Part.SteersPower && e.Part.PassesPower(1, input))
         {
             Out(next, from: 0);
-            Up(next, 3 - input);
+            if (e.Part.PassesPower(1, 3 - input)) Up(next, 3 - input);
         }
     }
 }

@@ -26,9 +26,11 @@ internal sealed class FeedSums(Job job, FeedNet net, RoutingPlan routing, Workin
     /// <summary>Voltage at a part; null where a current or a resistance on the way is not known.</summary>
     public Term? VoltageV(FeedNode at)
     {
-        if (at.Before is not { } before) return net.Inserter.Part.SupplyV is { } supply ? net.Inserter.Part.Figure(PartKeys.Supply, supply) : null;
+        if (at.Before is not { } before)
+            return net.Inserter.Part.SupplyV is { } supply ? net.Inserter.Part.Figure(PartKeys.Supply, supply) : null;
         if (VoltageV(before) is not { } volts) return null;
-        if (at.Steered) volts = work.Apply(DcFeed.SteeredPortFormula, $"{before.Element.Id} toward {at.Element.Id}, from {net.Inserter.Id}", volts, Diode);
+        if (at.Steered)
+            volts = work.Apply(DcFeed.SteeredPortFormula, $"{before.Element.Id} toward {at.Element.Id}, from {net.Inserter.Id}", volts, Diode);
         if (at.Run is null) return volts;
         if (CurrentA(at) is not { } amps || LoopOhm(at) is not { } ohm) return null;
         return work.Apply(DcFeed.ConstantCurrentFormula, $"{at.Element.Id}, from {net.Inserter.Id}", volts, amps, ohm);
@@ -54,7 +56,7 @@ internal sealed class FeedSums(Job job, FeedNet net, RoutingPlan routing, Workin
     private Row? LoopOhm(FeedNode at)
     {
         var (run, cable) = (routing.Runs.First(r => r.Id == at.Run), job.Routing.Runs.First(r => r.Id == at.Run).Cable);
-        return cable.LoopMostOhmPerKm is { } perKm
-            ? CableLoop.Ohm(work, $"run {run.Id}, supply from {net.Inserter.Id}", cable, cable.LoopMostKey, perKm, run.Id, run.LengthM) : null;
+        if (cable.LoopMostOhmPerKm is not { } perKm) return null;
+        return CableLoop.Ohm(work, $"run {run.Id}, supply from {net.Inserter.Id}", cable, cable.LoopMostKey, perKm, run.Id, run.LengthM);
     }
 }

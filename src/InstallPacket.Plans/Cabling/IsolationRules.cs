@@ -4,7 +4,8 @@ using InstallPacket.Calc.Sources;
 namespace InstallPacket.Plans.Cabling;
 
 /// <summary>How far outlets are kept from each other, and findings where the code family asks for more.</summary>
-internal sealed class IsolationRules(Job job, CodeFamily code, ReceptionPlan reception, ChainView chain, StepPlanner steps, FindingList findings)
+internal sealed class IsolationRules(
+    Job job, CodeFamily code, ReceptionPlan reception, ChainView chain, StepPlanner steps, FindingList findings)
 {
     private static readonly Constant NoWay = new("own-socket", 0, "project-notes", Provenance.Derived);
     private readonly double[] _frequencies = [.. reception.Wanted.Select(s => s.FrequencyMhz).Distinct().Order()];
@@ -30,24 +31,34 @@ internal sealed class IsolationRules(Job job, CodeFamily code, ReceptionPlan rec
         if (code.LimitOf(dwellings ? "isolation-dwellings" : "isolation-outlets") is not { } limit) return null;
         var pairs = outlets.Select(p => Worst(p.One, p.Other)).OfType<Pair>().ToArray();
         // Within one dwelling a part that does not say is taken to be good enough.
-        var silent = pairs.Where(p => p.TotalDb is null && p.LossDb - p.RangeDb < limit.Value).ToArray();
-        if (dwellings && silent.Length > 0)
-            findings.Add(Severity.Caution, "isolation-unknown", silent[0].Common.At, ("element", silent[0].Common.Id),
-                ("part", silent[0].Common.Part.Id), ("one", silent[0].One.Id), ("other", silent[0].Other.Id), ("pairs", silent.Length),
-                ("loss_db", silent[0].LossDb - silent[0].RangeDb), ("least_db", limit.Value), ("document", limit.Document), ("source", limit.Provenance));
+        if (dwellings) CheckSilent([.. pairs.Where(p => p.TotalDb is null && p.LossDb - p.RangeDb < limit.Value)], limit);
         if (pairs.Where(p => p.TotalDb is not null).MinBy(p => p.TotalDb) is not { } worst) return null;
-        var isolation = Row(worst, dwellings ? "dwellings" : "outlets");
-        if (isolation < limit.Value)
-            findings.Add(Severity.Caution, "isolation-low", dwellings ? "dwellings" : "outlets", worst.Common.At, ("one", worst.One.Id), ("other", worst.Other.Id),
-                ("one_serves", worst.One.Serves ?? worst.One.Id), ("other_serves", worst.Other.Serves ?? worst.Other.Id),
-                ("isolation_db", isolation.Number), ("frequency_mhz", worst.FrequencyMhz), ("pairs", pairs.Count(p => p.TotalDb < limit.Value)),
-                ("least_db", limit.Value), ("document", limit.Document), ("source", limit.Provenance), ("element", worst.Common.Id),
-                ("part_least_db", Math.Ceiling(limit.Value - worst.LossDb + worst.RangeDb)), ("each_db", Math.Ceiling((limit.Value - isolation) / 2)));
-        return new(dwellings ? "dwellings" : "outlets", worst.One.Id, worst.Other.Id, isolation, worst.RangeDb, limit.Value, limit.Document, limit.Provenance);
+        var between = dwellings ? "dwellings" : "outlets";
+        var isolation = Row(worst, between);
+        if (isolation < limit.Value) Low(worst, isolation, pairs.Count(p => p.TotalDb < limit.Value), limit, between);
+        return new(between, worst.One.Id, worst.Other.Id, isolation, worst.RangeDb, limit.Value, limit.Document, limit.Provenance);
     }
 
+    private void CheckSilent(Pair[] silent, CodeLimit limit)
+    {
+        if (silent.Length == 0) return;
+        var first = silent[0];
+        findings.Add(Severity.Caution, "isolation-unknown", first.Common.At, ("element", first.Common.Id), ("part", first.Common.Part.Id),
+            ("one", first.One.Id), ("other", first.Other.Id), ("pairs", silent.Length), ("loss_db", first.LossDb - first.RangeDb),
+            ("least_db", limit.Value), ("document", limit.Document), ("source", limit.Provenance));
+    }
+
+    private void Low(Pair worst, double isolationDb, int pairs, CodeLimit limit, string between) =>
+        findings.Add(Severity.Caution, "isolation-low", between, worst.Common.At, ("one", worst.One.Id), ("other", worst.Other.Id),
+            ("one_serves", worst.One.Serves ?? worst.One.Id), ("other_serves", worst.Other.Serves ?? worst.Other.Id),
+            ("isolation_db", isolationDb), ("frequency_mhz", worst.FrequencyMhz), ("pairs", pairs), ("least_db", limit.Value),
+            ("document", limit.Document), ("source", limit.Provenance), ("element", worst.Common.Id),
+            ("part_least_db", Math.Ceiling(limit.Value - worst.LossDb + worst.RangeDb)),
+            ("each_db", Math.Ceiling((limit.Value - isolationDb) / 2)));
+
     // At the frequency where least lies between them.
-    private Pair? Worst(Element one, Element other) => _frequencies.Select(f => Between(one, other, f)).OfType<Pair>().MinBy(p => p.TotalDb ?? p.LossDb - p.RangeDb);
+    private Pair? Worst(Element one, Element other) =>
+        _frequencies.Select(f => Between(one, other, f)).OfType<Pair>().MinBy(p => p.TotalDb ?? p.LossDb - p.RangeDb);
 
     private Pair? Between(Element one, Element other, double frequencyMhz)
     {

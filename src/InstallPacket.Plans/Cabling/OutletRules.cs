@@ -31,7 +31,8 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
         if (channel.Verdict == "short" || channel.LevelHotDbm >= least) return;
         findings.Add(Severity.Caution, "outlet-too-weak", want.At, ("station", want.Value), ("level_dbm", channel.LevelHotDbm),
             ("outlet", outlet.Id),
-            ("serves", outlet.Serves), ("least_dbm", least), ("mode", window.MovedFrom.Length > 0 ? window.MovedFrom : window.Mode), ("moved", window.MovedFrom.Length > 0), ("own", station.Mode),
+            ("serves", outlet.Serves), ("least_dbm", least),
+            ("mode", window.MovedFrom.Length > 0 ? window.MovedFrom : window.Mode), ("moved", window.MovedFrom.Length > 0), ("own", station.Mode),
                 ("rule", window.Source()));
     }
 

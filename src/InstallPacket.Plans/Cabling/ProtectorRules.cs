@@ -16,8 +16,8 @@ internal sealed class ProtectorRules(Job job, ChainView chain, FindingList findi
     }
 
     /// <summary>The grounding block that a protector is screwed to, which bonds it; null where a cable or another part lies between.</summary>
-    public static Element? BlockOf(Element protector, CablingSection cabling) => cabling.Chain.FirstOrDefault(b => b.Part is GroundingBlockPart
-        && ((b.Id == protector.From && protector.Run is null) || (b.From == protector.Id && b.Run is null)));
+    public static Element? BlockOf(Element protector, CablingSection cabling) => cabling.Chain.FirstOrDefault(b =>
+        b.Part is GroundingBlockPart && ((b.Id == protector.From && protector.Run is null) || (b.From == protector.Id && b.Run is null)));
 
     private IEnumerable<Element> Behind(Element e) => chain.FedBy(e).SelectMany(f => Behind(f).Prepend(f));
 }

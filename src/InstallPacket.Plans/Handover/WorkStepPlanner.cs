@@ -119,7 +119,8 @@ internal sealed class WorkStepPlanner(Job job, ReceptionPlan reception, CablingP
         if (shield) Add(bonding.ShieldExisting ? "bond-shield-existing" : "bond-shield",
             Piece("bonding of the shield") with { Subject = bonding.BlockElement });
         foreach (var e in job.Cabling.Chain.Where(e => e is { Part: SurgeProtectorPart, Existing: false }))
-            if (ProtectorRules.BlockOf(e, job.Cabling) is { } block) Add("bond-surge", new WorkStep(0, "", "") { Subject = e.Id, Name = block.Id, Figure = "chain-diagram" });
+            if (ProtectorRules.BlockOf(e, job.Cabling) is { } block)
+                Add("bond-surge", new WorkStep(0, "", "") { Subject = e.Id, Name = block.Id, Figure = "chain-diagram" });
         if (!old || (mast && !bonding.MastExisting) || (shield && !bonding.ShieldExisting)) Add("bond-check", Shown("bonding-sketch"));
     }
 

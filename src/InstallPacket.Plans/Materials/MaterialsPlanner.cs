@@ -111,8 +111,8 @@ internal sealed class MaterialsPlanner(
     private void AddCouplers()
     {
         if (parts.Of(PartRole.Coupler) is not { } coupler) return;
-        foreach (var e in job.Cabling.Chain.Where(e => e is { Part: SurgeProtectorPart, Existing: false } && ProtectorRules.BlockOf(e, job.Cabling) is not null))
-            Add(coupler, 1, 0, e.Id);
+        foreach (var e in job.Cabling.Chain.Where(e => e is { Part: SurgeProtectorPart, Existing: false }))
+            if (ProtectorRules.BlockOf(e, job.Cabling) is not null) Add(coupler, 1, 0, e.Id);
     }
 
     private void Add(Part part, int count, double lengthM, string what)
