@@ -120,8 +120,8 @@ public static class ChainKeys
     /// <summary>Which ports let the amplifier's supply through.</summary>
     public static readonly Key<PowerPass> PassesPower = Keys.Default(
         "passes-power", new WordKind<PowerPass>(),
-        "Whether the part lets the amplifier's supply through: on every output, on none, on its first output only, or toward one input. "
-        + "`steered`: through a diode in each port, toward the antenna only, for 0.7 V.",
+        "Which ports let the amplifier's supply through: all, none, the first output or one input; `steered`: all, toward the antenna only, "
+        + "each through a diode that takes 0.7 V.",
         "no");
 
     /// <summary>Whether the part is a short for direct current, as some baluns are.</summary>
