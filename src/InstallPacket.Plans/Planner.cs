@@ -31,7 +31,9 @@ public static class Planner
         var siting = Kept(new SitingPlanner(job, ground).Plan());
         var routing = Laid(new RoutingPlanner(job, code, parts).Plan());
         var noise = new ChainNoise(job, routing);
-        Planned<ReceptionPlan> Receive(Job changed) => new ReceptionPlanner(changed, code, siting, ground, noise).Plan();
+        // What stands in the way is seen from the height of the antenna.
+        SitingPlan From(Job changed) => changed.Siting.AntennaHeight == job.Siting.AntennaHeight ? siting : new SitingPlanner(changed, ground).Plan().Plan;
+        Planned<ReceptionPlan> Receive(Job changed) => new ReceptionPlanner(changed, code, From(changed), ground, noise).Plan();
         var reception = Kept(Receive(job));
         var cabling = Kept(new CablingPlanner(job, code, reception, routing).Plan());
         cabling = Kept(new FixPlanner(job, code, reception, routing, parts, changed => Receive(changed).Plan).Plan(cabling));

@@ -154,7 +154,7 @@ public class OutputFolderTests
         using var shop = Workshop.WithPackets();
         var parts = Path.Combine(shop.Jobs, "_shared", "parts", "cables.yaml");
         File.WriteAllText(parts, "# a remark\n" + File.ReadAllText(parts));
-        Assert.Contains("quay-loft   planned    no findings  (unchanged)", shop.Build(Two).Output, StringComparison.Ordinal);
+        Assert.Contains("quay-loft   planned    1 note  (unchanged)", shop.Build(Two).Output, StringComparison.Ordinal);
     }
 
     [Fact]

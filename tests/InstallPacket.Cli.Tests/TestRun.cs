@@ -84,6 +84,13 @@ internal sealed class Workshop : IDisposable
 
     public RunResult Build(params string[] more) => Run(["build", "--jobs", Jobs, "--out", Out, .. more]);
 
+    /// <summary>A short job knows no ground: that is told, and nothing else is wrong.</summary>
+    public static void AssertOnlyHillsUnseen(RunResult run)
+    {
+        Assert.Contains("caution hills-not-seen", run.Errors, StringComparison.Ordinal);
+        Assert.Single(run.Errors.Split('\n'), l => l.Contains("job.yaml(", StringComparison.Ordinal));
+    }
+
     public static RunResult Run(params string[] arguments)
     {
         var terminal = new RecordedTerminal();

@@ -12,6 +12,7 @@ internal static class ReceptionBinder
     {
         WantAt = g.Place(ReceptionKeys.Want),
         ChancePct = g.Get(ReceptionKeys.Chance),
+        TimePct = g.Maybe(ReceptionKeys.Time)?.Value,
     };
 
     /// <summary>A transmitter that the job writes itself; its pattern is read apart.</summary>

@@ -96,6 +96,10 @@ internal static class ReceptionKeys
         "chance", new QuantityKind(Dimension.Share, 50, 99, "%"),
         "Chance of reception that a wanted channel should have at every outlet.", "90 %");
 
+    public static readonly Key<double> Time = Keys.Optional(
+        "time", new QuantityKind(Dimension.Share, 50, 99.9, "%"),
+        "Share of the time for which a channel must come in to count as received; that of the code family when absent: 90 % for `us`, 99 % for `eu`.");
+
     public static readonly Key<double> Multipath = Keys.Default(
         "multipath", new QuantityKind(Dimension.Ratio, 0, 10, "dB"), "Allowance for reflections, added to the required C/N.", "2 dB");
 

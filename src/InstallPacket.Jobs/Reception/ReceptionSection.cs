@@ -15,6 +15,9 @@ public sealed record ReceptionSection(
     /// <summary>Chance of reception that wanted stations should have [%].</summary>
     public double ChancePct { get; init; } = 90;
 
+    /// <summary>Share of the time for which a channel must come in [%]; null where the code family says it.</summary>
+    public double? TimePct { get; init; }
+
     /// <summary>Where <c>want</c> is written.</summary>
     public SourceSpan WantAt { get; init; } = At;
 }

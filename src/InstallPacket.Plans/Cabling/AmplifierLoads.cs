@@ -80,7 +80,7 @@ internal sealed class AmplifierLoads(Job job, ReceptionPlan reception, ChainView
         ChainStep[] before = [.. steps.Steps(chain.PathTo(e, s.FrequencyMhz), s.FrequencyMhz, job.Cabling.ColdC).SkipLast(1)];
         var gain = before.Length == 0 ? AtTheAntenna : steps.Cascade(before, s.FrequencyMhz, job.Cabling.ColdC, null)[^1].Gain;
         return _work.Apply(CablingFormulas.LevelAtReceiver, $"{s.Id} at the input of {e.Id}, cold cable",
-            s.Of("level_dbm", s.Budget!.LevelDbm), gain);
+            s.Of("strong_dbm", s.Budget!.StrongDbm), gain);
     }
 
     // Slots are centres in kHz: products between bands of different grids fall beside every channel and are not counted.

@@ -119,15 +119,22 @@ public static class CablingFormulas
         Method = v => -Calc.Reception.DecibelSum.TotalDbm([-v[0], -v[1]]),
     };
 
-    /// <summary>Margin of the median.</summary>
-    public static readonly Formula MedianMargin = new(
-        "median-margin", "Margin for half of the time", "Mm = M + E50 - E90", new("Mm", "dB", "margin of the median"),
-        [new("M", "dB", "margin for 90 % of the time"), new("E50", "dBuV/m", "median field"),
-            new("E90", "dBuV/m", "field for 90 % of the time")],
-        Own, "the fade of the field is that of the level", Provenance.Derived) { Method = v => v[0] + v[1] - v[2] };
+    /// <summary>Chance that a channel is neither too weak nor too strong.</summary>
+    public static readonly Formula ChanceOfWindow = new(
+        "chance-of-window", "Chance that the channel comes in: neither too weak nor too strong", "P = min(Pmax, max(0, Pw + Ps - 1))",
+        new("P", "", "chance, 0 to 1"),
+        [new("Pw", "", "chance that the margin holds"), new("Ps", "", "chance that the level stays below the largest one; 1 where that is not known or more likely than not, as it is then set by meter"),
+            new("Pmax", "", "the most that an estimate of this basis may promise")],
+        Own, "one draw of the unknown decides both ends", Provenance.Derived) { Method = v => Math.Min(v[2], Math.Max(0, v[0] + v[1] - 1)) };
+
+    /// <summary>How far a channel stays below the largest level.</summary>
+    public static readonly Formula BelowLargest = new(
+        "below-largest-level", "How far the channel stays below the largest level that the receiver takes", "S = Lmax - L", new("S", "dB", "reserve"),
+        [new("Lmax", "dBm", "largest level of the receiver"), new("L", "dBm", "level for the rest of the time, cold cable")],
+        Own, "difference", Provenance.Derived) { Method = v => v[0] - v[1] };
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All =>
-        [RunLoss, ChainGain, SystemBehind, OverDisturbers, ProductsTogether, MedianMargin, JointLoss, LevelAtReceiver, PowerSum,
+        [RunLoss, ChainGain, SystemBehind, OverDisturbers, ProductsTogether, ChanceOfWindow, BelowLargest, JointLoss, LevelAtReceiver, PowerSum,
             CarrierToNoise, SpreadWithCable, NoiseBehind, CarrierToProducts, Margin];
 }

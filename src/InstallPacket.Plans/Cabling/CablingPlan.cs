@@ -94,15 +94,24 @@ public sealed record OutletPlan(string Id, string Serves, IReadOnlyList<string> 
 /// <param name="NoiseFigureDb">Noise figure of the chain with the receiver, hot cable, referred to the antenna terminals.</param>
 /// <param name="CnDb">C/N, hot cable.</param>
 /// <param name="MarginDb">C/N above the required one, hot cable.</param>
-/// <param name="ChancePct">Chance of reception.</param>
+/// <param name="ChancePct">Chance that the channel is there for the demanded share of the time, neither too weak nor too strong.</param>
 /// <param name="ChanceWord"><c>firm</c> from 95 %, <c>fair</c> from 80 %, <c>doubtful</c> from 50 %, else <c>unlikely</c>.</param>
-/// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
+/// <param name="Verdict"><c>steady</c>, <c>thin</c>, <c>short</c> or <c>strong</c>.</param>
 public sealed record OutletChannel(
     string Station, double LevelDbm, double LevelHotDbm, double LevelColdDbm, double NoiseFigureDb, double CnDb, double MarginDb,
         double ChancePct, string ChanceWord, string Verdict)
 {
     /// <summary>How far the level may lie off because cable of unknown kind is in the way.</summary>
     public double UncertaintyDb { get; init; }
+
+    /// <summary>Level with cold cable for the rest of the time: as strong as it may be.</summary>
+    public double LevelStrongDbm { get; init; }
+
+    /// <summary>Chance that it is more than the receiver takes; 0 where that is not known.</summary>
+    public double TooStrongPct { get; init; }
+
+    /// <summary>How the ground toward the station is known: the whole <c>path</c>, the <c>skyline</c> before the house alone, or <c>nothing</c>.</summary>
+    public string Ground { get; init; } = "path";
 }
 
 /// <summary>What all stations together do to an amplifier, cold cable.</summary>

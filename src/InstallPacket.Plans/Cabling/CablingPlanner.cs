@@ -45,7 +45,7 @@ internal sealed class CablingPlanner(Job job, CodeFamily code, ReceptionPlan rec
 
     private void CheckNotWantedTooStrong(StationPlan s, OutletBudget[] budgets)
     {
-        if (job.Cabling.Receiver.LargestLevel is not { } largest || budgets.Max(b => b.Channel(s).LevelColdDbm) is var level
+        if (job.Cabling.Receiver.LargestLevel is not { } largest || budgets.Max(b => b.Channel(s).LevelStrongDbm) is var level
             && level <= largest.Dbm) return;
         Findings.Add(Severity.Caution, "outlet-too-strong", "not-wanted", job.Reception.WantAt, ("station", s.Id), ("level_dbm", level),
             ("most_dbm", largest.Dbm),

@@ -1,3 +1,4 @@
+using InstallPacket.Calc.Sources;
 using InstallPacket.Calc.Cabling;
 using InstallPacket.Calc.Quantities;
 using InstallPacket.Calc.Reception;
@@ -7,6 +8,8 @@ namespace InstallPacket.Plans.Cabling;
 /// <summary>Level, C/N and margin of one channel at one outlet.</summary>
 internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads loads, ChainView chain, Element outlet)
 {
+    private const double Likely = 0.5;
+    private static readonly Constant NoLargest = new("not-too-strong", 1, "project-notes", Provenance.Derived);
     private readonly Workings _work = steps.Work;
     private readonly Dictionary<(double FrequencyMHz, double Celsius), IReadOnlyList<ChainStep>> _chains = [];
 
@@ -19,16 +22,30 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         var b = s.Budget!;
         var cn = CarrierOverNoise(s, figure, subject);
         var margin = _work.Apply(CablingFormulas.Margin, subject, cn, s.Of("required_cn_db", b.RequiredCnDb));
-        var median = _work.Apply(CablingFormulas.MedianMargin, subject, margin, s.Of("median_dbuv_m", b.MedianDbuvM),
-            s.Of("field_dbuv_m", b.FieldDbuvM));
         var cable = steps.UncertaintyDb(chain.PathTo(outlet, s.FrequencyMhz), s.FrequencyMhz);
         var spread = s.Of("spread.total_db", b.Spread.TotalDb);
         if (cable != 0)
             spread = _work.Apply(CablingFormulas.SpreadWithCable, subject, spread,
                 Term.Plan($"cabling.outlets[{outlet.Id}].channels[{s.Id}].uncertainty_db", cable));
-        var chance = _work.Apply(Probability.MarginFormula, subject, median, spread);
+        var holds = _work.Apply(Probability.MarginFormula, subject, margin, spread);
+        var strong = LevelDbm(b.StrongDbm, s, job.Cabling.ColdC);
+        var below = Below(s, strong, spread, subject);
+        // A level that is more likely right than too much is set by meter and costs no chance.
+        var chance = _work.Apply(CablingFormulas.ChanceOfWindow, subject, holds, below < Likely ? below : NoLargest, ChanceRule.Most(b.Ground));
         return new OutletChannel(s.Id, normal, hot, cold, figure, cn, margin, 100 * chance, ChanceWord(chance),
-            Verdict(margin, chance)) { UncertaintyDb = cable };
+            Verdict(margin, below.Number, chance))
+        {
+            UncertaintyDb = cable, LevelStrongDbm = strong, TooStrongPct = 100 * (1 - below.Number), Ground = b.Ground,
+        };
+    }
+
+    // The chance that the level stays below the largest one.
+    private Term Below(StationPlan s, double strongDbm, Term spread, Subject subject)
+    {
+        if (job.Cabling.Receiver.LargestLevel is not { } largest) return NoLargest;
+        var reserve = _work.Apply(CablingFormulas.BelowLargest, subject, job.Cabling.Receiver.Figure(PartKeys.LargestLevel, largest.Dbm),
+            Term.Plan($"cabling.outlets[{outlet.Id}].channels[{s.Id}].level_strong_dbm", strongDbm));
+        return _work.Apply(Probability.MarginFormula, $"{subject}, largest level", reserve, spread);
     }
 
     // The chain changes signal and disturbers alike, so their ratio at the antenna holds at the outlet too.
@@ -48,8 +65,9 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
     public static string ChanceWord(double chance) =>
         chance switch { >= 0.95 => "firm", >= 0.8 => "fair", >= 0.5 => "doubtful", _ => "unlikely" };
 
-    private string Verdict(double marginDb, double chance) =>
-        marginDb < 0 ? "short" : marginDb < job.Reception.Reserve.Db || chance < job.Reception.ChancePct / 100 ? "thin" : "steady";
+    private string Verdict(double marginDb, double below, double chance) =>
+        marginDb < 0 ? "short" : below < Likely ? "strong"
+            : marginDb < job.Reception.Reserve.Db || chance < job.Reception.ChancePct / 100 ? "thin" : "steady";
 
     private IReadOnlyList<ChainStep> Chain(StationPlan s, double celsius)
     {
@@ -59,8 +77,10 @@ internal sealed class OutletBudget(Job job, StepPlanner steps, AmplifierLoads lo
         return path;
     }
 
-    private double LevelDbm(StationPlan s, double celsius) =>
-        (Calc.Quantities.Level.FromDbm(s.Budget!.LevelDbm)
+    private double LevelDbm(StationPlan s, double celsius) => LevelDbm(s.Budget!.LevelDbm, s, celsius);
+
+    private double LevelDbm(double terminalsDbm, StationPlan s, double celsius) =>
+        (Calc.Quantities.Level.FromDbm(terminalsDbm)
             + Chain(s, celsius).Aggregate(Gain.FromDb(0), (sum, step) => sum + Gain.FromDb(step.Gain))).Dbm;
 
     private Row Level(StationPlan s, double celsius, Subject subject) => _work.Apply(CablingFormulas.LevelAtReceiver, $"{subject}, 20 C",

@@ -6,18 +6,18 @@ namespace InstallPacket.Plans.Cabling;
 internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan reception, FindingList findings)
 {
     private const double LargestDifferenceDb = 12;
+    private const double Likely = 50;
 
     public void Check(IReadOnlyList<OutletPlan> outlets)
     {
         foreach (var want in job.Reception.Want)
         {
-            var rows = outlets.SelectMany(o =>
-                o.Channels.Where(c => c.Station == want.Value).Select(c => (Outlet: o, Channel: c))).ToArray();
+            var rows = Rows(outlets, want);
             if (rows.Length == 0) continue;
             CheckMargin(want, rows);
-            CheckTooStrong(want, rows);
             CheckTooWeak(want, rows);
         }
+        CheckTooStrong(outlets);
         if (outlets.Where(o => o.Channels.Count > 1).MaxBy(Difference) is { } uneven) CheckDifference(uneven);
     }
 
@@ -66,14 +66,29 @@ internal sealed class OutletRules(Job job, CodeFamily code, ReceptionPlan recept
                 [.. values, ("reserve_db", job.Reception.Reserve.Db), ("demanded_pct", job.Reception.ChancePct)]);
     }
 
-    private void CheckTooStrong(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel)[] rows)
+    // Judged by the level for the rest of the time and by the spread. Too much more likely than not is told of each station; what may be
+    // too much is set by meter, and the worst of it is told once.
+    private void CheckTooStrong(IReadOnlyList<OutletPlan> outlets)
     {
-        if (job.Cabling.Receiver.LargestLevel is not { } largest) return;
-        var (outlet, channel) = rows.MaxBy(r => r.Channel.LevelColdDbm);
-        if (channel.LevelColdDbm > largest.Dbm)
-            findings.Add(Severity.Caution, "outlet-too-strong", "wanted", want.At, ("station", want.Value),
-                ("level_dbm", channel.LevelColdDbm), ("outlet", outlet.Id),
-                ("serves", outlet.Serves), ("most_dbm", largest.Dbm), ("source", job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)),
-                    ("receiver", job.Cabling.Receiver.Id));
+        var worst = job.Reception.Want.Select(w => (Want: w, Rows: Rows(outlets, w))).Where(p => p.Rows.Length > 0)
+            .Select(p => (p.Want, Row: p.Rows.MaxBy(r => r.Channel.TooStrongPct)))
+            .Where(p => p.Row.Channel.TooStrongPct > 100 - job.Reception.ChancePct).ToArray();
+        foreach (var (want, row) in worst.Where(p => p.Row.Channel.TooStrongPct >= Likely))
+            findings.Add(Severity.Caution, "outlet-too-strong", "wanted", want.At, Strong(want, row, 0));
+        var perhaps = worst.Where(p => p.Row.Channel.TooStrongPct < Likely).ToArray();
+        if (perhaps.Length == 0) return;
+        var (most, at) = perhaps.MaxBy(p => p.Row.Channel.TooStrongPct);
+        findings.Add(Severity.Note, "outlet-too-strong", "perhaps", most.At, Strong(most, at, perhaps.Length - 1));
     }
+
+    private (string, object?)[] Strong(Sourced<string> want, (OutletPlan Outlet, OutletChannel Channel) row, int others) =>
+    [
+        ("station", want.Value), ("level_dbm", row.Channel.LevelStrongDbm), ("chance_pct", row.Channel.TooStrongPct),
+        ("outlet", row.Outlet.Id), ("serves", row.Outlet.Serves), ("most_dbm", job.Cabling.Receiver.LargestLevel!.Value.Dbm),
+        ("source", job.Cabling.Receiver.ProvenanceOf(PartKeys.LargestLevel)), ("receiver", job.Cabling.Receiver.Id),
+        ("usual_dbm", row.Channel.LevelDbm), ("others", others),
+    ];
+
+    private static (OutletPlan Outlet, OutletChannel Channel)[] Rows(IReadOnlyList<OutletPlan> outlets, Sourced<string> want) =>
+        [.. outlets.SelectMany(o => o.Channels.Where(c => c.Station == want.Value).Select(c => (Outlet: o, Channel: c)))];
 }

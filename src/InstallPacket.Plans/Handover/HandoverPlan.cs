@@ -26,9 +26,9 @@ public sealed record HandoverPlan(InternetKind ExistingInternet, string Words, I
 /// <param name="HighestDbm">Highest expected level among the outlets.</param>
 /// <param name="WorstOutlet">Outlet with the smallest margin.</param>
 /// <param name="WorstMarginDb">That margin.</param>
-/// <param name="WorstChancePct">Chance of reception there.</param>
+/// <param name="WorstChancePct">Least chance of reception among the outlets.</param>
 /// <param name="ChanceWord">That chance in a word.</param>
-/// <param name="Verdict"><c>steady</c>, <c>thin</c> or <c>short</c>.</param>
+/// <param name="Verdict"><c>steady</c>, <c>thin</c>, <c>short</c> or <c>strong</c>: the worst of its outlets.</param>
 public sealed record ScanRow(
     string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm,
         string WorstOutlet,
@@ -36,6 +36,9 @@ public sealed record ScanRow(
 {
     /// <summary>Whether it has the smallest margin of all wanted channels.</summary>
     public bool Weakest { get; init; }
+
+    /// <summary>How the ground toward the station is known: the whole <c>path</c>, the <c>skyline</c> before the house alone, or <c>nothing</c>.</summary>
+    public string Ground { get; init; } = "path";
 
     /// <summary>The site it comes from.</summary>
     public string Site { get; init; } = "";

@@ -16,14 +16,19 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
         };
     }
 
+    // The worst first.
+    private static readonly string[] Verdicts = ["short", "strong", "thin", "steady"];
+
     private ScanRow Row(StationPlan s)
     {
         var rows = cabling.Outlets.SelectMany(o => o.Channels.Where(c => c.Station == s.Id).Select(c => (Outlet: o, Channel: c))).ToArray();
         var (outlet, channel) = rows.MinBy(r => r.Channel.MarginDb);
+        var unlikely = rows.MinBy(r => r.Channel.ChancePct).Channel;
         return new ScanRow(s.Id, s.Name, s.ShowsAs, s.RfChannel, s.FrequencyMhz, rows.Min(r => r.Channel.LevelDbm),
             rows.Max(r => r.Channel.LevelDbm), outlet.Id,
-            channel.MarginDb, channel.ChancePct, channel.ChanceWord, channel.Verdict)
+            channel.MarginDb, unlikely.ChancePct, unlikely.ChanceWord, rows.Select(r => r.Channel.Verdict).MinBy(v => Array.IndexOf(Verdicts, v))!)
         {
+            Ground = channel.Ground,
             Site = s.Site,
             SameSite = [.. reception.Wanted.Where(o => o.Site == s.Site && o.Id != s.Id).Select(o => o.Name)],
             TerminalsDbm = s.Budget!.LevelDbm,

@@ -56,6 +56,12 @@ public sealed record AntennaAim(string AntennaId, string AntennaPart, string Ant
 public sealed record AimArc(double FromDeg, double ToDeg, double? FromMagneticDeg, double? ToMagneticDeg, double WidthDeg,
     IReadOnlyList<AimEnd> Ends)
 {
+    /// <summary>The anticlockwise end of the narrow band within which no received channel loses a decibel.</summary>
+    public double HereFromDeg { get; init; }
+
+    /// <summary>Its clockwise end.</summary>
+    public double HereToDeg { get; init; }
+
     /// <summary>Whether every heading keeps all.</summary>
     public bool AllRound => WidthDeg >= 360;
 }

@@ -9,6 +9,10 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
 {
     private string AimPath => first ? "aim" : $"more_antennas[{antenna.ElementId}].aim";
 
+    private const double ChannelsAlike = 0.02;
+    private const double OneDb = 1;
+    private const double MarginAlikeDb = 0.1;
+
     private readonly double _demanded = job.Reception.ChancePct / 100;
 
     public AimPlan Plan(Arrival[] arrivals)
@@ -32,19 +36,24 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         };
     }
 
-    // Whole degrees are finer than anybody can aim; among equals the first one clockwise from north wins, so that the choice repeats.
+    // Whole degrees are finer than anybody can aim. Most channels held come first, then most channels to be expected, then the weakest one.
+    // What differs by less than a fiftieth of a channel or a tenth of a decibel is nothing to aim for: among such headings the one with
+    // the strongest signals wins. Among equals the first one clockwise from north wins, so that the choice repeats.
     private double Best(Arrival[] wanted)
     {
         if (wanted.Length == 0) return 0;
-        var best = (Deg: 0, Held: -1, Worst: double.NegativeInfinity);
-        for (var deg = 0; deg < 360; deg++)
-        {
-            var tried = wanted.Select(a => headings.At(a, deg)).ToArray();
-            var held = tried.Where(t => t.Chance >= _demanded).ToArray();
-            var worst = (held.Length == 0 ? tried : held).Min(t => t.MarginDb);
-            if (held.Length > best.Held || (held.Length == best.Held && worst > best.Worst + 1e-9)) best = (deg, held.Length, worst);
-        }
-        return best.Deg;
+        var tried = Enumerable.Range(0, 360).Select(deg => Tried(wanted, deg)).ToArray();
+        tried = [.. tried.Where(t => t.Held == tried.Max(o => o.Held))];
+        tried = [.. tried.Where(t => t.Expected >= tried.Max(o => o.Expected) - ChannelsAlike)];
+        tried = [.. tried.Where(t => t.WorstDb >= tried.Max(o => o.WorstDb) - MarginAlikeDb)];
+        return tried.MaxBy(t => t.SignalDb).Deg;
+    }
+
+    private (int Deg, int Held, double Expected, double WorstDb, double SignalDb) Tried(Arrival[] wanted, int deg)
+    {
+        var each = wanted.Select(a => headings.At(a, deg)).ToArray();
+        return (deg, each.Count(t => t.Chance >= _demanded), each.Sum(t => t.Chance), each.Min(t => t.MarginDb),
+            Math.Round(each.Sum(t => t.SignalDbm), 6));
     }
 
     private WeakestAtAim Weakest(Arrival[] wanted, double deg)
@@ -65,16 +74,27 @@ internal sealed class AimPlanner(Job job, SitingPlan siting, AntennaView antenna
         // A station that is received without the demanded chance must not fall silent either.
         var received = wanted.Where(a => headings.At(a, deg).MarginDb >= 0).ToArray();
         bool All(double heading) => held.All(a => Holds(a, heading)) && received.All(a => headings.At(a, heading).MarginDb >= 0);
-        var (left, right) = (0, 0);
-        while (left < 359 && All(deg - left - 1)) left++;
-        while (left + right < 359 && All(deg + right + 1)) right++;
+        var (left, right) = Reach(deg, All);
+        bool Here(double heading) => All(heading) && received.All(a => Change(a, heading) > -OneDb);
+        var (hereLeft, hereRight) = Reach(deg, Here);
         var (from, to) = (Bearing.Wrap(deg - left), Bearing.Wrap(deg + right));
         var full = left + right >= 359;
         double Change(Arrival a, double heading) => headings.At(a, heading).MarginDb - headings.At(a, deg).MarginDb;
         return new AimArc(from, to, Magnetic("arc, one end", "arc.from_deg", from), Magnetic("arc, other end", "arc.to_deg", to), full
             ? 360 : left + right,
             [.. wanted.Select(a =>
-                new AimEnd(a.Station.Id, a.Station.Name, headings.At(a, deg).MarginDb, Change(a, from), Change(a, to)))]);
+                new AimEnd(a.Station.Id, a.Station.Name, headings.At(a, deg).MarginDb, Change(a, from), Change(a, to)))])
+        {
+            HereFromDeg = Bearing.Wrap(deg - hereLeft), HereToDeg = Bearing.Wrap(deg + hereRight),
+        };
+    }
+
+    private static (int Left, int Right) Reach(double deg, Func<double, bool> keeps)
+    {
+        var (left, right) = (0, 0);
+        while (left < 359 && keeps(deg - left - 1)) left++;
+        while (left + right < 359 && keeps(deg + right + 1)) right++;
+        return (left, right);
     }
 
     private SecondAim? Second(Arrival[] missing)

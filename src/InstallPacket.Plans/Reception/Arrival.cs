@@ -36,7 +36,14 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
 
     public string Obstruction { get; init; } = "";
 
+    /// <summary>Field for the demanded share of the time.</summary>
     public Term FieldDbuvM { get; init; } = Nothing;
+
+    /// <summary>Field exceeded for the rest of the time: as strong as it may be when it disturbs or overloads.</summary>
+    public Term StrongDbuvM { get; init; } = Nothing;
+
+    /// <summary>How the ground toward the station is known: the whole <c>path</c>, the <c>skyline</c> before the house alone, or <c>nothing</c>.</summary>
+    public string Ground { get; init; } = "path";
 
     public Term ThermalNoiseDbm { get; init; } = Nothing;
 
@@ -52,7 +59,7 @@ internal sealed record Arrival(Station Station, TvChannel Channel, bool Wanted, 
         FreeSpaceDbuvM, Estimates, PlannedBy, ObstructionLossDb, Obstruction, FieldDbuvM, MedianDbuvM, Spread, gainDbd, levelDbm,
             ThermalNoiseDbm, ExternalNoiseDb,
         RequiredCnDb, RequiredCnProvenance) { RoofLossDb = RoofLossDb, AntennaNoiseK = AntennaNoiseK, ErpKw = ErpKw,
-            PatternDb = PatternDb };
+            PatternDb = PatternDb, StrongDbuvM = StrongDbuvM, Ground = Ground };
 
     public StationPlan ToPlan(double offAimDeg, StationBudget? budget) => new(
         Station.Id, Station.Name, Station.Site, Wanted, budget is not null, WhyNot, Station.System, Station.Mode, Station.Channel,

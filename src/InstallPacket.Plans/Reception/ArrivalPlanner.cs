@@ -11,6 +11,8 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
 {
     private static readonly Constant ReferenceK = new("reference-temperature", ThermalNoise.ReferenceK, "ised-bpr-10", Provenance.Read);
 
+    private readonly Term _served = job.ServedTime(code);
+
     public Arrival Plan(Station s)
     {
         var line = Geodesic.Inverse(siting.LatitudeDeg, siting.LongitudeDeg, s.LatitudeDeg, s.LongitudeDeg);
@@ -62,23 +64,29 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         Term Of(string key, double db) => Term.Plan($"reception.stations[{id}].budget.{key}", db);
         Term Estimate(string key, double dbuv) => Of($"estimates[{planned.Model}].{key}", dbuv);
         var (obstruction, above) = (Of("obstruction_loss_db", loss), Of("roof_loss_db", roof.LossDb));
-        var field = work.Apply(ReceptionFormulas.FieldAtAntenna, id, Estimate("service_dbuv_m", planned.ServiceDbuvM), free, obstruction,
+        var most = work.Apply(ReceptionFormulas.FieldAtAntenna, id, Estimate("service_dbuv_m", planned.ServiceDbuvM), free, obstruction,
             above);
-        var median = work.Apply(ReceptionFormulas.MedianAtAntenna, field, id, Estimate("median_dbuv_m", planned.MedianDbuvM), free,
+        var median = work.Apply(ReceptionFormulas.MedianAtAntenna, most, id, Estimate("median_dbuv_m", planned.MedianDbuvM), free,
             obstruction, above);
-        var fade = work.Apply(ReceptionFormulas.Fade, id, median, field);
+        var tenth = work.Apply(ReceptionFormulas.TenthAtAntenna, median, id, Estimate("tenth_dbuv_m", planned.TenthDbuvM), free,
+            obstruction, above);
+        var fade = work.Apply(ReceptionFormulas.Fade, id, median, most);
         return a with
         {
             FreeSpaceDbuvM = free, Estimates = estimates, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name,
-                FieldDbuvM = field, MedianDbuvM = median,
-            RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(work).Plan(a, estimates, planned, fade, roof.SigmaDb),
+                FieldDbuvM = work.Apply(ReceptionFormulas.ServedField, id, median, most, _served), MedianDbuvM = median,
+            StrongDbuvM = work.Apply(ReceptionFormulas.StrongField, id, median, tenth, _served),
+            Ground = planned.Model == "curves" && planned.Ground == "path" ? "skyline" : planned.Ground,
+            RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(job, work).Plan(a, estimates, planned, fade, roof.SigmaDb),
         };
     }
 
-    // The family names the model that its regulator plans with; where it gives no estimate the other terrain model is taken, and last the
-    // curves.
+    // The family names the model that its regulator plans with; where it gives no estimate, or itself calls the path dubious, the other
+    // terrain model is taken, and last the curves.
     private FieldEstimate Planned(FieldEstimate[] estimates) =>
-        estimates.FirstOrDefault(v => v.Model == code.PlanningModel) ?? estimates.FirstOrDefault(v => v.Model != "curves") ?? estimates[0];
+        estimates.FirstOrDefault(v => v.Model == code.PlanningModel && !v.Dubious)
+            ?? estimates.FirstOrDefault(v => v.Model != "curves" && !v.Dubious)
+            ?? estimates.FirstOrDefault(v => v.Model != "curves") ?? estimates[0];
 
     private Arrival Noise(Arrival a)
     {

@@ -5,9 +5,9 @@ using InstallPacket.Calc.Reception;
 namespace InstallPacket.Plans.Reception;
 
 /// <summary>What a station would give at the noisiest outlet if the antenna pointed to some heading.</summary>
-/// <param name="SignalDbm">Power at the antenna terminals for 90 % of the time.</param>
+/// <param name="SignalDbm">Power at the antenna terminals for the demanded share of the time.</param>
 /// <param name="NoiseDbm">Noise there, with all disturbers counted as noise.</param>
-/// <param name="MarginDb">Margin for 90 % of the time.</param>
+/// <param name="MarginDb">Margin for the demanded share of the time.</param>
 /// <param name="Chance">Chance of reception, 0 to 1.</param>
 internal readonly record struct HeadingMargin(double SignalDbm, double NoiseDbm, double MarginDb, double Chance);
 
@@ -40,7 +40,7 @@ internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polaris
     private static HeadingMargin Margin(Arrival a, double signal, double noise)
     {
         var margin = signal - noise - a.RequiredCnDb;
-        return new(signal, noise, margin, Probability.OfMargin(margin + a.MedianDbuvM - a.FieldDbuvM, a.Spread.TotalDb));
+        return new(signal, noise, margin, a.Chance(margin));
     }
 
     /// <summary>All disturbers together as noise at the antenna terminals [dBm]; null when there is none whose effect is known.</summary>
@@ -54,8 +54,8 @@ internal sealed class HeadingView(AntennaSet antennas, ChainNoise chain, Polaris
     /// <summary>The disturbers of a station.</summary>
     public IReadOnlyList<Disturber> Disturbers(Arrival a) => disturbers[a.Station.Id];
 
-    /// <summary>Power of a disturber at the antenna terminals for a tenth of the time [dBm].</summary>
-    public double DisturberDbm(Disturber d, double headingDeg) => Power(d.Other, InterferencePlanner.TenthDbuVm(d.Other), headingDeg);
+    /// <summary>Power of a disturber at the antenna terminals for the rest of the time [dBm].</summary>
+    public double DisturberDbm(Disturber d, double headingDeg) => Power(d.Other, d.Other.StrongDbuvM, headingDeg);
 
     /// <summary>Power of a field at the antenna terminals [dBm].</summary>
     public double Power(Arrival a, double fieldDbuvM, double headingDeg) =>

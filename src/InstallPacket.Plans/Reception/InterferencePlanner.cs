@@ -12,8 +12,8 @@ namespace InstallPacket.Plans.Reception;
 /// unknown.</param>
 internal sealed record Disturber(Arrival Other, int Offset, double? LimitDb, string LimitSource, double? AddsDb);
 
-/// <summary>Finds the stations on the same and on near channels. Disturbers are taken as strong as they are for a tenth of the
-/// time.</summary>
+/// <summary>Finds the stations on the same and on near channels. Disturbers are taken as strong as they are for the share of the
+/// time that the wanted ones may fail.</summary>
 internal static class InterferencePlanner
 {
     // Beyond this offset the tables of the trade end.
@@ -31,9 +31,6 @@ internal static class InterferencePlanner
     public static bool OneNetwork(Arrival a, Arrival b) =>
         a.Station.Name == b.Station.Name && a.Station.System == b.Station.System && a.Station.Mode == b.Station.Mode
             && ChannelRaster.Offset(a.Channel, b.Channel) == 0;
-
-    /// <summary>Field of a disturber for a tenth of the time [dB(uV/m)].</summary>
-    public static double TenthDbuVm(Arrival a) => 2 * a.MedianDbuvM - a.FieldDbuvM;
 
     private static Disturber? Between(Arrival wanted, Arrival other)
     {

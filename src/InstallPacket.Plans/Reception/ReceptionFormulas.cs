@@ -35,6 +35,35 @@ public static class ReceptionFormulas
         Own, "sum; never above free space, never below the field for 90 % of the time", Provenance.Derived)
         .By<double>((field, v) => Math.Max(field, Math.Min(v[0], v[1]) - v[2] - v[3]));
 
+    /// <summary>The field that is there for the share of the time that the plan demands.</summary>
+    public static readonly Formula ServedField = new(
+        "field-served", "Field strength for the demanded share of the time", "ET = E50 - z(T) / z(90 %) (E50 - E90)",
+            new("ET", "dBuV/m", "field strength for the share T of the time"),
+        [new("E50", "dBuV/m", "median"), new("E90", "dBuV/m", "for 90 % of the time"), new("T", "%", "share of the time")],
+        Own, "normal distribution over time", Provenance.Derived)
+    {
+        Method = v => v[0] - Calc.Reception.Probability.Quantile(v[2] / 100) / Calc.Reception.Probability.Quantile(0.9) * (v[0] - v[1]),
+    };
+
+    /// <summary>The field that is exceeded for the rest of the time.</summary>
+    public static readonly Formula StrongField = new(
+        "field-strong", "Field strength exceeded for the rest of the time", "EH = E50 + z(T) / z(90 %) (E10 - E50)",
+            new("EH", "dBuV/m", "field strength exceeded for the share 1 - T of the time"),
+        [new("E50", "dBuV/m", "median"), new("E10", "dBuV/m", "for 10 % of the time"), new("T", "%", "share of the time")],
+        Own, "normal distribution over time; what disturbs or overloads is taken at it", Provenance.Derived)
+    {
+        Method = v => v[0] + Calc.Reception.Probability.Quantile(v[2] / 100) / Calc.Reception.Probability.Quantile(0.9) * (v[1] - v[0]),
+    };
+
+    /// <summary>The field for a tenth of the time.</summary>
+    public static readonly Formula<double> TenthAtAntenna = new Formula(
+        "tenth-at-antenna", "Field strength at the antenna for a tenth of the time", "E10 = max(E50, min(Em, Ef) - J - A)",
+            new("E10", "dBuV/m", "field strength exceeded for 10 % of the time"),
+        [new("Em", "dBuV/m", "field by the planning model, 10 % of the time"), new("Ef", "dBuV/m", "free space"),
+            new("J", "dB", "loss by the obstruction"), new("A", "dB", "loss of the roof above")],
+        Own, "sum; never above free space, never below the median", Provenance.Derived)
+        .By<double>((median, v) => Math.Max(median, Math.Min(v[0], v[1]) - v[2] - v[3]));
+
     /// <summary>The curves at the height of the antenna.</summary>
     public static readonly Formula CurveAtAntenna = new(
         "curve-at-antenna", "Field of the curves at the height of the antenna", "Em = Ec + g + c",
@@ -45,12 +74,21 @@ public static class ReceptionFormulas
         Method = v => v[0] + v[1] + v[2],
     };
 
+    /// <summary>Spread of a terrain model by the length of the path.</summary>
+    public static readonly Formula PathSpread = new(
+        "path-spread", "Spread of a terrain model by the length of the path", "s = 6.5 + 3.5 (d - 20) / 80, at least 6.5, at most 10",
+            new("s", "dB", "standard deviation"), [new("d", "km", "distance")],
+        Own, "errors of the two models against measured paths: 6 to 7 dB up to 11 km, 10 dB and more beyond 100 km; the line between is our rule",
+            Provenance.Derived)
+    {
+        Method = v => Math.Clamp(6.5 + 3.5 * (v[0] - 20) / 80, 6.5, 10),
+    };
+
     /// <summary>Spread of the model.</summary>
     public static readonly Formula ModelSpread = new(
         "model-spread", "Spread of the propagation model", "sigma_m = sqrt(s^2 + (D / 2)^2)", new("sigma_m", "dB", "standard deviation"),
-        [new("s", "dB", "8 dB for curves without ground, 6 dB for a terrain model"),
-            new("D", "dB", "difference of the two terrain models; 0 with one model")],
-        Own, "planning values of the trade, with half the difference of the models added (our rule)", Provenance.Memory)
+        [new("s", "dB", "of the model by itself"), new("D", "dB", "largest difference of the estimates that saw the ground; 0 with one of them")],
+        Own, "half the difference of the models added (our rule)", Provenance.Derived)
     {
         Method = v => Math.Sqrt(v[0] * v[0] + v[1] * v[1] / 4),
     };
@@ -65,9 +103,9 @@ public static class ReceptionFormulas
 
     /// <summary>All parts of the spread.</summary>
     public static readonly Formula TotalSpread = new(
-        "total-spread", "Spread of the predicted level", "sigma = sqrt(sl^2 + st^2 + sm^2 + si^2)",
+        "total-spread", "Spread of the predicted level", "sigma = sqrt(sl^2 + sm^2 + si^2)",
             new("sigma", "dB", "standard deviation"),
-        [new("sl", "dB", "between places, 5.5 dB for digital television"), new("st", "dB", "over time"), new("sm", "dB", "of the model"),
+        [new("sl", "dB", "between places"), new("sm", "dB", "of the model"),
             new("si", "dB", "of parts and work, 1.5 dB (memory), with the spread of the roof")],
         Own, "sum of variances of independent parts", Provenance.Derived)
     {
@@ -100,20 +138,10 @@ public static class ReceptionFormulas
         Method = v => v[0] - v[1] - v[2],
     };
 
-    /// <summary>Field of a disturber.</summary>
-    public static readonly Formula TenthField = new(
-        "field-tenth-of-time", "Field of another station for a tenth of the time", "E10 = 2 E50 - E90",
-            new("E10", "dBuV/m", "field strength exceeded for 10 % of the time"),
-        [new("E50", "dBuV/m", "median"), new("E90", "dBuV/m", "for 90 % of the time")], Own, "mirror image of the fading, an estimate",
-            Provenance.Derived)
-    {
-        Method = v => 2 * v[0] - v[1],
-    };
-
     /// <summary>Ratio of two stations.</summary>
     public static readonly Formula RatioAtTerminals = new(
         "ratio-at-terminals", "Wanted over other station at the antenna terminals", "D/U = Pd - Pu", new("D/U", "dB", "ratio"),
-        [new("Pd", "dBm", "wanted, 90 % of the time"), new("Pu", "dBm", "other, 10 % of the time")], Own,
+        [new("Pd", "dBm", "wanted, for the demanded share of the time"), new("Pu", "dBm", "other, for the rest of the time")], Own,
             "difference; the chain changes both alike", Provenance.Derived)
     {
         Method = v => v[0] - v[1],
@@ -192,7 +220,7 @@ public static class ReceptionFormulas
     /// <summary>Power of a disturber.</summary>
     public static readonly Formula DisturberPower = Calc.Reception.FieldToPower.PowerFormula with
     {
-        Id = "power-of-disturber", Title = "Power of another station at the antenna terminals, for a tenth of the time",
+        Id = "power-of-disturber", Title = "Power of a station at the antenna terminals, for the rest of the time",
     };
 
     /// <summary>Spread of the parts and the work.</summary>
@@ -220,6 +248,6 @@ public static class ReceptionFormulas
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Formula> All =>
         [DisturberPower, InLeaf, BareTrees, AboveLevelRay, AboveGround, BearingBack, FieldByLoss, WorkSpread, Fade, CrossedGain,
-            AntennaGain, FieldAtAntenna, MedianAtAntenna, CurveAtAntenna, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn,
-            AimExcess, TenthField, RatioAtTerminals, DisturberAsNoise, AntennaNoise];
+            AntennaGain, FieldAtAntenna, MedianAtAntenna, CurveAtAntenna, PathSpread, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn,
+            AimExcess, ServedField, StrongField, TenthAtAntenna, RatioAtTerminals, DisturberAsNoise, AntennaNoise];
 }

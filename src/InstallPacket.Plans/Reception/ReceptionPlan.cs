@@ -15,6 +15,9 @@ public sealed record ReceptionPlan(
 {
     private const string CurvesModel = "curves";
 
+    /// <summary>Share of the time for which a channel must come in [%].</summary>
+    public double ServedPct { get; init; }
+
     /// <summary>Chance that is demanded of wanted stations [%].</summary>
     public double DemandedPct { get; init; }
 
@@ -72,7 +75,7 @@ public sealed record StationPlan(
 /// <param name="PlannedBy">The model that the plan uses.</param>
 /// <param name="ObstructionLossDb">Loss over the governing obstruction of the survey.</param>
 /// <param name="Obstruction">Its name; empty when none.</param>
-/// <param name="FieldDbuvM">Field at the antenna for 90 % of the time.</param>
+/// <param name="FieldDbuvM">Field at the antenna for the demanded share of the time.</param>
 /// <param name="MedianDbuvM">Field at the antenna for half of the time.</param>
 /// <param name="Spread">How sure that is.</param>
 /// <param name="GainDbd">Antenna gain toward the station.</param>
@@ -87,6 +90,15 @@ public sealed record StationBudget(
     SpreadPlan Spread, double GainDbd, double LevelDbm, double ThermalNoiseDbm, double ExternalNoiseDb, double RequiredCnDb,
         string RequiredCnProvenance)
 {
+    /// <summary>Field exceeded for the rest of the time: what overloads and disturbs is judged by it.</summary>
+    public double StrongDbuvM { get; init; }
+
+    /// <summary>Power at the antenna terminals for the rest of the time.</summary>
+    public double StrongDbm { get; init; }
+
+    /// <summary>How the ground toward the station is known: the whole <c>path</c>, the <c>skyline</c> before the house alone, or <c>nothing</c>.</summary>
+    public string Ground { get; init; } = "path";
+
     /// <summary>What the roof above the antenna costs.</summary>
     public double RoofLossDb { get; init; }
 

@@ -17,6 +17,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         _antennas = new(job, _findings);
         var arrivals = Stations().Select(s => new ArrivalPlanner(job, code, siting, ground, _antennas, _work, _findings).Plan(s)).ToArray();
         CheckPolarisation(arrivals);
+        new CertaintyRules(job, _findings).Check(arrivals);
         var polarisation = Plane(arrivals);
         var headings = new HeadingView(_antennas, chain, polarisation, InterferencePlanner.Of(arrivals));
         var aims = _antennas.All.Select(a => Aim(a, headings, arrivals)).ToArray();
@@ -29,6 +30,7 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
             aims[0].Aim, first.Part.Id, first.Part.Name, first.ElementId, job.Reception.Reserve.Db, job.Reception.Multipath.Db,
                 polarisation, stations)
         {
+            ServedPct = job.ServedTime(code).Number,
             DemandedPct = job.Reception.ChancePct,
             PlanningModel = code.PlanningModel,
             Models = [.. stations.Where(s => s.Calculated).Select(s =>
@@ -67,8 +69,9 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
             gainDbd = _work.Apply(ReceptionFormulas.CrossedGain, a.Station.Id, gainDbd, loss);
         }
         var level = _work.Apply(Calc.Reception.FieldToPower.PowerFormula, a.Station.Id, a.FieldDbuvM, gainDbd, a.Station.Centre());
+        var strong = _work.Apply(ReceptionFormulas.DisturberPower, a.Station.Id, a.StrongDbuvM, gainDbd, a.Station.Centre());
         return a.ToPlan(turn,
-            a.Budget(gainDbd, level) with { PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg),
+            a.Budget(gainDbd, level) with { StrongDbm = strong, PolarisationLossDb = crossed, InterferenceDbm = headings.InterferenceDbm(a, aim.TrueDeg),
             Disturbers = a.Wanted ? Disturbers(a, aim, level, headings) : [] });
     }
 
@@ -77,10 +80,9 @@ internal sealed class ReceptionPlanner(Job job, CodeFamily code, SitingPlan siti
         {
             Subject subject = $"{a.Station.Id} against {d.Other.Station.Id}";
             Term Of(string key, double db) => Term.Plan($"reception.stations[{a.Station.Id}].budget.{key}", db);
-            var tenth = _work.Apply(ReceptionFormulas.TenthField, d.Other.Station.Id, d.Other.MedianDbuvM, d.Other.FieldDbuvM);
             var path = $"disturbers[{d.Other.Station.Id}]";
             var gain = Of(path + ".gain_dbd", headings.GainDbd(d.Other, aim.TrueDeg));
-            var other = _work.Apply(ReceptionFormulas.DisturberPower, subject, tenth, gain, d.Other.Station.Centre());
+            var other = _work.Apply(ReceptionFormulas.DisturberPower, subject, d.Other.StrongDbuvM, gain, d.Other.Station.Centre());
             var ratio = _work.Apply(ReceptionFormulas.RatioAtTerminals, subject, Of("level_dbm", level), other);
             if (d.AddsDb is not null) _work.Apply(ReceptionFormulas.DisturberAsNoise, subject, other,
                 Of(path + ".limit_db", d.LimitDb!.Value), a.RequiredCnDb);

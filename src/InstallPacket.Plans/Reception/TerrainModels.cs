@@ -44,8 +44,11 @@ internal sealed class TerrainModels(Job job, GroundView ground, Workings work, F
         if (a.DistanceKm * 1000 < IrregularTerrain.ShortestUsefulM) return null;
         var (f, id, height) = (a.Channel.CentreMHz, a.Station.Id, job.Siting.AntennaHeight.Value.Metres);
         var channel = ItmChannel.Of(ItmPath.Of(path.FromTransmitter(), mastM, height,
-            ItmAir.AtSeaLevel(IrregularTerrain.TelevisionRefractivity)), ItmSettings.Television(f));
-        var (half, most) = (channel.Loss(50, 50, 50), channel.Loss(90, 50, 50));
+            ItmAir.AtSeaLevel(IrregularTerrain.TelevisionRefractivity)), ItmSettings.Television(f) with
+            {
+                Polarisation = a.Station.Polarisation == Polarisation.Vertical ? ItmPolarisation.Vertical : ItmPolarisation.Horizontal,
+            });
+        var (half, most, tenth) = (channel.Loss(50, 50, 50), channel.Loss(90, 50, 50), channel.Loss(10, 50, 50));
         if (most.Refusal != ItmRefusal.None) return null;
         var figures = new ModelFigure[] { new("irregularity", null, most.Terrain.DeltaHM),
             new("reference-attenuation", most.ReferenceAttenuationDb), new("free-space-loss", most.FreeSpaceLossDb) };
@@ -57,7 +60,10 @@ internal sealed class TerrainModels(Job job, GroundView ground, Workings work, F
             Figure(a, "itm", "free-space-loss", "loss_db", most.FreeSpaceLossDb));
         return new("itm", Field(half), service,
             most.Class switch { ItmClass.Clean => "", ItmClass.NearLimits => "an input lies near the model's limit", _ =>
-                "the model itself warns that this path is dubious" }) { Figures = figures };
+                "the model itself warns that this path is dubious" })
+        {
+            Figures = figures, TenthDbuvM = Field(tenth), Dubious = most.Class is not (ItmClass.Clean or ItmClass.NearLimits),
+        };
 
         double Field(in ItmResult r) => FieldFromLoss.DbuVm(a.ErpKw, a.DistanceKm, r.BasicLossDb, r.FreeSpaceLossDb);
     }
@@ -79,12 +85,13 @@ internal sealed class TerrainModels(Job job, GroundView ground, Workings work, F
         ModelFigure[] figures = [.. Inner("half", median), .. Inner("tenth", tenth)];
         var half = Loss(a, "half", $"{s.Id}, 50 % of time", median);
         var field = work.Apply(ReceptionFormulas.FieldByLoss, $"{s.Id}, 50 % of time", s.Centre().In(0.001), half, a.ErpKw);
+        var strong = tenth.FieldDbuVm + 10 * Math.Log10(a.ErpKw);
         if (mirror.FieldDbuVm is null)
             return new("p1812", field, field - curveFadeDb,
-                "90 % of time by the fading of the curves: layers or ducts forbid the mirror image") { Figures = figures };
+                "90 % of time by the fading of the curves: layers or ducts forbid the mirror image") { Figures = figures, TenthDbuvM = strong };
         var most = work.Apply(TimeMirror.MirroredFormula, s.Id, half, Loss(a, "tenth", $"{s.Id}, 10 % of time", tenth));
         var service = work.Apply(ReceptionFormulas.FieldByLoss, $"{s.Id}, 90 % of time", s.Centre().In(0.001), most, a.ErpKw);
-        return new("p1812", field, service, "90 % of time by the mirror image of 10 %, an estimate") { Figures = figures };
+        return new("p1812", field, service, "90 % of time by the mirror image of 10 %, an estimate") { Figures = figures, TenthDbuvM = strong };
     }
 
     private static ModelFigure[] Inner(string time, in PathLoss loss) =>

@@ -27,7 +27,16 @@ public sealed record SitingPlan(
 
     /// <summary>Names of the sites toward which nobody looked at the ground because there are so many.</summary>
     public IReadOnlyList<string> PathsLeftOut { get; init; } = [];
+
+    /// <summary>Sites with a wanted station toward which the ground is not known as a whole.</summary>
+    public IReadOnlyList<UnknownPath> PathsUnknown { get; init; } = [];
 }
+
+/// <summary>A site toward which the ground is not known.</summary>
+/// <param name="Site">The site.</param>
+/// <param name="Number">Its number on the figures.</param>
+/// <param name="Known"><c>nothing</c>, or <c>in-part</c> where tiles end on the way.</param>
+public sealed record UnknownPath(string Site, int Number, string Known);
 
 /// <summary>What a compass shows.</summary>
 /// <param name="Usable">Whether the packet prints compass readings.</param>

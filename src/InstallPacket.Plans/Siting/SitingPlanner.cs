@@ -34,6 +34,7 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
         {
             Paths = paths,
             PathsLeftOut = leftOut,
+            PathsUnknown = [.. sites.Where(s => s.AnyWanted).Select(Unknown).OfType<UnknownPath>()],
             Ground = groundPlan,
             Skyline = new SkylinePlanner(job, compass, ground.Terrain).Plan(),
         };
@@ -44,6 +45,12 @@ internal sealed class SitingPlanner(Job job, GroundView ground)
             new ObstructionPlan(o.Name, o.Kind, TrueBearing.Of(o.Bearing, compass), o.WidthDeg, o.Distance.Metres, o.Height.Metres,
             EffectiveEarth.ElevationAngleDeg(_siting.AntennaHeight.Value.Metres, o.Height.Metres,
                 o.Distance.Metres)) { DepthM = o.Depth?.Metres, InLeaf = o.InLeaf })];
+
+    private UnknownPath? Unknown(SitePlan site)
+    {
+        var path = ground.Toward(job.Reception.Stations.First(s => site.Stations.Contains(s.Id)));
+        return path is { Whole: true } ? null : new(site.Name, site.Number, path is null ? "nothing" : "in-part");
+    }
 
     // A page each: more than these nobody reads. Wanted stations come first; among equals the nearer.
     private (PathPlan[] Paths, string[] LeftOut) Paths(SitePlan[] sites, ObstructionPlan[] obstructions)

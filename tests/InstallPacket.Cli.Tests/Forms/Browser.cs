@@ -7,24 +7,25 @@ using PuppeteerSharp;
 namespace InstallPacket.Cli.Tests.Forms;
 
 /// <summary>A browser of the system without a window, shared by the tests of the form, and the demo jobs with the forms of both firms.</summary>
-public sealed class Browser : IAsyncLifetime
+public sealed class Browser : IAsyncDisposable
 {
     /// <summary>Where the system keeps it; the environment variable names another one.</summary>
     private static readonly string Program = Environment.GetEnvironmentVariable("INSTALLPACKET_CHROMIUM") ?? "/usr/bin/chromium";
 
     private readonly ConcurrentDictionary<string, Lazy<Task<Phone>>> _shared = new(StringComparer.Ordinal);
-    private IBrowser? _browser;
-    private Workshop? _shop;
+    // Started by the first test that needs it: most runs of a few tests need none.
+    private readonly Lazy<Task<IBrowser>> _browser;
+    private readonly Lazy<Workshop> _shop = new(Workshop.WithDemoJobs);
 
-    internal Workshop Shop => _shop!;
+    public Browser() => _browser = new(Start);
 
-    public async ValueTask InitializeAsync()
+    internal Workshop Shop => _shop.Value;
+
+    private async Task<IBrowser> Start()
     {
-        if (!File.Exists(Program)) return;
-        _shop = Workshop.WithDemoJobs();
         foreach (var firm in new[] { "fernleigh", "lindmark" })
-            Assert.Equal("", Workshop.Run("form", "--jobs", _shop.Jobs, "--firm", firm, "--out", Path.Combine(_shop.Root, firm + ".html")).Errors);
-        _browser = await Puppeteer.LaunchAsync(new LaunchOptions { ExecutablePath = Program, Headless = true, Args = ["--no-sandbox", "--disable-gpu"] });
+            Assert.Equal("", Workshop.Run("form", "--jobs", Shop.Jobs, "--firm", firm, "--out", Path.Combine(Shop.Root, firm + ".html")).Errors);
+        return await Puppeteer.LaunchAsync(new LaunchOptions { ExecutablePath = Program, Headless = true, Args = ["--no-sandbox", "--disable-gpu"] });
     }
 
     /// <summary>The form of a firm on a phone; the test is skipped where there is no browser.</summary>
@@ -33,8 +34,8 @@ public sealed class Browser : IAsyncLifetime
     /// <param name="before">Run in the page before its own script.</param>
     internal async Task<Phone> Open(string firm, int width = 360, string before = "")
     {
-        Assert.SkipUnless(_browser is not null, $"There is no browser at {Program}; install chromium, or name one in INSTALLPACKET_CHROMIUM.");
-        var context = await _browser.CreateBrowserContextAsync();
+        Assert.SkipUnless(File.Exists(Program), $"There is no browser at {Program}; install chromium, or name one in INSTALLPACKET_CHROMIUM.");
+        var context = await (await _browser.Value).CreateBrowserContextAsync();
         var page = await context.NewPageAsync();
         await page.SetViewportAsync(new() { Width = width, Height = 740, HasTouch = true, IsMobile = width < 600 });
         if (before.Length > 0) await page.EvaluateExpressionOnNewDocumentAsync(before);
@@ -57,7 +58,7 @@ public sealed class Browser : IAsyncLifetime
 
     public async ValueTask DisposeAsync()
     {
-        if (_browser is not null) await _browser.CloseAsync();
-        _shop?.Dispose();
+        if (_browser.IsValueCreated) await (await _browser.Value).CloseAsync();
+        if (_shop.IsValueCreated) _shop.Value.Dispose();
     }
 }

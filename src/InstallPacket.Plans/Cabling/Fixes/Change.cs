@@ -16,6 +16,17 @@ internal sealed record Change(string Id)
 
     public double? BearingDeg { get; init; }
 
+    public double? RaiseM { get; init; }
+
+    /// <summary>The order in which an installer would try what mends as much: what takes away first, what only adds last.</summary>
+    public int Rank => Array.IndexOf(Order, Id);
+
+    private static readonly string[] Order =
+        ["leave-out", "set", "turn", "raise", "exchange", "cable", "move-to-antenna", "add-at-antenna", "put-before"];
+
+    /// <summary>Raise the antenna.</summary>
+    public static Change Raise(double metres) => new("raise") { RaiseM = metres };
+
     /// <summary>Turn the antenna.</summary>
     public static Change Turn(double bearingDeg) => new("turn") { BearingDeg = bearingDeg };
 

@@ -29,6 +29,9 @@ public sealed record FixPlan(string Id, IReadOnlyList<string> Adds, string Stati
     /// <summary>The new bearing of the antenna, true; null when it does not turn.</summary>
     public double? BearingDeg { get; init; }
 
+    /// <summary>By how much the antenna goes up; null where it stays.</summary>
+    public double? RaiseM { get; init; }
+
     /// <summary>What the added parts cost, in the currency of the firm; null when a price is unknown.</summary>
     public double? AddedCost { get; init; }
 }

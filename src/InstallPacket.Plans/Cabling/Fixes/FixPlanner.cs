@@ -12,6 +12,8 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
     public const int MostTrials = 160;
 
     private const int MostFixes = 6;
+    private static readonly double[] RaisesMetric = [1, 2, 3];
+    private static readonly double[] RaisesUs = [0.9144, 1.8288, 3.048];
     private readonly TrialBench _bench = new(code, reception, routing);
     private readonly ChainView _chain = new(job.Cabling);
 
@@ -24,8 +26,9 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
         var windows = (from e in job.Cabling.Chain
                        where e.Part is AmplifierPart { LeastAmplificationDb: not null, AmplificationDb: not null }
                        select Window(e, (AmplifierPart)e.Part, today)).ToArray();
+        CheckNeedless(today);
         if (today.Weight == 0) return cabling with { Windows = windows };
-        var trials = Turned().Concat(new TrialSource(job, _chain, parts).All()).Take(MostTrials + 1).ToArray();
+        var trials = Turned().Concat(Raised()).Concat(new TrialSource(job, _chain, parts).All()).Take(MostTrials + 1).ToArray();
         return cabling with { Windows = windows, Fixes = [.. Fixes(trials.Take(MostTrials), today)],
             TrialsCut = trials.Length > MostTrials };
     }
@@ -39,6 +42,31 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
         yield return new(Change.Turn(reception.Aim.TrueDeg), free, [], reception);
     }
 
+    // A metre or two is often all that is missing. The mast must be proved again for it.
+    private IEnumerable<Trial> Raised()
+    {
+        foreach (var metres in job.Units == UnitFamily.Us ? RaisesUs : RaisesMetric)
+        {
+            var height = job.Siting.AntennaHeight;
+            var higher = job with { Siting = job.Siting with { AntennaHeight = height with { Value = Length.FromMetres(height.Value.Metres + metres) } } };
+            yield return new(Change.Raise(metres), higher, [], receive(higher));
+        }
+    }
+
+    // Where everything keeps reserve and chance without it, an amplifier brings nothing but overload and one more thing that fails.
+    private void CheckNeedless(Outcome today)
+    {
+        foreach (var trial in new TrialSource(job, _chain, parts).Removals())
+        {
+            var after = _bench.Try(trial.Job);
+            if (after.Weight > 0) continue;
+            var amplifier = job.Cabling.Chain.First(e => e.Id == trial.Change.Element);
+            var (station, margin) = after.Margins.OrderBy(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).First();
+            _findings.Add(Severity.Note, "amplifier-needless", amplifier.At, ("element", amplifier.Id), ("station", station),
+                ("margin_db", margin), ("today_db", today.Margins[station]), ("fed", amplifier.Part.SupplyV is not null));
+        }
+    }
+
     private IEnumerable<FixPlan> Fixes(IEnumerable<Trial> trials, Outcome today)
     {
         var weakest = today.Margins.OrderBy(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).First().Key;
@@ -46,7 +74,8 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
         return trials.Select(t => (Trial: t, After: (t.Reception is { } moved ? new TrialBench(code, moved, routing) : _bench).Try(t.Job)))
             .Where(p => p.After.Weight < today.Weight
                 && p.After.Faults.Where(f => f.Severity == Severity.Stop).All(f => known.Contains(Key(f))))
-            .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Adds.Count).ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3))
+            .OrderBy(p => p.After.Weight).ThenBy(p => p.Trial.Change.Rank).ThenBy(p => p.Trial.Change.RaiseM).ThenBy(p => p.Trial.Adds.Count)
+            .ThenByDescending(p => Math.Round(p.After.Margins[weakest], 3))
             .ThenBy(p => p.Trial.Change.Id, StringComparer.Ordinal).ThenBy(p => p.Trial.Change.Run, StringComparer.Ordinal)
             .ThenBy(p => p.Trial.Change.Part, StringComparer.Ordinal).ThenBy(p => p.Trial.Change.Element, StringComparer.Ordinal)
             .ThenBy(p => p.Trial.Change.SetDb)
@@ -65,6 +94,7 @@ internal sealed class FixPlanner(Job job, CodeFamily code, ReceptionPlan recepti
             Inserter = trial.Change.Inserter,
             SetDb = trial.Change.SetDb,
             BearingDeg = trial.Change.BearingDeg,
+            RaiseM = trial.Change.RaiseM,
             AddedCost = trial.Cost,
         };
 

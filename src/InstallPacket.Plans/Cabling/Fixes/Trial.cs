@@ -7,6 +7,6 @@ namespace InstallPacket.Plans.Cabling.Fixes;
 /// <param name="Reception">What arrives then, where the change moves the antenna; null where it does not.</param>
 internal sealed record Trial(Change Change, Job Job, IReadOnlyList<Part> Adds, ReceptionPlan? Reception = null)
 {
-    /// <summary>What the added parts cost; null when one of them has no price or is bought by length.</summary>
-    public double? Cost => Adds.All(a => a is { Price: not null, ByLength: false }) ? Adds.Sum(a => a.Price!.Value) : null;
+    /// <summary>What the added parts cost; null when one of them has no price or is bought by length, or when the mast changes.</summary>
+    public double? Cost => Change.RaiseM is null && Adds.All(a => a is { Price: not null, ByLength: false }) ? Adds.Sum(a => a.Price!.Value) : null;
 }

@@ -7,6 +7,7 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
 {
     private const string Amplifier = "NEW-A";
     private const string Inserter = "NEW-I";
+    private const double UsualMHz = 600;
     private readonly Part[] _library = [.. parts.Parts.Values.OrderBy(p => p.Id, StringComparer.Ordinal)];
 
     public IEnumerable<Trial> All() =>
@@ -32,12 +33,17 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         where e.Part is AmplifierPart or SplitterPart or TapPart
         from other in _library.OfType<ChainPart>()
         where (other.Kind == e.Part.Kind || (Splits(other) && Splits(e.Part))) && other.Id != e.Part.Id && other.SupplyV == e.Part.SupplyV
-            && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max()
+            && other.Outputs >= chain.FedBy(e).Select(f => f.FromPort).DefaultIfEmpty(1).Max() && (!Splits(e.Part) || LosesLess(other, e))
         select new Trial(Change.Exchange(e.Id, other.Id), ChainEdit.Exchange(job, e, other), [other]);
+
+    // A splitter is no attenuator: one that takes more is never a remedy.
+    private bool LosesLess(ChainPart other, Element e) => chain.FedBy(e).Select(f => f.FromPort).All(port =>
+        other.LossTo(port, UsualMHz) <= e.Part.LossTo(port, UsualMHz));
 
     private static bool Splits(ChainPart part) => part is SplitterPart or TapPart;
 
-    private IEnumerable<Trial> Removals()
+    /// <summary>Each amplifier left out, with its inserter where it has one of its own.</summary>
+    public IEnumerable<Trial> Removals()
     {
         foreach (var e in job.Cabling.Chain.Where(e => e.Part is AmplifierPart))
             if (Without(e) is { } without) yield return new(Change.LeaveOut(e.Id), without, []);
@@ -56,10 +62,14 @@ internal sealed class TrialSource(Job job, ChainView chain, PartLibrary parts)
         from cable in _library.OfType<CablePart>()
         where cable.AttenuationDbPer100M is not null && cable.TolerancePct == 0
         from run in job.Routing.Runs
-        where run.Cable.Id != cable.Id
+        where run.Cable.Id != cable.Id && BetterThan(cable, run.Cable)
         select new Trial(Change.Cable(run.Id, cable.Id),
             job with { Routing = job.Routing with { Runs = [.. job.Routing.Runs.Select(r => r.Id == run.Id ? r with { Cable = cable }
                 : r)] } }, [cable]);
+
+    // Nobody lays a worse cable to lose level.
+    private static bool BetterThan(CablePart cable, CablePart laid) => laid.AttenuationDbPer100M is not { } today
+        || cable.AttenuationDbPer100M!.At(UsualMHz) < today.At(UsualMHz);
 
     private IEnumerable<Trial> Pads() =>
         from e in job.Cabling.Chain
