@@ -18,6 +18,7 @@ public class CertaintyTests
         Assert.Equal(95, Blind.At("O1", "kes-21").ChancePct, 9);
         Assert.Contains(Blind.Findings, f => f is { Id: "hills-not-seen", Severity: Severity.Caution });
         Assert.All(Blind.Handover.Scan, r => Assert.Equal("nothing", r.Ground));
+        Assert.DoesNotContain(Blind.Handover.Scan, r => r.Verdict == "steady");
         Assert.Contains(Blind.Siting.PathsUnknown, p => p.Known == "nothing");
     }
 
