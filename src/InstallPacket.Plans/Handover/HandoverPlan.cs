@@ -28,7 +28,7 @@ public sealed record HandoverPlan(InternetKind ExistingInternet, string Words, I
 /// <param name="WorstMarginDb">That margin.</param>
 /// <param name="WorstChancePct">Least chance of reception among the outlets.</param>
 /// <param name="ChanceWord">That chance in a word.</param>
-/// <param name="Verdict"><c>steady</c>, <c>thin</c>, <c>short</c> or <c>strong</c>: the worst of its outlets.</param>
+/// <param name="Verdict"><c>steady</c>, <c>thin</c>, <c>short</c>, <c>strong</c> or <c>unseen</c> (steady if no hill stands between): the worst of its outlets.</param>
 public sealed record ScanRow(
     string Station, string Name, string ShowsAs, int RfChannel, double FrequencyMhz, double LowestDbm, double HighestDbm,
         string WorstOutlet,

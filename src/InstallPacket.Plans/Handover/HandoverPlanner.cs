@@ -17,7 +17,11 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
     }
 
     // The worst first.
-    private static readonly string[] Verdicts = ["short", "strong", "thin", "steady"];
+    private static readonly string[] Verdicts = ["short", "strong", "thin", "unseen", "steady"];
+
+    // Nothing is steady that nobody looked at.
+    private static string Verdict(OutletChannel[] channels) =>
+        channels.Select(c => c is { Verdict: "steady", Ground: "nothing" } ? "unseen" : c.Verdict).MinBy(v => Array.IndexOf(Verdicts, v))!;
 
     private ScanRow Row(StationPlan s)
     {
@@ -26,7 +30,7 @@ internal sealed class HandoverPlanner(Job job, ReceptionPlan reception, CablingP
         var unlikely = rows.MinBy(r => r.Channel.ChancePct).Channel;
         return new ScanRow(s.Id, s.Name, s.ShowsAs, s.RfChannel, s.FrequencyMhz, rows.Min(r => r.Channel.LevelDbm),
             rows.Max(r => r.Channel.LevelDbm), outlet.Id,
-            channel.MarginDb, unlikely.ChancePct, unlikely.ChanceWord, rows.Select(r => r.Channel.Verdict).MinBy(v => Array.IndexOf(Verdicts, v))!)
+            channel.MarginDb, unlikely.ChancePct, unlikely.ChanceWord, Verdict([.. rows.Select(r => r.Channel)]))
         {
             Ground = channel.Ground,
             Site = s.Site,

@@ -74,8 +74,8 @@ internal sealed class ArrivalPlanner(Job job, CodeFamily code, SitingPlan siting
         return a with
         {
             FreeSpaceDbuvM = free, Estimates = estimates, PlannedBy = planned.Model, ObstructionLossDb = loss, Obstruction = name,
-                FieldDbuvM = work.Apply(ReceptionFormulas.ServedField, id, median, most, _served), MedianDbuvM = median,
-            StrongDbuvM = work.Apply(ReceptionFormulas.StrongField, id, median, tenth, _served),
+                FieldDbuvM = work.Apply(TimeShare.ServedFormula, id, median, most, _served), MedianDbuvM = median,
+            StrongDbuvM = work.Apply(TimeShare.StrongFormula, id, median, tenth, _served),
             Ground = planned.Model == "curves" && planned.Ground == "path" ? "skyline" : planned.Ground,
             RoofLossDb = roof.LossDb, Spread = new SpreadPlanner(job, work).Plan(a, estimates, planned, fade, roof.SigmaDb),
         };

@@ -35,26 +35,6 @@ public static class ReceptionFormulas
         Own, "sum; never above free space, never below the field for 90 % of the time", Provenance.Derived)
         .By<double>((field, v) => Math.Max(field, Math.Min(v[0], v[1]) - v[2] - v[3]));
 
-    /// <summary>The field that is there for the share of the time that the plan demands.</summary>
-    public static readonly Formula ServedField = new(
-        "field-served", "Field strength for the demanded share of the time", "ET = E50 - z(T) / z(90 %) (E50 - E90)",
-            new("ET", "dBuV/m", "field strength for the share T of the time"),
-        [new("E50", "dBuV/m", "median"), new("E90", "dBuV/m", "for 90 % of the time"), new("T", "%", "share of the time")],
-        Own, "normal distribution over time", Provenance.Derived)
-    {
-        Method = v => v[0] - Calc.Reception.Probability.Quantile(v[2] / 100) / Calc.Reception.Probability.Quantile(0.9) * (v[0] - v[1]),
-    };
-
-    /// <summary>The field that is exceeded for the rest of the time.</summary>
-    public static readonly Formula StrongField = new(
-        "field-strong", "Field strength exceeded for the rest of the time", "EH = E50 + z(T) / z(90 %) (E10 - E50)",
-            new("EH", "dBuV/m", "field strength exceeded for the share 1 - T of the time"),
-        [new("E50", "dBuV/m", "median"), new("E10", "dBuV/m", "for 10 % of the time"), new("T", "%", "share of the time")],
-        Own, "normal distribution over time; what disturbs or overloads is taken at it", Provenance.Derived)
-    {
-        Method = v => v[0] + Calc.Reception.Probability.Quantile(v[2] / 100) / Calc.Reception.Probability.Quantile(0.9) * (v[1] - v[0]),
-    };
-
     /// <summary>The field for a tenth of the time.</summary>
     public static readonly Formula<double> TenthAtAntenna = new Formula(
         "tenth-at-antenna", "Field strength at the antenna for a tenth of the time", "E10 = max(E50, min(Em, Ef) - J - A)",
@@ -249,5 +229,5 @@ public static class ReceptionFormulas
     public static IReadOnlyList<Formula> All =>
         [DisturberPower, InLeaf, BareTrees, AboveLevelRay, AboveGround, BearingBack, FieldByLoss, WorkSpread, Fade, CrossedGain,
             AntennaGain, FieldAtAntenna, MedianAtAntenna, CurveAtAntenna, PathSpread, ModelSpread, TimeSpread, TotalSpread, ExternalNoise, RequiredCn,
-            AimExcess, ServedField, StrongField, TenthAtAntenna, RatioAtTerminals, DisturberAsNoise, AntennaNoise];
+            AimExcess, TenthAtAntenna, RatioAtTerminals, DisturberAsNoise, AntennaNoise];
 }
