@@ -57,7 +57,7 @@ internal sealed class TemplateKind : SpokenKind
 
     public override int Share => 5;
 
-    public override int InTests => 6;
+    public override int InTests => 12;
 
     protected override void Damage(Random random)
     {
