@@ -184,8 +184,8 @@ public class AimCardTests
     public void The_description_tells_the_numbers()
     {
         var words = Draw(Demo.Plan("alder-lane")).Description;
-        Assert.Contains("Aim 236° true, 232° on the compass", words, StringComparison.Ordinal);
-        Assert.Contains("between 204° and 268° true, 200° and 264° on the compass, keeps every channel", words, StringComparison.Ordinal);
+        Assert.Contains("Aim 233° true, 229° on the compass", words, StringComparison.Ordinal);
+        Assert.Contains("between 225° and 247° true, 221° and 243° on the compass, still receives every channel", words, StringComparison.Ordinal);
         Assert.Contains("1 Kestrel Ridge at 208° true, 25.5\u00A0mi", words, StringComparison.Ordinal);
     }
 

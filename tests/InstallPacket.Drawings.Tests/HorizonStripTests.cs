@@ -100,7 +100,7 @@ public class HorizonStripTests
     [Fact]
     public void An_obstruction_spans_its_width_and_ends_at_its_angle()
     {
-        var strip = Draw(WithObstructions(Obstruction("barn", ObstructionKind.Building, 236, 36, 1)));
+        var strip = Draw(WithObstructions(Obstruction("barn", ObstructionKind.Building, 233, 36, 1)));
         var outline = strip.Lines(Ink.Warning, 0.6).First(l => l.Points.Count == 4).Points;
         Assert.Equal((LeftMm + RightMm) / 2 - 18 * 152.0 / 360, outline[0].X, 6);
         Assert.Equal((LeftMm + RightMm) / 2 + 18 * 152.0 / 360, outline[3].X, 6);
@@ -182,7 +182,7 @@ public class HorizonStripTests
     public void The_description_tells_the_numbers()
     {
         var words = Draw(Demo.Plan("alder-lane")).Description;
-        Assert.Contains("the aim 236° true in the middle; heights drawn", words, StringComparison.Ordinal);
+        Assert.Contains("the aim 233° true in the middle; heights drawn", words, StringComparison.Ordinal);
         Assert.Contains("The skyline is highest at 210° true, 0.8° up.", words, StringComparison.Ordinal);
         Assert.Contains("1 Kestrel Ridge at 208° true, 0.3° up, behind ground", words, StringComparison.Ordinal);
         Assert.Contains("maples (trees) at 240° true, 18.0° wide, its top 1.1° up", words, StringComparison.Ordinal);
