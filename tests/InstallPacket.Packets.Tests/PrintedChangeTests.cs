@@ -48,12 +48,12 @@ public partial class PrintedChangeTests
         Assert.Contains("The foot on the ground carries the weight.", Builder.Said(plan), StringComparison.Ordinal);
     }
 
-    // Null where the edit makes a job that cannot be read: then there is nothing to print. Tiles would cost time and are listed by themselves.
+    // Null where the edit makes a job that cannot be read, or a language without words: then there is nothing to print. Tiles would cost time and are listed by themselves.
     private static Plan? Planned(string id, DemoJobs jobs)
     {
         var parts = jobs.Parts();
         var reading = new JobReader(jobs, parts).Read(id);
-        return reading.Job is { } job ? Planner.Plan(job with { Siting = job.Siting with { Terrain = null } }, parts, null, reading.Findings) : null;
+        return reading.Job is { } job && Sample.Theme.Languages.Contains(job.Language) ? Planner.Plan(job with { Siting = job.Siting with { Terrain = null } }, parts, null, reading.Findings) : null;
     }
 
     // The line of a finding moves with any remark above it, which is no change of the packet.
