@@ -53,7 +53,7 @@ public partial class PrintedChangeTests
     {
         var parts = jobs.Parts();
         var reading = new JobReader(jobs, parts).Read(id);
-        return reading.Job is { } job && Sample.Theme.Languages.Contains(job.Language) ? Planner.Plan(job with { Siting = job.Siting with { Terrain = null } }, parts, null, reading.Findings) : null;
+        return reading.Job is { } job && (job.Language is null || Sample.Theme.Languages.Contains(job.Language)) ? Planner.Plan(job with { Siting = job.Siting with { Terrain = null } }, parts, null, reading.Findings) : null;
     }
 
     // The line of a finding moves with any remark above it, which is no change of the packet.
